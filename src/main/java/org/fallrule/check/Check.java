@@ -1,0 +1,31 @@
+package org.fallrule.check;
+
+import java.util.List;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Observation;
+
+/**
+ * One thing that can be asked of a plan. Stateless; a rule book says of what, and with which limits. Implementations are
+ * found as services ({@link java.util.ServiceLoader}).
+ */
+public interface Check {
+
+    /** The name that rule books use. */
+    String name();
+
+    /** What its page says. */
+    CheckPage page();
+
+    /** What a rule may tell it. */
+    List<Parameter<?>> parameters();
+
+    /** What it cannot do without, under the terms of a rule. */
+    List<Need> needs(Terms terms);
+
+    /**
+     * Looks at the plan, everything in {@link #needs} being there.
+     *
+     * @return one observation for each thing that the rule speaks of; none when there is no such thing
+     */
+    List<Observation> observe(SiteAnalysis analysis, Terms terms);
+}

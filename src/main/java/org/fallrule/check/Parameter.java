@@ -1,0 +1,59 @@
+package org.fallrule.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Quantity;
+import org.fallrule.site.Role;
+
+/**
+ * Something that a rule book tells a check, under a key of the rule.
+ *
+ * @param <T> the type of the value that the check gets
+ * @param name the key
+ * @param form what may be written there
+ * @param type the type of the value
+ * @param required whether every rule must give it
+ * @param meaning what it means
+ */
+public record Parameter<T>(String name, Form form, Class<T> type, boolean required, String meaning) {
+
+    /** What may be written under a parameter's key. */
+    public sealed interface Form {
+        /** A role, with a condition under the key {@code NAME_where}. */
+        record Features(List<Role> roles) implements Form {
+            public Features {
+                roles = List.copyOf(roles);
+            }
+        }
+
+        /** A quantity with its unit, or a list of {@code {when, is}}. */
+        record LimitOf(Bound bound, Dimension dimension) implements Form {}
+
+        /** A quantity with its unit. */
+        record QuantityOf(Dimension dimension) implements Form {}
+    }
+
+    public static Parameter<Selection> features(String name, String meaning, Role... roles) {
+        return new Parameter<>(name, new Form.Features(List.of(roles)), Selection.class, true, meaning);
+    }
+
+    public static Parameter<Limits> limit(String name, Bound bound, Dimension dimension, String meaning) {
+        return new Parameter<>(name, new Form.LimitOf(bound, dimension), Limits.class, false, meaning);
+    }
+
+    public static Parameter<Quantity> quantity(String name, Dimension dimension, String meaning) {
+        return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, meaning);
+    }
+
+    /** The same parameter, which every rule must give. */
+    public Parameter<T> always() {
+        return new Parameter<>(name, form, type, true, meaning);
+    }
+
+    /** The key of the condition that goes with a selection. */
+    public Optional<String> conditionKey() {
+        return form instanceof Form.Features ? Optional.of(name + "_where") : Optional.empty();
+    }
+}

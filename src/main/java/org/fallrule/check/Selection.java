@@ -1,0 +1,42 @@
+package org.fallrule.check;
+
+import java.util.List;
+import org.fallrule.filter.Truth;
+import org.fallrule.finding.Missing;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+
+/**
+ * Features of one role that satisfy a condition.
+ *
+ * @param role the role
+ * @param where the condition
+ */
+public record Selection(Role role, Condition where) {
+
+    /** Whether a feature of the role satisfies the condition; unknown where the plan does not say enough of it. */
+    public Truth chooses(Feature feature) {
+        return where.test(feature.attributes());
+    }
+
+    /** The features that satisfy the condition, and those of which the plan does not say enough to tell. */
+    public List<Feature> candidates(Site site) {
+        return site.features(role).stream()
+                .filter(feature -> chooses(feature) != Truth.FALSE)
+                .toList();
+    }
+
+    /** What an undecided feature lacks. */
+    public Missing lacking(Feature undecided) {
+        String names = where.lacking(undecided.attributes());
+        return new Missing(
+                names + " of " + undecided.spoken(),
+                "give " + names + " in " + undecided.origin().file());
+    }
+
+    /** {@code walk with access = 'public'}. */
+    public String spoken() {
+        return where.text().isEmpty() ? role.spoken() : role.spoken() + " with " + where.text();
+    }
+}

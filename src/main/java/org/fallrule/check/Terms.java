@@ -1,0 +1,35 @@
+package org.fallrule.check;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a rule tells its check: a value for each parameter that the rule gives. */
+public final class Terms {
+    private final Map<String, Object> values;
+
+    private Terms(Map<String, Object> values) {
+        this.values = values;
+    }
+
+    public static Terms none() {
+        return new Terms(Map.of());
+    }
+
+    public <T> Terms with(Parameter<T> parameter, T value) {
+        Map<String, Object> more = new LinkedHashMap<>(values);
+        more.put(parameter.name(), parameter.type().cast(value));
+        return new Terms(more);
+    }
+
+    /** The value of a parameter that every rule gives. */
+    public <T> T get(Parameter<T> parameter) {
+        return find(parameter)
+                .orElseThrow(
+                        () -> new IllegalStateException("the rule book let a rule pass without " + parameter.name()));
+    }
+
+    public <T> Optional<T> find(Parameter<T> parameter) {
+        return Optional.ofNullable(parameter.type().cast(values.get(parameter.name())));
+    }
+}

@@ -1,0 +1,31 @@
+package org.fallrule.check.pipe;
+
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.network.PipeRun;
+
+/** The answer of every check that needs a pipe's inverts when the plan does not give them. */
+final class InvertsMissing {
+    private InvertsMissing() {}
+
+    static Observation of(PipeRun run) {
+        Observation seen = Observation.plain(Outcome.CANNOT_TELL, run.pipe()).at(run.axis());
+        if (run.invertUp().isEmpty()) {
+            seen = seen.lacking(missing(run, "upstream", "invert_up"));
+        }
+        if (run.invertDown().isEmpty()) {
+            seen = seen.lacking(missing(run, "downstream", "invert_down"));
+        }
+        if (run.axis().getLength() == 0) {
+            seen = seen.lacking(new Missing("a length in plan of " + run.pipe().spoken(), "draw the pipe to its end"));
+        }
+        return seen;
+    }
+
+    private static Missing missing(PipeRun run, String end, String attribute) {
+        return new Missing(
+                "the " + end + " invert of " + run.pipe().spoken(),
+                "give " + attribute + " with its unit, or Z at the pipe's ends");
+    }
+}

@@ -1,0 +1,114 @@
+package org.fallrule.check.place;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.PlanDistance;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Limits;
+import org.fallrule.check.Need;
+import org.fallrule.check.Parameter;
+import org.fallrule.check.Selection;
+import org.fallrule.check.Terms;
+import org.fallrule.filter.Truth;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/** The plan distance from each of some features to the nearest of others. */
+@AutoService(Check.class)
+public final class Clearance implements Check {
+    static final Parameter<Selection> FROM = Parameter.features("from", "what is measured from", Role.values());
+    static final Parameter<Selection> TO = Parameter.features("to", "what is measured to", Role.values());
+    static final Parameter<Limits> AT_LEAST = Parameter.limit(
+                    "at_least", Bound.AT_LEAST, Dimension.LENGTH, "least distance")
+            .always();
+
+    @Override
+    public String name() {
+        return "clearance";
+    }
+
+    @Override
+    public CheckPage page() {
+        return new CheckPage(
+                "The shortest plan distance from each feature to the nearest of the others, edge to edge.",
+                "Straight line in plan. A pipe's edge is its centreline plus or minus half its outside diameter. A lot is"
+                        + " measured to its line, and a place outside of the site's own lot counts as negative.",
+                "Edge-to-edge measure as in F.A.C. 62-555.314 and 22 CCR 64572 (outside of pipe to outside of pipe);"
+                        + " for walks and buildings common practice.",
+                List.of(
+                        "what lies between the two, such as a wall or a drop",
+                        "features that the layer does not hold",
+                        "that lot lines from GIS are not a boundary survey"));
+    }
+
+    @Override
+    public List<Parameter<?>> parameters() {
+        return List.of(FROM, TO, AT_LEAST);
+    }
+
+    @Override
+    public List<Need> needs(Terms terms) {
+        return List.of(
+                new Need.OfLayer(terms.get(FROM).role()),
+                new Need.OfLayer(terms.get(TO).role()));
+    }
+
+    @Override
+    public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
+        Selection from = terms.get(FROM);
+        List<Observation> observations = new ArrayList<>();
+        for (Feature subject : from.candidates(analysis.site())) {
+            if (from.chooses(subject) == Truth.UNKNOWN) {
+                observations.add(Observation.cannotTell(subject, from.lacking(subject)));
+            } else {
+                worst(analysis, terms, subject).ifPresent(observations::add);
+            }
+        }
+        return observations;
+    }
+
+    private static Optional<Observation> worst(SiteAnalysis analysis, Terms terms, Feature subject) {
+        return terms.get(TO).candidates(analysis.site()).stream()
+                .filter(other -> !other.equals(subject))
+                .map(other -> observe(analysis, terms, subject, other))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparing(Observation::outcome).thenComparingDouble(Clearance::distance));
+    }
+
+    private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature subject, Feature other) {
+        Optional<Observation> seen = terms.get(AT_LEAST)
+                .hold(subject, subject.attributes(), asked -> measured(analysis, subject, other, asked));
+        Selection to = terms.get(TO);
+        return to.chooses(other) == Truth.TRUE ? seen : seen.map(each -> undecided(each, to.lacking(other)));
+    }
+
+    /** What cannot be said to be of the kind asked for matters only where it stands too near. */
+    private static Observation undecided(Observation seen, Missing missing) {
+        return seen.outcome() == Outcome.MEETS
+                ? seen.noting(missing.what() + " is not given, but it is far enough away")
+                : seen.with(Outcome.CANNOT_TELL).lacking(missing);
+    }
+
+    private static Observation measured(
+            SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
+        PlanDistance distance = PlanDistance.between(subject, other);
+        double accuracy = analysis.site().survey().ofDistance(subject, other);
+        return Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
+                .against(other)
+                .at(distance.between());
+    }
+
+    private static double distance(Observation seen) {
+        return seen.measured().map(measured -> measured.value().si()).orElse(Double.NEGATIVE_INFINITY);
+    }
+}

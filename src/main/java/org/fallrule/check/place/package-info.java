@@ -1,0 +1,5 @@
+/** Checks of where things stand in plan. */
+@NullMarked
+package org.fallrule.check.place;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,110 @@
+package org.fallrule.check.utility;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Need;
+import org.fallrule.check.Parameter;
+import org.fallrule.check.Selection;
+import org.fallrule.check.Terms;
+import org.fallrule.finding.Measured;
+import org.fallrule.finding.Observation;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Quantity;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.PipeRun;
+import org.fallrule.network.Station;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+
+/** The run of the drain that lies so near a marked utility that it must be dug by hand. */
+@AutoService(Check.class)
+public final class HandDig implements Check {
+    static final Parameter<Selection> FROM = Parameter.features("from", "the marked utilities", Role.UTILITY);
+    static final Parameter<Quantity> ZONE = Parameter.quantity(
+                    "zone", Dimension.LENGTH, "tolerance zone of the state, from the outside edge of the utility")
+            .always();
+    static final Parameter<Quantity> SIZE = Parameter.quantity(
+                    "size_if_unknown",
+                    Dimension.LENGTH,
+                    "outside diameter to take for a utility whose size the plan does not give")
+            .always();
+
+    @Override
+    public String name() {
+        return "hand_dig";
+    }
+
+    @Override
+    public CheckPage page() {
+        return new CheckPage(
+                "The length of each pipe, with its stations, inside of the tolerance zone of each utility. It is a note to"
+                        + " the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
+                "zone = half the utility's outside diameter + the state's tolerance, on both sides of its centreline",
+                "State one-call laws measure the zone from the outside edge of the facility, such as F.S. 556.102 and"
+                        + " California Gov. Code 4216; hand digging along a sprinkler main is common practice with no"
+                        + " published source.",
+                List.of("utilities that are not on the plan", "private lines that one-call does not mark"));
+    }
+
+    @Override
+    public List<Parameter<?>> parameters() {
+        return List.of(FROM, ZONE, SIZE);
+    }
+
+    @Override
+    public List<Need> needs(Terms terms) {
+        return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.UTILITY));
+    }
+
+    @Override
+    public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
+        List<Observation> observations = new ArrayList<>();
+        for (Feature utility : terms.get(FROM).candidates(analysis.site())) {
+            Geometry zone = utility.geometry().buffer(reach(terms, utility), ARC_SEGMENTS);
+            for (PipeRun run : analysis.network().runs()) {
+                observe(run, utility, run.axis().intersection(zone)).ifPresent(observations::add);
+            }
+        }
+        return observations;
+    }
+
+    /** Straight pieces to a quarter circle at the ends of a zone: within 0.1 % of the zone's width. */
+    private static final int ARC_SEGMENTS = 16;
+
+    private static double reach(Terms terms, Feature utility) {
+        double size = OutsideDiameter.of(utility)
+                .map(OutsideDiameter::value)
+                .map(Length::metres)
+                .orElse(terms.get(SIZE).si());
+        return size / 2 + terms.get(ZONE).si();
+    }
+
+    private static Optional<Observation> observe(PipeRun run, Feature utility, Geometry inside) {
+        if (inside.getLength() < Dimension.LENGTH.tolerance()) {
+            return Optional.empty();
+        }
+        Measured length = Measured.fact("dig by hand over", new Length(inside.getLength()));
+        return Optional.of(Observation.measured(run.pipe(), length)
+                .against(utility)
+                .at(inside)
+                .noting(stations(run, inside)));
+    }
+
+    private static String stations(PipeRun run, Geometry inside) {
+        LengthIndexedLine line = new LengthIndexedLine(run.axis());
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; i < inside.getNumGeometries(); i++) {
+            double[] ends = line.indicesOf(inside.getGeometryN(i));
+            parts.add(new Station(Math.min(ends[0], ends[1])) + " to " + new Station(Math.max(ends[0], ends[1])));
+        }
+        return "station " + String.join(", ", parts);
+    }
+}

@@ -1,0 +1,111 @@
+package org.fallrule.check.utility;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.PlanDistance;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Limits;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Quantity;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.PipeProfile;
+import org.fallrule.network.PipeRun;
+import org.fallrule.network.Station;
+import org.fallrule.site.Feature;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** One pipe of the drain and one utility: how they lie to each other. */
+final class PipeAndUtility {
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    private final SiteAnalysis analysis;
+    private final PipeRun run;
+    private final Feature utility;
+    private final Length sizeIfUnknown;
+    private final double excused;
+    private final List<Crossing> crossings;
+
+    PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Quantity sizeIfUnknown, Quantity excused) {
+        this.analysis = analysis;
+        this.run = run;
+        this.utility = utility;
+        this.sizeIfUnknown = new Length(sizeIfUnknown.si());
+        this.excused = excused.si();
+        this.crossings = Crossing.of(run, utility);
+    }
+
+    /** The plan distance of the run apart from its crossings; nothing when no such part is left or no limit is asked. */
+    Optional<Observation> beside(Limits limits) {
+        Geometry apart = Crossing.apartFrom(crossings, run, excused);
+        if (apart.isEmpty()) {
+            return Optional.empty();
+        }
+        return limits.hold(run.pipe(), run.pipe().attributes(), asked -> beside(apart, asked));
+    }
+
+    private Observation beside(Geometry apart, Limits.Answer.Asked asked) {
+        PlanDistance distance = PlanDistance.between(run.pipe(), apart, utility);
+        boolean sizeKnown = OutsideDiameter.of(utility).isPresent();
+        Length gap = sizeKnown ? distance.gap() : distance.gap().minus(sizeIfUnknown.times(0.5));
+        double accuracy = analysis.site().survey().ofDistance(run.pipe(), utility);
+        Observation seen = Observation.measured(run.pipe(), asked.against("plan distance beside", gap, accuracy))
+                .against(utility)
+                .at(distance.between());
+        return withSizes(seen);
+    }
+
+    /** The height between the two at each crossing. */
+    List<Observation> across(Limits limits) {
+        List<Observation> observations = new ArrayList<>();
+        for (Crossing crossing : crossings) {
+            limits.hold(run.pipe(), run.pipe().attributes(), asked -> across(crossing, asked))
+                    .ifPresent(observations::add);
+        }
+        return observations;
+    }
+
+    private Observation across(Crossing crossing, Limits.Answer.Asked asked) {
+        Optional<PipeProfile> profile = PipeProfile.of(run);
+        Optional<UtilityLevel> level = UtilityLevel.at(analysis, utility, crossing.place(), sizeIfUnknown);
+        Observation seen;
+        if (profile.isPresent() && level.isPresent()) {
+            Length gap = level.get()
+                    .gapTo(
+                            profile.get().topAt(crossing.station()),
+                            profile.get().bottomAt(crossing.station()));
+            double accuracy = analysis.site().survey().ofHeight(run.pipe(), utility);
+            seen = withSizes(Observation.measured(run.pipe(), asked.against("height between them", gap, accuracy)));
+        } else {
+            seen = levelsMissing(profile.isEmpty(), level.isEmpty());
+        }
+        return seen.against(utility)
+                .at(GEOMETRY.createPoint(crossing.place()))
+                .noting("crossing at station " + new Station(crossing.station()));
+    }
+
+    private Observation levelsMissing(boolean ofPipe, boolean ofUtility) {
+        Observation seen = Observation.plain(Outcome.CANNOT_TELL, run.pipe());
+        if (ofPipe) {
+            seen = seen.lacking(new Missing(
+                    "inverts and diameter of " + run.pipe().spoken(), "give invert_up, invert_down and diameter"));
+        }
+        return ofUtility ? seen.lacking(UtilityLevel.missing(utility)) : seen;
+    }
+
+    private Observation withSizes(Observation seen) {
+        Observation noted = seen;
+        if (OutsideDiameter.of(utility).isEmpty()) {
+            noted = noted.noting("size of " + utility.spoken() + " is not given and taken from the rule");
+        }
+        if (run.size().isEmpty()) {
+            return noted.with(noted.outcome() == Outcome.FAILS ? Outcome.FAILS : Outcome.CANNOT_TELL)
+                    .lacking(new Missing("diameter of " + run.pipe().spoken(), "give diameter with its unit"));
+        }
+        return noted;
+    }
+}

@@ -1,0 +1,123 @@
+package org.fallrule.check.utility;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Limits;
+import org.fallrule.check.Need;
+import org.fallrule.check.Parameter;
+import org.fallrule.check.Selection;
+import org.fallrule.check.Terms;
+import org.fallrule.filter.Truth;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Quantity;
+import org.fallrule.network.PipeRun;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/** How far the drain keeps from other people's pipes and wires, beside them and where it crosses them. */
+@AutoService(Check.class)
+public final class Separation implements Check {
+    static final Parameter<Selection> FROM =
+            Parameter.features("from", "the utilities to keep away from", Role.UTILITY);
+    static final Parameter<Limits> BESIDE = Parameter.limit(
+            "beside_at_least", Bound.AT_LEAST, Dimension.LENGTH, "least plan distance where they do not cross");
+    static final Parameter<Limits> ACROSS = Parameter.limit(
+            "across_at_least", Bound.AT_LEAST, Dimension.LENGTH, "least height between them where they cross");
+    static final Parameter<Quantity> EXCUSED = Parameter.quantity(
+                    "near_crossing",
+                    Dimension.LENGTH,
+                    "length of pipe on each side of a crossing that the plan distance is not asked of")
+            .always();
+    static final Parameter<Quantity> SIZE = Parameter.quantity(
+                    "size_if_unknown",
+                    Dimension.LENGTH,
+                    "outside diameter to take for a utility whose size the plan does not give")
+            .always();
+
+    @Override
+    public String name() {
+        return "separation";
+    }
+
+    @Override
+    public CheckPage page() {
+        return new CheckPage(
+                "Between each pipe of the drain and each utility: the plan distance beside it, outside to outside, and at"
+                        + " every crossing the height between the upper one's bottom and the lower one's top.",
+                "beside = distance of centrelines - both half outside diameters, over the run apart from its crossings;"
+                        + " across = bottom of the upper - top of the lower; a utility's top is given, or is the ground"
+                        + " less its depth",
+                "Outside-to-outside measure and separate rules beside and across as in Recommended Standards for Water"
+                        + " Works (2018) 8.8.2 and 8.8.3, and F.A.C. 62-555.314.",
+                List.of(
+                        "utilities that are not on the plan",
+                        "how deep a mark is: paint on the grass shows no depth",
+                        "joints, casings and soil between the two"));
+    }
+
+    @Override
+    public List<Parameter<?>> parameters() {
+        return List.of(FROM, BESIDE, ACROSS, EXCUSED, SIZE);
+    }
+
+    @Override
+    public List<Need> needs(Terms terms) {
+        return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.UTILITY));
+    }
+
+    @Override
+    public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
+        Selection from = terms.get(FROM);
+        List<Observation> observations = new ArrayList<>();
+        for (Feature utility : from.candidates(analysis.site())) {
+            List<Observation> seen = observe(analysis, terms, utility);
+            boolean surelyOfThisKind = from.chooses(utility) == Truth.TRUE;
+            seen.stream()
+                    .map(each -> surelyOfThisKind ? each : undecided(each, from, utility))
+                    .forEach(observations::add);
+        }
+        return observations;
+    }
+
+    /** The kind of the utility is open: it matters only where it would not meet the rule. */
+    private static Observation undecided(Observation seen, Selection from, Feature utility) {
+        return seen.outcome() == Outcome.MEETS
+                ? seen.noting(from.lacking(utility).what() + " is not given, but it is far enough away")
+                : seen.with(Outcome.CANNOT_TELL).lacking(from.lacking(utility));
+    }
+
+    private static List<Observation> observe(SiteAnalysis analysis, Terms terms, Feature utility) {
+        List<Observation> beside = new ArrayList<>();
+        List<Observation> across = new ArrayList<>();
+        for (PipeRun run : analysis.network().runs()) {
+            PipeAndUtility pair = new PipeAndUtility(analysis, run, utility, terms.get(SIZE), terms.get(EXCUSED));
+            terms.find(BESIDE).flatMap(pair::beside).ifPresent(beside::add);
+            terms.find(ACROSS).map(pair::across).ifPresent(across::addAll);
+        }
+        List<Observation> observations = new ArrayList<>(worthTelling(beside));
+        observations.addAll(across);
+        return observations;
+    }
+
+    /** Every pipe that does not meet the rule; when all do, the nearest one alone. */
+    private static List<Observation> worthTelling(List<Observation> beside) {
+        List<Observation> notMeeting =
+                beside.stream().filter(seen -> seen.outcome() != Outcome.MEETS).toList();
+        if (!notMeeting.isEmpty()) {
+            return notMeeting;
+        }
+        Optional<Observation> nearest = beside.stream()
+                .min(Comparator.comparingDouble(seen ->
+                        seen.measured().map(measured -> measured.value().si()).orElse(Double.MAX_VALUE)));
+        return nearest.map(List::of).orElse(List.of());
+    }
+}

@@ -1,0 +1,148 @@
+package org.fallrule.filter;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.geotools.api.filter.And;
+import org.geotools.api.filter.BinaryComparisonOperator;
+import org.geotools.api.filter.Or;
+import org.geotools.api.filter.PropertyIsBetween;
+import org.geotools.api.filter.PropertyIsEqualTo;
+import org.geotools.api.filter.PropertyIsGreaterThan;
+import org.geotools.api.filter.PropertyIsGreaterThanOrEqualTo;
+import org.geotools.api.filter.PropertyIsLessThan;
+import org.geotools.api.filter.PropertyIsLessThanOrEqualTo;
+import org.geotools.api.filter.PropertyIsLike;
+import org.geotools.api.filter.PropertyIsNotEqualTo;
+import org.geotools.api.filter.PropertyIsNull;
+import org.geotools.api.filter.expression.Expression;
+import org.geotools.api.filter.expression.Literal;
+import org.geotools.api.filter.expression.PropertyName;
+import org.geotools.filter.text.cql2.CQLException;
+import org.geotools.filter.text.ecql.ECQL;
+
+/**
+ * Reads conditions written in OGC ECQL: {@code =}, {@code <>}, {@code <}, {@code <=}, {@code >}, {@code >=}, {@code BETWEEN},
+ * {@code IN}, {@code LIKE}, {@code IS NULL}, with {@code AND}, {@code OR}, {@code NOT}, a name on one side and a value on the
+ * other. Functions, arithmetic and geometry are refused.
+ */
+public final class Ecql {
+    private final String text;
+    private final Place where;
+
+    private Ecql(String text, Place where) {
+        this.text = text;
+        this.where = where;
+    }
+
+    /**
+     * Reads a condition.
+     *
+     * @param where the place to name when it cannot be read
+     * @throws UnusableInput if it is not such a condition
+     */
+    public static Filter parse(String text, Place where) {
+        return new Ecql(text, where).parsed();
+    }
+
+    private Filter parsed() {
+        try {
+            return filter(ECQL.toFilter(text));
+        } catch (CQLException | RuntimeException e) {
+            if (e instanceof UnusableInput unusable) {
+                throw unusable;
+            }
+            throw refused("cannot be read");
+        }
+    }
+
+    private Filter filter(org.geotools.api.filter.Filter parsed) {
+        if (parsed instanceof And and) {
+            return new Filter.AllOf(parts(and.getChildren()));
+        }
+        if (parsed instanceof Or or) {
+            return new Filter.AnyOf(parts(or.getChildren()));
+        }
+        if (parsed instanceof org.geotools.api.filter.Not not) {
+            return new Filter.Not(filter(not.getFilter()));
+        }
+        if (parsed instanceof BinaryComparisonOperator comparison) {
+            return comparison(comparison);
+        }
+        if (parsed instanceof PropertyIsBetween between) {
+            String name = name(between.getExpression());
+            return new Filter.AllOf(List.of(
+                    new Filter.Compared(name, Filter.Relation.AT_LEAST, value(between.getLowerBoundary())),
+                    new Filter.Compared(name, Filter.Relation.AT_MOST, value(between.getUpperBoundary()))));
+        }
+        if (parsed instanceof PropertyIsLike like) {
+            return new Filter.Like(name(like.getExpression()), pattern(like));
+        }
+        if (parsed instanceof PropertyIsNull isNull) {
+            return new Filter.IsMissing(name(isNull.getExpression()));
+        }
+        throw refused("uses something other than comparisons joined by AND, OR and NOT");
+    }
+
+    private List<Filter> parts(List<org.geotools.api.filter.Filter> children) {
+        return children.stream().map(this::filter).toList();
+    }
+
+    private Filter comparison(BinaryComparisonOperator parsed) {
+        boolean turned = parsed.getExpression1() instanceof Literal;
+        String name = name(turned ? parsed.getExpression2() : parsed.getExpression1());
+        Object value = value(turned ? parsed.getExpression1() : parsed.getExpression2());
+        if (parsed instanceof PropertyIsNotEqualTo) {
+            return new Filter.Not(new Filter.Compared(name, Filter.Relation.EQUAL, value));
+        }
+        return new Filter.Compared(name, relation(parsed, turned), value);
+    }
+
+    private Filter.Relation relation(BinaryComparisonOperator parsed, boolean turned) {
+        if (parsed instanceof PropertyIsEqualTo) {
+            return Filter.Relation.EQUAL;
+        }
+        if (parsed instanceof PropertyIsLessThan) {
+            return turned ? Filter.Relation.MORE : Filter.Relation.LESS;
+        }
+        if (parsed instanceof PropertyIsLessThanOrEqualTo) {
+            return turned ? Filter.Relation.AT_LEAST : Filter.Relation.AT_MOST;
+        }
+        if (parsed instanceof PropertyIsGreaterThan) {
+            return turned ? Filter.Relation.LESS : Filter.Relation.MORE;
+        }
+        if (parsed instanceof PropertyIsGreaterThanOrEqualTo) {
+            return turned ? Filter.Relation.AT_MOST : Filter.Relation.AT_LEAST;
+        }
+        throw refused("uses a comparison that is not known");
+    }
+
+    private String name(Expression expression) {
+        if (expression instanceof PropertyName property) {
+            return property.getPropertyName();
+        }
+        throw refused("wants an attribute's name on one side of each comparison");
+    }
+
+    private Object value(Expression expression) {
+        if (expression instanceof Literal literal && literal.getValue() != null) {
+            return literal.getValue();
+        }
+        throw refused("wants a number or a text in single quotes on one side of each comparison");
+    }
+
+    private static Pattern pattern(PropertyIsLike like) {
+        StringBuilder regex = new StringBuilder();
+        for (char letter : like.getLiteral().toCharArray()) {
+            regex.append(letter == '%' ? ".*" : letter == '_' ? "." : Pattern.quote(String.valueOf(letter)));
+        }
+        return Pattern.compile(regex.toString(), like.isMatchingCase() ? 0 : Pattern.CASE_INSENSITIVE);
+    }
+
+    private UnusableInput refused(String why) {
+        return new UnusableInput(
+                where,
+                "the condition " + text + " " + why + "; write it like diameter_in <= 6 AND material = 'pvc_sdr35'");
+    }
+}

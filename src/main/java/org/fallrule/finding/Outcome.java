@@ -1,0 +1,36 @@
+package org.fallrule.finding;
+
+import java.util.Locale;
+import org.fallrule.measure.Standing;
+
+/** How a plan stands to a rule. Not checked is never a pass. */
+public enum Outcome {
+    FAILS,
+    /** The accuracy of the survey reaches across the limit. */
+    BORDERLINE,
+    /** The plan does not say enough; what is missing is named. */
+    CANNOT_TELL,
+    MEETS,
+    /** The plan has nothing that the rule speaks of, and says so. */
+    NOT_APPLICABLE,
+    /** An authority has excused it. */
+    WAIVED;
+
+    public static Outcome of(Standing standing) {
+        return switch (standing) {
+            case MEETS -> MEETS;
+            case FAILS -> FAILS;
+            case BORDERLINE -> BORDERLINE;
+        };
+    }
+
+    /** The word in files: {@code cannot_tell}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The word in sentences: {@code cannot tell}. */
+    public String spoken() {
+        return word().replace('_', ' ');
+    }
+}

@@ -1,0 +1,17 @@
+package org.fallrule.finding;
+
+import java.util.Locale;
+
+/** What hangs on a rule. */
+public enum Weight {
+    /** Failing it fails the plan. */
+    MUST,
+    /** Advice. */
+    SHOULD,
+    /** A fact for whoever builds it. */
+    NOTE;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,139 @@
+package org.fallrule.network;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
+
+/**
+ * Builds the network from the pipes and structures of a plan.
+ *
+ * <p>Pipe ends and structures within {@link #SNAP} of each other in plan are one junction. Each pipe is turned so that it
+ * leads to the nearest outfall by pipe length; one that leads to none keeps the direction it was drawn in, and that is a
+ * problem.
+ */
+public final class NetworkBuilder {
+    /** How far apart, in plan, a pipe's end may lie from the structure or pipe end it belongs to. */
+    public static final Length SNAP = Length.feet(0.5);
+
+    private final List<Fault> problems = new ArrayList<>();
+    private final JunctionFinder junctions;
+
+    private NetworkBuilder(Site site) {
+        List<Feature> structures = new ArrayList<>(site.features(Role.OUTFALL));
+        structures.addAll(site.features(Role.INLET));
+        structures.addAll(site.features(Role.CLEANOUT));
+        this.junctions = new JunctionFinder(structures, SNAP.metres());
+    }
+
+    public static PipeNetwork build(Site site) {
+        return new NetworkBuilder(site).network(site.features(Role.PIPE));
+    }
+
+    private PipeNetwork network(List<Feature> pipes) {
+        List<DrawnPipe> drawn = pipes.stream().map(this::drawn).toList();
+        Map<Integer, Double> reach = lengthToOutfall(drawn);
+        List<PipeRun> runs = drawn.stream().map(pipe -> turned(pipe, reach)).toList();
+        looseStructures(drawn);
+        return new PipeNetwork(runs, junctions.all(), problems);
+    }
+
+    private DrawnPipe drawn(Feature pipe) {
+        LineString line = (LineString) pipe.geometry();
+        int start = junctions.at(line.getCoordinateN(0));
+        int end = junctions.at(line.getCoordinateN(line.getNumPoints() - 1));
+        return new DrawnPipe(pipe, line, start, end);
+    }
+
+    /** For each junction with a way to an outfall, the least pipe length to one, in metres (E. W. Dijkstra, 1959). */
+    private Map<Integer, Double> lengthToOutfall(List<DrawnPipe> pipes) {
+        Map<Integer, Double> reach = new HashMap<>();
+        Deque<Integer> open = new ArrayDeque<>();
+        junctions.all().stream().filter(Junction::isOutfall).forEach(outfall -> {
+            reach.put(outfall.number(), 0.0);
+            open.add(outfall.number());
+        });
+        while (!open.isEmpty()) {
+            int here = open.remove();
+            double soFar = reach.getOrDefault(here, 0.0);
+            pipes.stream().filter(pipe -> pipe.touches(here)).forEach(pipe -> {
+                double there = soFar + pipe.line().getLength();
+                if (there < reach.getOrDefault(pipe.other(here), Double.POSITIVE_INFINITY)) {
+                    reach.put(pipe.other(here), there);
+                    open.add(pipe.other(here));
+                }
+            });
+        }
+        return reach;
+    }
+
+    private PipeRun turned(DrawnPipe pipe, Map<Integer, Double> reach) {
+        Double fromStart = reach.get(pipe.start());
+        Double fromEnd = reach.get(pipe.end());
+        if (fromStart == null || fromEnd == null) {
+            problem(
+                    pipe.feature(),
+                    "does not lead to an outfall; end a pipe of its line on one, or within "
+                            + "0.5 ft of the next pipe's end");
+            return run(pipe.feature(), pipe.line(), pipe.start(), pipe.end());
+        }
+        if (fromStart < fromEnd) {
+            return run(pipe.feature(), pipe.line().reverse(), pipe.end(), pipe.start());
+        }
+        return run(pipe.feature(), pipe.line(), pipe.start(), pipe.end());
+    }
+
+    private PipeRun run(Feature pipe, LineString axis, int from, int to) {
+        Junction up = junctions.get(from);
+        Junction down = junctions.get(to);
+        Optional<Elevation> invertUp = pipe.get(Attribute.INVERT_UP)
+                .or(() -> z(axis.getCoordinateN(0)))
+                .or(() -> up.structure(Role.INLET).flatMap(inlet -> inlet.get(Attribute.INVERT)));
+        Optional<Elevation> invertDown = pipe.get(Attribute.INVERT_DOWN)
+                .or(() -> z(axis.getCoordinateN(axis.getNumPoints() - 1)))
+                .or(() -> down.structure(Role.OUTFALL).flatMap(outfall -> outfall.get(Attribute.INVERT)));
+        return new PipeRun(pipe, axis, up, down, OutsideDiameter.of(pipe), invertUp, invertDown);
+    }
+
+    private static Optional<Elevation> z(Coordinate vertex) {
+        return Double.isFinite(vertex.getZ()) ? Optional.of(new Elevation(vertex.getZ())) : Optional.empty();
+    }
+
+    private void looseStructures(List<DrawnPipe> pipes) {
+        for (Junction junction : junctions.all()) {
+            if (pipes.stream().noneMatch(pipe -> pipe.touches(junction.number()))) {
+                junction.structures().stream()
+                        .filter(structure -> structure.role() != Role.CLEANOUT)
+                        .forEach(structure ->
+                                problem(structure, "no pipe ends on it; bring a pipe's end within 0.5 ft of it"));
+            }
+        }
+    }
+
+    private void problem(Feature feature, String says) {
+        problems.add(new Fault(feature.origin(), feature.spoken() + " " + says));
+    }
+
+    /** A pipe as drawn, with the numbers of the junctions at its start and end. */
+    private record DrawnPipe(Feature feature, LineString line, int start, int end) {
+        boolean touches(int junction) {
+            return start == junction || end == junction;
+        }
+
+        int other(int junction) {
+            return start == junction ? end : start;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.fallrule.network;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.document.Fault;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/** The drain: its pipes turned toward their outfalls, and the junctions between them. */
+public final class PipeNetwork {
+    private final List<PipeRun> runs;
+    private final List<Junction> junctions;
+    private final List<Fault> problems;
+
+    PipeNetwork(List<PipeRun> runs, List<Junction> junctions, List<Fault> problems) {
+        this.runs = List.copyOf(runs);
+        this.junctions = List.copyOf(junctions);
+        this.problems = List.copyOf(problems);
+    }
+
+    /** The pipes in the order of the plan. */
+    public List<PipeRun> runs() {
+        return runs;
+    }
+
+    public List<Junction> junctions() {
+        return junctions;
+    }
+
+    /** What is wrong with how the pipes hang together. */
+    public List<Fault> problems() {
+        return problems;
+    }
+
+    public Optional<PipeRun> runOf(Feature pipe) {
+        return runs.stream().filter(run -> run.pipe().equals(pipe)).findFirst();
+    }
+
+    /** The junction that a structure stands on, if a pipe ends there. */
+    public Optional<Junction> junctionOf(Feature structure) {
+        return junctions.stream()
+                .filter(j -> j.structures().contains(structure))
+                .findFirst();
+    }
+
+    /** The pipe that carries the water on from a junction: the first that leaves it. */
+    public Optional<PipeRun> leaving(Junction junction) {
+        return runs.stream().filter(run -> run.up().equals(junction)).findFirst();
+    }
+
+    /** The pipes from a junction down to where the water comes out or the drain ends; a loop is walked once. */
+    public List<PipeRun> downstreamOf(Junction start) {
+        List<PipeRun> path = new ArrayList<>();
+        Set<Junction> visited = new HashSet<>();
+        Optional<PipeRun> next = leaving(start);
+        while (next.isPresent() && visited.add(next.get().up())) {
+            path.add(next.get());
+            next = next.get().down().isOutfall()
+                    ? Optional.empty()
+                    : leaving(next.get().down());
+        }
+        return path;
+    }
+
+    /** The outfall that a run's water comes out at, if the pipes lead to one. */
+    public Optional<Feature> outfallOf(PipeRun run) {
+        List<PipeRun> path = new ArrayList<>(List.of(run));
+        if (!run.down().isOutfall()) {
+            path.addAll(downstreamOf(run.down()));
+        }
+        return path.get(path.size() - 1).down().structure(Role.OUTFALL);
+    }
+
+    /**
+     * Plan length in metres from the downstream end of a run to a daylight outfall; empty when its water does not come out
+     * at one.
+     */
+    public Optional<Double> lengthToDaylight(PipeRun run) {
+        boolean daylight = outfallOf(run)
+                .map(outfall -> outfall.get(Attribute.KIND).orElse("daylight").equals("daylight"))
+                .orElse(false);
+        if (!daylight) {
+            return Optional.empty();
+        }
+        return Optional.of(run.down().isOutfall() ? 0.0 : length(downstreamOf(run.down())));
+    }
+
+    private static double length(List<PipeRun> path) {
+        return path.stream().mapToDouble(run -> run.axis().getLength()).sum();
+    }
+}

@@ -1,0 +1,43 @@
+package org.fallrule.rulebook;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+
+/**
+ * One rule book as its file has it, before it is laid over another.
+ *
+ * @param layer which layer it is
+ * @param file its path as the user knows it
+ * @param title its title
+ * @param sha256 the digest of its bytes, for the report
+ * @param buildsOn the path of the book under it
+ * @param climate what it says of the climate
+ * @param rules its rules by id, in the order written
+ * @param rulePlaces where each rule's id stands
+ */
+record BookFile(
+        Layer layer,
+        String file,
+        String title,
+        String sha256,
+        Optional<String> buildsOn,
+        Climate climate,
+        Map<String, Node.Mapping> rules,
+        Map<String, Place> rulePlaces) {
+
+    BookFile {
+        rules = Collections.unmodifiableMap(new LinkedHashMap<>(rules));
+        rulePlaces = Map.copyOf(rulePlaces);
+    }
+
+    /** The layers, from the lowest. */
+    enum Layer {
+        BASELINE,
+        COUNTY,
+        HOUSE
+    }
+}

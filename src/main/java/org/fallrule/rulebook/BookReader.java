@@ -1,0 +1,93 @@
+package org.fallrule.rulebook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.document.Yaml;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.UnreadableQuantity;
+import org.fallrule.measure.Written;
+
+/** Reads one rule book file. */
+final class BookReader {
+    private final List<Fault> faults;
+
+    BookReader(List<Fault> faults) {
+        this.faults = faults;
+    }
+
+    BookFile read(Path path, String shownAs, BookFile.Layer layer) {
+        Keys keys = new Keys(Yaml.read(path, shownAs), faults);
+        String title = keys.required("title", "the book's title")
+                .map(Node.Scalar::text)
+                .orElse(shownAs);
+        Optional<String> buildsOn = keys.text("builds_on");
+        Climate climate = keys.mapping("climate").map(this::climate).orElse(Climate.UNSAID);
+        Map<String, Node.Mapping> rules = new LinkedHashMap<>();
+        Map<String, Place> places = new LinkedHashMap<>();
+        keys.mapping("rules")
+                .ifPresent(all -> all.entries().forEach((id, node) -> {
+                    places.put(id, all.placeOf(id));
+                    rule(id, node).ifPresent(rule -> rules.put(id, rule));
+                }));
+        keys.refuseOthers("a rule book");
+        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, climate, rules, places);
+    }
+
+    private Optional<Node.Mapping> rule(String id, Node node) {
+        if (node instanceof Node.Mapping mapping) {
+            return Optional.of(mapping);
+        }
+        faults.add(new Fault(node.place(), "rule " + id + ": found " + node.kind() + ", wanted keys with values"));
+        return Optional.empty();
+    }
+
+    private Climate climate(Node.Mapping mapping) {
+        Keys keys = new Keys(mapping, faults);
+        Optional<Boolean> freezing = keys.scalar("freezing").flatMap(this::flag);
+        Optional<Written> frost = keys.scalar("frost_depth").flatMap(this::length);
+        Optional<String> soil = keys.text("soil");
+        keys.refuseOthers("climate");
+        return new Climate(freezing, frost, soil);
+    }
+
+    private Optional<Boolean> flag(Node.Scalar scalar) {
+        if (scalar.text().equals("true") || scalar.text().equals("false")) {
+            return Optional.of(scalar.text().equals("true"));
+        }
+        faults.add(new Fault(scalar.place(), "found " + scalar.kind() + ", wanted true or false"));
+        return Optional.empty();
+    }
+
+    private Optional<Written> length(Node.Scalar scalar) {
+        try {
+            return Optional.of(Written.parse(scalar.text(), Dimension.LENGTH));
+        } catch (UnreadableQuantity e) {
+            faults.add(new Fault(scalar.place(), e.says()));
+            return Optional.empty();
+        }
+    }
+
+    private static String sha256(Path path) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path));
+            return HexFormat.of().formatHex(digest);
+        } catch (IOException e) {
+            throw new UnusableInput(Place.of(path.toString()), "cannot be read: " + e);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

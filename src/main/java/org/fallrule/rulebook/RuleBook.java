@@ -1,0 +1,27 @@
+package org.fallrule.rulebook;
+
+import java.util.List;
+
+/**
+ * The rules that apply to a plan.
+ *
+ * @param books the books laid over each other, the lowest first
+ * @param climate what they say of the climate
+ * @param rules the rules in the order of the books
+ */
+public record RuleBook(List<Source> books, Climate climate, List<Rule> rules) {
+
+    public RuleBook {
+        books = List.copyOf(books);
+        rules = List.copyOf(rules);
+    }
+
+    /**
+     * A book that went into it.
+     *
+     * @param file its path as the user knows it
+     * @param title its title
+     * @param sha256 the digest of its bytes
+     */
+    public record Source(String file, String title, String sha256) {}
+}

@@ -1,0 +1,105 @@
+package org.fallrule.rulebook;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.check.Check;
+import org.fallrule.check.Terms;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
+import org.fallrule.document.Nearest;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+import org.fallrule.finding.Basis;
+import org.fallrule.finding.Weight;
+
+/** Makes a rule from its keys, under the parameters of its check; gathers every fault. */
+final class RuleCompiler {
+    private final Checks checks;
+    private final List<Fault> faults;
+
+    RuleCompiler(Checks checks, List<Fault> faults) {
+        this.checks = checks;
+        this.faults = faults;
+    }
+
+    /** The rule, or nothing when its keys had a fault. */
+    Optional<Rule> compile(LayeredRule layered) {
+        int before = faults.size();
+        Keys keys = new Keys(layered.keys(), faults);
+        Optional<Check> check = keys.required("check", "the name of a check").flatMap(this::check);
+        Optional<Weight> weight =
+                keys.required("weight", "must, should or note").flatMap(this::weight);
+        String title = keys.required("title", "what the rule asks, in a few words")
+                .map(Node.Scalar::text)
+                .orElse(layered.id());
+        Optional<Basis> basis = keys.mapping("basis").flatMap(this::basis);
+        if (keys.node("basis").isEmpty()) {
+            keys.fault(layered.setBy(), "rule " + layered.id() + " has no basis; give kind, document and section");
+        }
+        keys.text("loosen_because");
+        if (check.isEmpty()) {
+            return Optional.empty();
+        }
+        Terms terms = new TermReader(keys, faults).terms(check.get());
+        keys.refuseOthers("rule " + layered.id() + " (check " + check.get().name() + ")");
+        return faults.size() > before || weight.isEmpty() || basis.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Rule(layered.id(), title, check.get(), weight.get(), terms, basis.get(), layered.setBy()));
+    }
+
+    private Optional<Check> check(Node.Scalar name) {
+        Optional<Check> check = checks.named(name.text());
+        if (check.isEmpty()) {
+            fault(
+                    name.place(),
+                    "unknown check " + name.text() + Nearest.hint(name.text(), checks.names()) + " Known: "
+                            + String.join(", ", checks.names()));
+        }
+        return check;
+    }
+
+    private Optional<Weight> weight(Node.Scalar word) {
+        Optional<Weight> weight = Arrays.stream(Weight.values())
+                .filter(each -> each.word().equals(word.text()))
+                .findFirst();
+        if (weight.isEmpty()) {
+            fault(word.place(), "unknown weight " + word.text() + "; use must, should or note");
+        }
+        return weight;
+    }
+
+    private Optional<Basis> basis(Node.Mapping mapping) {
+        Keys keys = new Keys(mapping, faults);
+        Optional<Basis.Kind> kind = keys.required(
+                        "kind", "statute, ordinance, model_code, standard, manual or practice")
+                .flatMap(this::kind);
+        Optional<String> document = keys.text("document");
+        Optional<String> section = keys.text("section");
+        Optional<String> known = keys.text("known");
+        Optional<String> note = keys.text("note");
+        if (kind.isPresent() && kind.get() != Basis.Kind.PRACTICE && document.isEmpty()) {
+            keys.fault(mapping.place(), "a basis of kind " + kind.get().word() + " must name its document");
+        }
+        keys.refuseOthers("a basis");
+        return kind.map(found -> new Basis(found, document, section, known, note, mapping.place()));
+    }
+
+    private Optional<Basis.Kind> kind(Node.Scalar word) {
+        Optional<Basis.Kind> kind = Basis.Kind.named(word.text());
+        if (kind.isEmpty()) {
+            List<String> known =
+                    Arrays.stream(Basis.Kind.values()).map(Basis.Kind::word).toList();
+            fault(
+                    word.place(),
+                    "unknown kind of basis " + word.text() + Nearest.hint(word.text(), known) + " Known: "
+                            + String.join(", ", known));
+        }
+        return kind;
+    }
+
+    private void fault(Place where, String says) {
+        faults.add(new Fault(where, says));
+    }
+}

@@ -1,0 +1,265 @@
+package org.fallrule.site;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+
+/**
+ * An attribute that features carry, under its one canonical name.
+ *
+ * @param <T> the type of its values
+ */
+public final class Attribute<T> {
+    public static final Attribute<String> ID = text(
+            "id",
+            "the feature's name in the plan",
+            EnumSet.allOf(Role.class),
+            "tag",
+            "pipeid",
+            "structid",
+            "nodeid",
+            "featureid",
+            "facilityid",
+            "assetid",
+            "unitid",
+            "objectid",
+            "fid");
+
+    public static final Attribute<String> KIND = text(
+            "kind",
+            "what kind of inlet, outfall, building or utility it is",
+            EnumSet.of(Role.INLET, Role.OUTFALL, Role.UTILITY, Role.BUILDING),
+            "type",
+            "subtype",
+            "structtype",
+            "inlettype",
+            "utiltype",
+            "utility",
+            "category");
+
+    public static final Attribute<Boolean> OWN =
+            flag("own", "whether the lot is the site's own", EnumSet.of(Role.LOT), "ownlot");
+
+    public static final Attribute<String> ACCESS =
+            text("access", "whether the walk is public or private", EnumSet.of(Role.WALK));
+
+    public static final Attribute<String> SURFACE =
+            text("surface", "what a walk, drive or street is made of", EnumSet.of(Role.WALK, Role.DRIVE, Role.STREET));
+
+    public static final Attribute<String> STATUS = text(
+            "status",
+            "whether it is proposed, existing, as_built or abandoned",
+            EnumSet.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT, Role.UTILITY),
+            "lifecycle");
+
+    public static final Attribute<Length> DIAMETER = length(
+            "diameter",
+            "nominal diameter",
+            EnumSet.of(Role.PIPE, Role.UTILITY),
+            "diam",
+            "dia",
+            "pipedia",
+            "pipesize",
+            "size",
+            "nomdia");
+
+    public static final Attribute<Length> OUTSIDE_DIAMETER =
+            length("outside_diameter", "outside diameter", EnumSet.of(Role.PIPE, Role.UTILITY), "od", "outdia");
+
+    public static final Attribute<String> MATERIAL = text(
+            "material",
+            "what the pipe is made of",
+            EnumSet.of(Role.PIPE, Role.UTILITY),
+            "matl",
+            "pipematl",
+            "pipemat",
+            "mat");
+
+    public static final Attribute<Elevation> INVERT_UP = elevation(
+            "invert_up",
+            "invert at the upstream end",
+            EnumSet.of(Role.PIPE),
+            "upinvert",
+            "upinv",
+            "invup",
+            "usinv",
+            "usie",
+            "ieus",
+            "upie",
+            "frominv",
+            "upelev");
+
+    public static final Attribute<Elevation> INVERT_DOWN = elevation(
+            "invert_down",
+            "invert at the downstream end",
+            EnumSet.of(Role.PIPE),
+            "dninvert",
+            "dninv",
+            "invdn",
+            "dsinv",
+            "dsie",
+            "ieds",
+            "iedn",
+            "dnie",
+            "toinv",
+            "downelev");
+
+    public static final Attribute<Elevation> INVERT = elevation(
+            "invert",
+            "invert of the outgoing pipe, or at an outfall",
+            EnumSet.of(Role.INLET, Role.OUTFALL),
+            "inv",
+            "invelev",
+            "ie",
+            "flowline");
+
+    public static final Attribute<Elevation> RIM = elevation(
+            "rim",
+            "top of the grate or lid",
+            EnumSet.of(Role.INLET, Role.CLEANOUT),
+            "rimelev",
+            "rimel",
+            "grate",
+            "grateel",
+            "topelev",
+            "tog");
+
+    public static final Attribute<Length> DEPTH = length(
+            "depth", "finished ground to the top of the utility", EnumSet.of(Role.UTILITY), "cover", "burydepth");
+
+    public static final Attribute<Elevation> TOP =
+            elevation("top", "elevation of the top of the utility", EnumSet.of(Role.UTILITY), "topelev", "topel");
+
+    public static final Attribute<String> QUALITY = text(
+            "quality", "quality level A, B, C or D after ASCE 38-22", EnumSet.of(Role.UTILITY), "ql", "qualitylevel");
+
+    public static final Attribute<Elevation> ELEVATION = elevation(
+            "elevation",
+            "elevation of the ground",
+            EnumSet.of(Role.SPOT, Role.CONTOUR),
+            "elev",
+            "z",
+            "contour",
+            "contourele");
+
+    public static final Attribute<String> ABOVE = text(
+            "above",
+            "what lies above that stretch of pipe: lawn, walk, drive or street; worked out, not read",
+            EnumSet.noneOf(Role.class));
+
+    public static final Attribute<Length> TO_OUTFALL = length(
+            "to_outfall",
+            "length of pipe still to run to a daylight outfall; worked out, not read",
+            EnumSet.noneOf(Role.class));
+
+    private static final List<Attribute<?>> ALL = List.of(
+            ID,
+            KIND,
+            OWN,
+            ACCESS,
+            SURFACE,
+            STATUS,
+            DIAMETER,
+            OUTSIDE_DIAMETER,
+            MATERIAL,
+            INVERT_UP,
+            INVERT_DOWN,
+            INVERT,
+            RIM,
+            DEPTH,
+            TOP,
+            QUALITY,
+            ELEVATION,
+            ABOVE,
+            TO_OUTFALL);
+
+    private final String name;
+    private final Class<T> type;
+    private final Optional<Dimension> dimension;
+    private final String meaning;
+    private final Set<Role> roles;
+    private final List<String> columns;
+
+    private Attribute(
+            String name,
+            Class<T> type,
+            Optional<Dimension> dimension,
+            String meaning,
+            Set<Role> roles,
+            String... columns) {
+        this.name = name;
+        this.type = type;
+        this.dimension = dimension;
+        this.meaning = meaning;
+        this.roles = Set.copyOf(roles);
+        this.columns = List.of(columns);
+    }
+
+    private static Attribute<String> text(String name, String meaning, Set<Role> roles, String... columns) {
+        return new Attribute<>(name, String.class, Optional.empty(), meaning, roles, columns);
+    }
+
+    private static Attribute<Boolean> flag(String name, String meaning, Set<Role> roles, String... columns) {
+        return new Attribute<>(name, Boolean.class, Optional.empty(), meaning, roles, columns);
+    }
+
+    private static Attribute<Length> length(String name, String meaning, Set<Role> roles, String... columns) {
+        return new Attribute<>(name, Length.class, Optional.of(Dimension.LENGTH), meaning, roles, columns);
+    }
+
+    private static Attribute<Elevation> elevation(String name, String meaning, Set<Role> roles, String... columns) {
+        return new Attribute<>(name, Elevation.class, Optional.of(Dimension.ELEVATION), meaning, roles, columns);
+    }
+
+    public static List<Attribute<?>> all() {
+        return ALL;
+    }
+
+    public static Optional<Attribute<?>> named(String name) {
+        return ALL.stream()
+                .<Attribute<?>>map(attribute -> attribute)
+                .filter(attribute -> attribute.name.equals(name))
+                .findFirst();
+    }
+
+    /** The attributes that features of a role may carry. */
+    public static List<Attribute<?>> of(Role role) {
+        return ALL.stream().filter(attribute -> attribute.roles.contains(role)).toList();
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** The name in a sentence: {@code outside diameter}. */
+    public String spoken() {
+        return name.replace('_', ' ');
+    }
+
+    public Class<T> type() {
+        return type;
+    }
+
+    /** What it measures; empty for words and flags. */
+    public Optional<Dimension> dimension() {
+        return dimension;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Column names, lower case without {@code _}, space and {@code -}, that are known to hold it, likeliest first. */
+    public List<String> columns() {
+        return columns;
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

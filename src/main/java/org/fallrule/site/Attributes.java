@@ -1,0 +1,54 @@
+package org.fallrule.site;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The attribute values of one feature, typed by their {@link Attribute}. What the plan does not say is not in here. */
+public final class Attributes {
+    private static final Attributes NONE = new Attributes(Map.of());
+
+    private final Map<Attribute<?>, Object> values;
+
+    private Attributes(Map<Attribute<?>, Object> values) {
+        this.values = values;
+    }
+
+    public static Attributes none() {
+        return NONE;
+    }
+
+    /** These attributes and one more; a value already there is replaced. */
+    public <T> Attributes with(Attribute<T> attribute, T value) {
+        return withUntyped(attribute, attribute.type().cast(value));
+    }
+
+    /**
+     * As {@link #with}, for a value whose type is known only when running.
+     *
+     * @throws ClassCastException if the value is not of the attribute's type
+     */
+    public Attributes withUntyped(Attribute<?> attribute, Object value) {
+        Map<Attribute<?>, Object> more = new LinkedHashMap<>(values);
+        more.put(attribute, attribute.type().cast(value));
+        return new Attributes(Collections.unmodifiableMap(more));
+    }
+
+    public <T> Optional<T> get(Attribute<T> attribute) {
+        return Optional.ofNullable(attribute.type().cast(values.get(attribute)));
+    }
+
+    public boolean has(Attribute<?> attribute) {
+        return values.containsKey(attribute);
+    }
+
+    public Map<Attribute<?>, Object> asMap() {
+        return values;
+    }
+
+    @Override
+    public String toString() {
+        return values.toString();
+    }
+}

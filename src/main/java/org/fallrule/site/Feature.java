@@ -1,0 +1,32 @@
+package org.fallrule.site;
+
+import java.util.Optional;
+import org.fallrule.document.Place;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * One thing in the plan.
+ *
+ * @param role what it stands for
+ * @param id its name in the plan, or one made from its role and position when the plan names none
+ * @param geometry its geometry in the local metric frame; Z, where there is any, in metres in the plan's vertical datum
+ * @param attributes what the plan says of it
+ * @param origin the file and feature it came from
+ */
+public record Feature(Role role, String id, Geometry geometry, Attributes attributes, Place origin) {
+
+    public <T> Optional<T> get(Attribute<T> attribute) {
+        return attributes.get(attribute);
+    }
+
+    /** Whether it stands only on paper: a part of the drain that is not said to exist or to be built. */
+    public boolean isDesigned() {
+        String status = get(Attribute.STATUS).orElse("proposed");
+        return role.isOfDrain() && !status.equals("existing") && !status.equals("as_built");
+    }
+
+    /** Role and id as a sentence names them: {@code outfall OF-1}. */
+    public String spoken() {
+        return role.spoken() + " " + id;
+    }
+}

@@ -1,0 +1,27 @@
+package org.fallrule.site;
+
+import java.util.List;
+import org.fallrule.document.Place;
+
+/** What the plan has to say about a role: features, a statement that there are none, or nothing. Silence is not absence. */
+public sealed interface Layer {
+
+    /** The features of the layer; none where it is absent or not supplied. */
+    default List<Feature> features() {
+        return List.of();
+    }
+
+    /** A layer that was given, perhaps without a feature in it. */
+    record Supplied(List<Feature> features, List<String> files) implements Layer {
+        public Supplied {
+            features = List.copyOf(features);
+            files = List.copyOf(files);
+        }
+    }
+
+    /** The plan states that the lot has none. */
+    record StatedAbsent(Place by) implements Layer {}
+
+    /** The plan is silent. */
+    record NotSupplied() implements Layer {}
+}

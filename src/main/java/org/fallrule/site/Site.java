@@ -1,0 +1,64 @@
+package org.fallrule.site;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+
+/**
+ * A lot-drainage plan.
+ *
+ * @param id the site folder's name
+ * @param name the name to show
+ * @param county the county whose rules are meant, if the plan says
+ * @param house the house rule book, if the plan says
+ * @param crs the coordinate system that the plan was drawn in, for the report
+ * @param datum the vertical datum, if the plan says
+ * @param frame where the local frame lies
+ * @param survey how it was measured
+ * @param layers what the plan says of each role
+ * @param waivers what has been excused
+ * @param problems what was wrong with the input without making it unusable
+ */
+public record Site(
+        String id,
+        String name,
+        Optional<String> county,
+        Optional<String> house,
+        String crs,
+        Optional<String> datum,
+        Frame frame,
+        Survey survey,
+        Map<Role, Layer> layers,
+        List<Waiver> waivers,
+        List<Fault> problems) {
+
+    private static final Layer NOT_SUPPLIED = new Layer.NotSupplied();
+
+    public Site {
+        layers = layers.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(layers));
+        waivers = List.copyOf(waivers);
+        problems = List.copyOf(problems);
+    }
+
+    public Layer layer(Role role) {
+        return layers.getOrDefault(role, NOT_SUPPLIED);
+    }
+
+    public List<Feature> features(Role role) {
+        return layer(role).features();
+    }
+
+    /** The site's own lot: the one marked own, or the only one there is. */
+    public Optional<Feature> ownLot() {
+        List<Feature> lots = features(Role.LOT);
+        List<Feature> own = lots.stream()
+                .filter(lot -> lot.get(Attribute.OWN).orElse(false))
+                .toList();
+        if (own.size() == 1) {
+            return Optional.of(own.get(0));
+        }
+        return lots.size() == 1 && own.isEmpty() ? Optional.of(lots.get(0)) : Optional.empty();
+    }
+}
