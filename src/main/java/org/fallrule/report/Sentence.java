@@ -1,0 +1,100 @@
+package org.fallrule.report;
+
+import java.util.Optional;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Measured;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Limit;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Feature;
+
+/** Puts a finding's facts into words. */
+public final class Sentence {
+    private Sentence() {}
+
+    /** The whole finding in one sentence. */
+    public static String of(Finding finding) {
+        Observation seen = finding.observation();
+        StringBuilder text = new StringBuilder(about(seen));
+        seen.measured().ifPresent(measured -> text.append(": ").append(measure(measured, seen.outcome())));
+        if (seen.measured().isEmpty() && seen.missing().isEmpty()) {
+            text.append(": ").append(seen.outcome().spoken());
+        }
+        for (Missing missing : seen.missing()) {
+            text.append(text.indexOf(": ") < 0 ? ": " : "; ")
+                    .append("not known: ")
+                    .append(missing.what());
+        }
+        seen.notes().forEach(note -> text.append("; ").append(note));
+        return capital(text.append('.').toString());
+    }
+
+    /** What it is about: {@code outfall OF-1 to walk W-1}. */
+    public static String about(Observation seen) {
+        String subject = seen.subject().map(Feature::spoken).orElse("the plan");
+        return seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+    }
+
+    /** The measured value as printed: {@code 3.50 ft}. */
+    public static String shown(Measured measured) {
+        return measured.limit()
+                .map(limit -> Printed.beside(measured.value(), limit))
+                .orElseGet(() -> Printed.of(measured.value(), usualUnit(measured.value())));
+    }
+
+    /** The limit as printed: {@code at least 5 ft}. */
+    public static Optional<String> asked(Measured measured) {
+        return measured.limit().map(limit -> limit.bound().words() + " " + Printed.limit(limit.value()));
+    }
+
+    /** How far the value misses its limit, as printed; nothing when it meets it. */
+    public static Optional<String> shortBy(Measured measured) {
+        return measured.limit()
+                .filter(limit -> limit.shortfall(measured.value())
+                        > measured.value().dimension().tolerance())
+                .map(limit -> Printed.shortfall(measured.value(), limit));
+    }
+
+    /** The accuracy as printed, in the unit of the limit. */
+    public static Optional<String> accuracy(Measured measured) {
+        if (measured.accuracy() <= 0) {
+            return Optional.empty();
+        }
+        Quantity accuracy = measured.value().dimension().of(measured.accuracy());
+        Unit unit =
+                measured.limit().map(Limit::value).map(value -> value.unit()).orElse(usualUnit(accuracy));
+        return Optional.of("±" + Printed.of(accuracy, unit));
+    }
+
+    private static String measure(Measured measured, Outcome outcome) {
+        StringBuilder text = new StringBuilder(measured.of()).append(' ').append(shown(measured));
+        asked(measured).ifPresent(asked -> text.append(", ").append(asked).append(" asked"));
+        String side = measured.limit()
+                .map(limit -> limit.bound() == org.fallrule.measure.Bound.AT_LEAST ? " short" : " over")
+                .orElse("");
+        shortBy(measured).ifPresent(gap -> text.append(", ").append(gap).append(side));
+        if (outcome == Outcome.BORDERLINE) {
+            accuracy(measured)
+                    .ifPresent(known -> text.append("; known only to ").append(known));
+        }
+        return text.toString();
+    }
+
+    private static Unit usualUnit(Quantity quantity) {
+        return switch (quantity.dimension()) {
+            case LENGTH -> Unit.FOOT;
+            case ELEVATION -> Unit.ELEVATION_FOOT;
+            case SLOPE -> Unit.PERCENT;
+            case AREA -> Unit.SQUARE_FOOT;
+            case ANGLE -> Unit.DEGREE;
+        };
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

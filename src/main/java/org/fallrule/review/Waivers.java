@@ -1,0 +1,68 @@
+package org.fallrule.review;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.document.Fault;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.rulebook.Rule;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Waiver;
+
+/** Lays a plan's waivers over its findings. */
+final class Waivers {
+    private final List<Waiver> waivers;
+    private final LocalDate today;
+    private final Set<Waiver> used = new HashSet<>();
+
+    Waivers(List<Waiver> waivers, LocalDate today) {
+        this.waivers = waivers;
+        this.today = today;
+    }
+
+    /** The finding, waived if it fails or is borderline and a waiver in force speaks of it. */
+    Finding applied(Finding finding) {
+        Optional<Waiver> waiver =
+                waivers.stream().filter(each -> speaksOf(each, finding)).findFirst();
+        waiver.ifPresent(used::add);
+        boolean open = finding.outcome() == Outcome.FAILS || finding.outcome() == Outcome.BORDERLINE;
+        if (waiver.isEmpty() || !open) {
+            return finding;
+        }
+        return finding.with(applied(finding.observation(), waiver.get()));
+    }
+
+    private Observation applied(Observation seen, Waiver waiver) {
+        String granted = "waiver by " + waiver.by() + " of " + waiver.date() + ": " + waiver.reason();
+        if (waiver.expired(today)) {
+            return seen.noting(granted + "; it expired on " + waiver.until().orElseThrow() + " and does not count");
+        }
+        return seen.with(Outcome.WAIVED).noting(granted);
+    }
+
+    private static boolean speaksOf(Waiver waiver, Finding finding) {
+        Optional<String> subject = finding.observation().subject().map(Feature::id);
+        return waiver.rule().equals(finding.rule())
+                && (waiver.feature().isEmpty() || waiver.feature().equals(subject));
+    }
+
+    /** Waivers that speak of no rule or of nothing that was found. */
+    List<Fault> unused(RuleBook book) {
+        return waivers.stream()
+                .filter(waiver -> !used.contains(waiver))
+                .map(waiver -> new Fault(waiver.statedAt(), why(waiver, book)))
+                .toList();
+    }
+
+    private static String why(Waiver waiver, RuleBook book) {
+        boolean known = book.rules().stream().map(Rule::id).anyMatch(waiver.rule()::equals);
+        return known
+                ? "the waiver of " + waiver.rule() + " speaks of nothing that was found; check its feature"
+                : "the waiver speaks of the rule " + waiver.rule() + ", which does not apply here; check its name";
+    }
+}
