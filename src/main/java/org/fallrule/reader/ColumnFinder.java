@@ -1,0 +1,129 @@
+package org.fallrule.reader;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Node;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Attribute;
+
+/** Finds the column that holds an attribute: the one that site.yaml names, or one whose name is known to mean it. */
+final class ColumnFinder {
+    private final LayerSpec spec;
+    private final Set<String> columns;
+    private final List<Fault> faults;
+
+    ColumnFinder(LayerSpec spec, Set<String> columns, List<Fault> faults) {
+        this.spec = spec;
+        this.columns = columns;
+        this.faults = faults;
+    }
+
+    /**
+     * A column and the unit that its name carries.
+     *
+     * @param name the column as the file names it
+     * @param unit the unit at the end of its name, as in {@code DIAM_IN}
+     */
+    record Column(String name, Optional<Unit> unit) {}
+
+    /** The column of an attribute. Two columns that could both be it are a fault. */
+    Optional<Column> of(Attribute<?> attribute) {
+        Node.Scalar stated = spec.fields().get(attribute);
+        if (stated != null) {
+            return stated(attribute, stated);
+        }
+        List<Column> exact = matching(attribute, attribute.name());
+        if (!exact.isEmpty()) {
+            return one(attribute, exact);
+        }
+        List<Column> known = new ArrayList<>();
+        for (String synonym : attribute.columns()) {
+            List<Column> found = matching(attribute, synonym);
+            if (attribute == Attribute.ID && !found.isEmpty()) {
+                return Optional.of(found.get(0));
+            }
+            known.addAll(found);
+        }
+        return one(attribute, known);
+    }
+
+    private Optional<Column> stated(Attribute<?> attribute, Node.Scalar stated) {
+        List<Column> found = columns.stream()
+                .filter(column -> column.equalsIgnoreCase(stated.text()))
+                .map(column -> new Column(column, suffix(attribute, plain(column))))
+                .toList();
+        if (found.isEmpty()) {
+            faults.add(new Fault(
+                    stated.place(),
+                    spec.file() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
+                            + String.join(", ", columns)));
+        }
+        return found.stream().findFirst();
+    }
+
+    private Optional<Column> one(Attribute<?> attribute, List<Column> found) {
+        List<Column> free = found.stream()
+                .filter(column -> !isStatedForAnother(attribute, column))
+                .toList();
+        if (free.size() > 1) {
+            faults.add(new Fault(
+                    spec.place(),
+                    spec.file() + ": the columns "
+                            + String.join(
+                                    " and ", free.stream().map(Column::name).toList())
+                            + " could both be " + attribute.name() + "; say which: fields: {" + attribute.name() + ": "
+                            + free.get(0).name() + "}"));
+        }
+        return free.stream().findFirst();
+    }
+
+    private boolean isStatedForAnother(Attribute<?> attribute, Column column) {
+        return spec.fields().entrySet().stream()
+                .anyMatch(entry ->
+                        entry.getKey() != attribute && entry.getValue().text().equalsIgnoreCase(column.name()));
+    }
+
+    private List<Column> matching(Attribute<?> attribute, String word) {
+        String wanted = plain(word);
+        List<Column> found = new ArrayList<>();
+        for (String column : columns) {
+            String name = plain(column);
+            Optional<Unit> unit = suffix(attribute, name);
+            if (name.equals(wanted)) {
+                found.add(new Column(column, Optional.empty()));
+            } else if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
+                found.add(new Column(column, unit));
+            }
+        }
+        return found;
+    }
+
+    /** The unit that a column's name ends with, of those that measure the attribute; the longest sign wins. */
+    private static Optional<Unit> suffix(Attribute<?> attribute, String plainName) {
+        return attribute
+                .dimension()
+                .flatMap(dimension -> Arrays.stream(Unit.values())
+                        .filter(unit -> unit.dimension() == dimension)
+                        .filter(unit -> isSuffix(attribute, plainName, plain(unit.symbol())))
+                        .max(java.util.Comparator.comparingInt(
+                                unit -> unit.symbol().length())));
+    }
+
+    private static boolean isSuffix(Attribute<?> attribute, String plainName, String sign) {
+        if (!plainName.endsWith(sign) || plainName.length() == sign.length()) {
+            return false;
+        }
+        String stem = plainName.substring(0, plainName.length() - sign.length());
+        return stem.equals(plain(attribute.name()))
+                || attribute.columns().stream().anyMatch(word -> plain(word).equals(stem));
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[_\\s-]", "");
+    }
+}

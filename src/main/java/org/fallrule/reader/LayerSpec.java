@@ -1,0 +1,40 @@
+package org.fallrule.reader;
+
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+import org.fallrule.filter.Filter;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
+
+/**
+ * What site.yaml says of one layer.
+ *
+ * @param role what it stands for
+ * @param file its file, relative to the site folder
+ * @param crs its coordinate reference system, where the file does not say
+ * @param fields the column of an attribute
+ * @param units the units of bare numbers, by the name of an attribute or {@code elevation}
+ * @param values what a raw value stands for, by attribute
+ * @param where which of the file's features belong to it
+ * @param whereText the same as written
+ * @param place where site.yaml speaks of it
+ */
+record LayerSpec(
+        Role role,
+        String file,
+        Optional<String> crs,
+        Map<Attribute<?>, Node.Scalar> fields,
+        Map<String, Unit> units,
+        Map<Attribute<?>, Map<String, String>> values,
+        Filter where,
+        String whereText,
+        Place place) {
+
+    static LayerSpec plain(Role role, String file, Place place) {
+        return new LayerSpec(
+                role, file, Optional.empty(), Map.of(), Map.of(), Map.of(), new Filter.Always(), "", place);
+    }
+}

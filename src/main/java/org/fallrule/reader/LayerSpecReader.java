@@ -1,0 +1,150 @@
+package org.fallrule.reader;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
+import org.fallrule.document.Nearest;
+import org.fallrule.document.Node;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.filter.Ecql;
+import org.fallrule.filter.Filter;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
+
+/** Reads what site.yaml says of layers and units. */
+final class LayerSpecReader {
+    private final List<Fault> faults;
+
+    LayerSpecReader(List<Fault> faults) {
+        this.faults = faults;
+    }
+
+    List<LayerSpec> layers(Node.Mapping layers) {
+        List<LayerSpec> specs = new ArrayList<>();
+        layers.entries().forEach((word, node) -> {
+            Optional<Role> role = Role.named(word);
+            if (role.isEmpty()) {
+                faults.add(new Fault(
+                        layers.placeOf(word),
+                        "unknown role " + word + Nearest.hint(word, Role.words()) + " Known: "
+                                + String.join(", ", Role.words())));
+            }
+            role.flatMap(known -> layer(known, node)).ifPresent(specs::add);
+        });
+        return specs;
+    }
+
+    private Optional<LayerSpec> layer(Role role, Node node) {
+        if (node instanceof Node.Scalar file && !file.blank()) {
+            return Optional.of(LayerSpec.plain(role, file.text(), file.place()));
+        }
+        if (!(node instanceof Node.Mapping mapping)) {
+            faults.add(new Fault(node.place(), role.word() + ": found " + node.kind() + ", wanted a file's name"));
+            return Optional.empty();
+        }
+        Keys keys = new Keys(mapping, faults);
+        Optional<Node.Scalar> file = keys.required("file", "the layer's file");
+        Optional<String> crs = keys.text("crs");
+        Map<Attribute<?>, Node.Scalar> fields = fields(role, keys);
+        Map<String, Unit> units = units(keys);
+        Map<Attribute<?>, Map<String, String>> values = values(role, keys);
+        Optional<Node.Scalar> where = keys.scalar("where");
+        Filter filter = where.map(this::filter).orElse(new Filter.Always());
+        keys.refuseOthers("the layer " + role.word());
+        return file.map(name -> new LayerSpec(
+                role,
+                name.text(),
+                crs,
+                fields,
+                units,
+                values,
+                filter,
+                where.map(Node.Scalar::text).orElse(""),
+                name.place()));
+    }
+
+    private Filter filter(Node.Scalar where) {
+        try {
+            return Ecql.parse(where.text(), where.place());
+        } catch (UnusableInput e) {
+            faults.addAll(e.faults());
+            return new Filter.Always();
+        }
+    }
+
+    private Map<Attribute<?>, Node.Scalar> fields(Role role, Keys keys) {
+        Map<Attribute<?>, Node.Scalar> fields = new LinkedHashMap<>();
+        keys.texts("fields")
+                .forEach((name, column) ->
+                        attribute(role, name, column).ifPresent(attribute -> fields.put(attribute, column)));
+        return fields;
+    }
+
+    private Optional<Attribute<?>> attribute(Role role, String name, Node at) {
+        Optional<Attribute<?>> attribute = Attribute.named(name).filter(Attribute.of(role)::contains);
+        if (attribute.isEmpty()) {
+            List<String> known =
+                    Attribute.of(role).stream().map(Attribute::name).toList();
+            faults.add(new Fault(
+                    at.place(),
+                    "a " + role.spoken() + " has no attribute " + name + Nearest.hint(name, known) + " Known: "
+                            + String.join(", ", known)));
+        }
+        return attribute;
+    }
+
+    private Map<Attribute<?>, Map<String, String>> values(Role role, Keys keys) {
+        Map<Attribute<?>, Map<String, String>> values = new LinkedHashMap<>();
+        keys.mapping("values").ifPresent(all -> {
+            Keys inner = new Keys(all, faults);
+            all.entries()
+                    .forEach((name, node) -> attribute(role, name, node).ifPresent(attribute -> {
+                        Map<String, String> words = new LinkedHashMap<>();
+                        inner.texts(name).forEach((raw, word) -> words.put(raw, word.text()));
+                        values.put(attribute, words);
+                    }));
+        });
+        return values;
+    }
+
+    /** The units under {@code units}: by attribute, or {@code elevation} for every elevation and Z. */
+    Map<String, Unit> units(Keys keys) {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        keys.texts("units").forEach((name, word) -> unit(name, word).ifPresent(unit -> units.put(name, unit)));
+        return units;
+    }
+
+    private Optional<Unit> unit(String name, Node.Scalar word) {
+        Optional<Dimension> dimension = Attribute.named(name).flatMap(Attribute::dimension);
+        if (dimension.isEmpty()) {
+            faults.add(new Fault(
+                    word.place(),
+                    "units: " + name + " is not a quantity" + Nearest.hint(name, measured()) + " Known: "
+                            + String.join(", ", measured())));
+            return Optional.empty();
+        }
+        Optional<Unit> unit = Unit.named(word.text(), dimension.get());
+        if (unit.isEmpty()) {
+            faults.add(new Fault(
+                    word.place(),
+                    "unknown unit " + word.text() + " of " + name + "; use " + Unit.symbolsOf(dimension.get())));
+        }
+        return unit;
+    }
+
+    private static Set<String> measured() {
+        Set<String> names = new TreeSet<>();
+        Attribute.all().stream()
+                .filter(attribute -> attribute.dimension().isPresent())
+                .forEach(attribute -> names.add(attribute.name()));
+        return names;
+    }
+}

@@ -1,0 +1,52 @@
+package org.fallrule.reader;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.frame.CoordinateSystem;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.reader.layer.RawLayer;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * Which coordinate reference system a layer is in: what its file says; else what site.yaml says of the layer; else, for GeoJSON
+ * whose coordinates can be degrees, longitude and latitude (RFC 7946, section 4); else what site.yaml says of the whole plan.
+ */
+final class LayerSystem {
+    private static final Envelope DEGREES = new Envelope(-180, 180, -90, 90);
+
+    private LayerSystem() {}
+
+    static CoordinateSystem of(LayerSpec spec, RawLayer layer, Optional<String> siteCrs) {
+        if (layer.crs().isPresent()) {
+            return CoordinateSystem.of(layer.crs().get(), Place.of(spec.file()));
+        }
+        if (spec.crs().isPresent()) {
+            return CoordinateSystem.of(spec.crs().get(), spec.place());
+        }
+        boolean isGeoJson = !spec.file().toLowerCase(Locale.ROOT).endsWith(".shp");
+        if (isGeoJson && (siteCrs.isEmpty() || DEGREES.contains(extent(layer)))) {
+            return CoordinateSystem.of("OGC:CRS84", spec.place());
+        }
+        return CoordinateSystem.of(
+                siteCrs.orElseThrow(() -> new UnusableInput(
+                        Place.of(spec.file()),
+                        "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
+                                + " it in site.yaml, such as crs: EPSG:2264")),
+                Place.of("site.yaml").field("crs"));
+    }
+
+    private static Envelope extent(RawLayer layer) {
+        Envelope extent = new Envelope();
+        for (RawFeature feature : layer.features()) {
+            feature.geometry().ifPresent(geometry -> {
+                for (Coordinate place : geometry.getCoordinates()) {
+                    extent.expandToInclude(place);
+                }
+            });
+        }
+        return extent;
+    }
+}

@@ -1,0 +1,36 @@
+package org.fallrule.reader;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Place;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Role;
+import org.fallrule.site.Survey;
+import org.fallrule.site.Waiver;
+
+/**
+ * What a site's site.yaml says, or what its files' names say where it has none.
+ *
+ * @param name the name to show
+ * @param county the county
+ * @param house the firm's rule book
+ * @param crs the coordinate reference system of layers that do not say
+ * @param datum the vertical datum
+ * @param units the units of bare numbers, by the name of an attribute or {@code elevation}
+ * @param survey how it was measured
+ * @param absent the roles that the lot has none of, and where that is stated
+ * @param layers the layers
+ * @param waivers what has been excused
+ */
+record SiteFile(
+        Optional<String> name,
+        Optional<String> county,
+        Optional<String> house,
+        Optional<String> crs,
+        Optional<String> datum,
+        Map<String, Unit> units,
+        Survey survey,
+        Map<Role, Place> absent,
+        List<LayerSpec> layers,
+        List<Waiver> waivers) {}

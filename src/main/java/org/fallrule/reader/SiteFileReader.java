@@ -1,0 +1,139 @@
+package org.fallrule.reader;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
+import org.fallrule.document.Nearest;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+import org.fallrule.document.Yaml;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Unit;
+import org.fallrule.measure.UnreadableQuantity;
+import org.fallrule.measure.Written;
+import org.fallrule.site.Role;
+import org.fallrule.site.Survey;
+import org.fallrule.site.Waiver;
+
+/** Reads site.yaml. Gathers every fault in it. */
+final class SiteFileReader {
+    private final List<Fault> faults;
+
+    SiteFileReader(List<Fault> faults) {
+        this.faults = faults;
+    }
+
+    SiteFile read(Path file, String shownAs) {
+        Keys keys = new Keys(Yaml.read(file, shownAs), faults);
+        Optional<String> name = keys.text("site");
+        Optional<String> county = keys.text("county");
+        Optional<String> house = keys.text("house");
+        Optional<String> crs = keys.text("crs");
+        Optional<String> datum = keys.text("datum");
+        LayerSpecReader layerReader = new LayerSpecReader(faults);
+        Map<String, Unit> units = layerReader.units(keys);
+        Survey survey = keys.mapping("survey").map(this::survey).orElse(Survey.UNKNOWN);
+        Map<Role, Place> absent = absent(keys);
+        List<LayerSpec> layers = keys.mapping("layers").map(layerReader::layers).orElse(List.of());
+        List<Waiver> waivers = waivers(keys);
+        keys.refuseOthers("site.yaml");
+        for (LayerSpec layer : layers) {
+            if (absent.containsKey(layer.role())) {
+                faults.add(new Fault(
+                        layer.place(),
+                        layer.role().word() + " is stated absent and given as a layer; keep one of the two"));
+            }
+        }
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers);
+    }
+
+    private Map<Role, Place> absent(Keys keys) {
+        Map<Role, Place> absent = new EnumMap<>(Role.class);
+        for (Node.Scalar word : keys.scalars("absent")) {
+            Role.named(word.text())
+                    .ifPresentOrElse(
+                            role -> absent.put(role, word.place()),
+                            () -> faults.add(new Fault(
+                                    word.place(),
+                                    "absent: unknown role " + word.text() + Nearest.hint(word.text(), Role.words())
+                                            + " Known: " + String.join(", ", Role.words()))));
+        }
+        return absent;
+    }
+
+    private Survey survey(Node.Mapping mapping) {
+        Keys keys = new Keys(mapping, faults);
+        Optional<LocalDate> date = keys.scalar("date").flatMap(this::date);
+        Optional<String> source = keys.text("source");
+        Optional<Length> horizontal = keys.scalar("horizontal_accuracy").flatMap(this::length);
+        Optional<Length> vertical = keys.scalar("vertical_accuracy").flatMap(this::length);
+        keys.refuseOthers("survey");
+        return new Survey(date, source, horizontal, vertical);
+    }
+
+    private List<Waiver> waivers(Keys keys) {
+        List<Waiver> waivers = new ArrayList<>();
+        for (Node node : keys.list("waivers")) {
+            if (node instanceof Node.Mapping mapping) {
+                waiver(mapping).ifPresent(waivers::add);
+            } else {
+                faults.add(new Fault(node.place(), "waivers: found " + node.kind() + ", wanted keys with values"));
+            }
+        }
+        return waivers;
+    }
+
+    private Optional<Waiver> waiver(Node.Mapping mapping) {
+        Keys keys = new Keys(mapping, faults);
+        Optional<Node.Scalar> rule = keys.required("rule", "the id of the rule that is waived");
+        Optional<String> feature = keys.text("feature");
+        Optional<Node.Scalar> by = keys.required("by", "who granted it");
+        Optional<LocalDate> date = keys.required("date", "the day it was granted, such as 2026-06-01")
+                .flatMap(this::date);
+        Optional<Node.Scalar> reason = keys.required("reason", "why it was granted");
+        Optional<LocalDate> until = keys.scalar("until").flatMap(this::date);
+        keys.refuseOthers("a waiver");
+        if (rule.isEmpty() || by.isEmpty() || date.isEmpty() || reason.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Waiver(
+                rule.get().text(),
+                feature,
+                by.get().text(),
+                date.get(),
+                reason.get().text(),
+                until,
+                mapping.place()));
+    }
+
+    private Optional<LocalDate> date(Node.Scalar scalar) {
+        try {
+            return Optional.of(LocalDate.parse(scalar.text()));
+        } catch (DateTimeParseException e) {
+            faults.add(new Fault(scalar.place(), scalar.kind() + " is not a date; write it like 2026-06-01"));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Length> length(Node.Scalar scalar) {
+        try {
+            double metres =
+                    Written.parse(scalar.text(), Dimension.LENGTH).quantity().si();
+            if (metres < 0) {
+                faults.add(new Fault(scalar.place(), scalar.kind() + " is negative; an accuracy is zero or more"));
+            }
+            return Optional.of(new Length(metres));
+        } catch (UnreadableQuantity e) {
+            faults.add(new Fault(scalar.place(), e.says()));
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package org.fallrule.reader;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Nearest;
+import org.fallrule.document.Place;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
+import org.fallrule.measure.UnreadableQuantity;
+import org.fallrule.measure.Written;
+import org.fallrule.site.Attribute;
+
+/**
+ * Makes an attribute's value from what a column holds. What is written wrongly is a fault; what is not said, such as a number
+ * without a unit or a word that means nothing here, is a problem, and the value stays unknown.
+ */
+final class ValueReader {
+    private final LayerSpec spec;
+    private final Map<String, Unit> siteUnits;
+    private final List<Fault> faults;
+    private final List<Fault> problems;
+    private final Set<String> told = new TreeSet<>();
+
+    ValueReader(LayerSpec spec, Map<String, Unit> siteUnits, List<Fault> faults, List<Fault> problems) {
+        this.spec = spec;
+        this.siteUnits = siteUnits;
+        this.faults = faults;
+        this.problems = problems;
+    }
+
+    /** The value, of the attribute's type; nothing when there is none. */
+    Optional<Object> value(Attribute<?> attribute, ColumnFinder.Column column, Object raw, Place feature) {
+        Place place = feature.field(column.name());
+        String text = String.valueOf(raw).strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        String mapped = spec.values().getOrDefault(attribute, Map.of()).getOrDefault(text, text);
+        if (attribute.dimension().isPresent()) {
+            return quantity(attribute, attribute.dimension().get(), column, raw, mapped, place)
+                    .map(value -> value);
+        }
+        if (attribute.type() == Boolean.class) {
+            return flag(mapped, place).map(value -> value);
+        }
+        return word(attribute, mapped, place).map(value -> value);
+    }
+
+    private Optional<Quantity> quantity(
+            Attribute<?> attribute,
+            Dimension dimension,
+            ColumnFinder.Column column,
+            Object raw,
+            String text,
+            Place place) {
+        Optional<Double> bare = bareNumber(raw, text);
+        if (bare.isEmpty()) {
+            return withUnit(text, dimension, place);
+        }
+        Optional<Unit> unit = column.unit().or(() -> unitOf(attribute));
+        if (unit.isEmpty()) {
+            tellOnce(
+                    attribute.name(),
+                    place.feature(""),
+                    "the numbers have no unit and are not used; say units: {" + attribute.name() + ": …} with "
+                            + Unit.symbolsOf(dimension));
+        }
+        return unit.map(known -> Written.of(bare.get(), known).quantity());
+    }
+
+    private static Optional<Double> bareNumber(Object raw, String text) {
+        if (raw instanceof Number number) {
+            return Optional.of(number.doubleValue()).filter(Double::isFinite);
+        }
+        try {
+            return Optional.of(Double.valueOf(text)).filter(Double::isFinite);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Quantity> withUnit(String text, Dimension dimension, Place place) {
+        try {
+            return Optional.of(Written.parse(text, dimension).quantity());
+        } catch (UnreadableQuantity e) {
+            faults.add(new Fault(place, e.says()));
+            return Optional.empty();
+        }
+    }
+
+    /** The unit that site.yaml states for an attribute's bare numbers: the layer's before the site's. */
+    Optional<Unit> unitOf(Attribute<?> attribute) {
+        return unitNamed(attribute.name())
+                .or(() -> attribute.dimension().equals(Optional.of(Dimension.ELEVATION))
+                        ? unitNamed(Attribute.ELEVATION.name())
+                        : Optional.empty())
+                .or(() -> attribute == Attribute.OUTSIDE_DIAMETER
+                        ? unitNamed(Attribute.DIAMETER.name())
+                        : Optional.empty());
+    }
+
+    private Optional<Unit> unitNamed(String name) {
+        return Optional.ofNullable(spec.units().get(name)).or(() -> Optional.ofNullable(siteUnits.get(name)));
+    }
+
+    private Optional<Boolean> flag(String text, Place place) {
+        switch (text.toLowerCase(Locale.ROOT)) {
+            case "true", "yes", "y", "t", "1" -> {
+                return Optional.of(true);
+            }
+            case "false", "no", "n", "f", "0" -> {
+                return Optional.of(false);
+            }
+            default -> {
+                faults.add(new Fault(place, "\"" + text + "\" is neither true nor false; give true or false"));
+                return Optional.empty();
+            }
+        }
+    }
+
+    private Optional<String> word(Attribute<?> attribute, String text, Place place) {
+        List<String> known = Vocabulary.of(spec.role(), attribute);
+        if (known.isEmpty()) {
+            return Optional.of(text);
+        }
+        String word = text.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
+        String canonical = attribute == Attribute.QUALITY ? word.toUpperCase(Locale.ROOT) : word;
+        if (known.contains(canonical)) {
+            return Optional.of(canonical);
+        }
+        tellOnce(
+                attribute.name() + text,
+                place,
+                "\"" + text + "\" is not a known " + attribute.spoken() + " and is not used"
+                        + Nearest.hint(word, known) + " Say what it stands for: values: {" + attribute.name() + ": {\""
+                        + text + "\": …}} with one of " + String.join(", ", known));
+        return Optional.empty();
+    }
+
+    private void tellOnce(String key, Place place, String says) {
+        if (told.add(key)) {
+            problems.add(new Fault(place, says));
+        }
+    }
+}

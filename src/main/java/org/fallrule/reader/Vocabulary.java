@@ -1,0 +1,63 @@
+package org.fallrule.reader;
+
+import java.util.List;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
+
+/** The words that an attribute may hold. */
+final class Vocabulary {
+    private static final List<String> MATERIALS = List.of(
+            "pvc_sdr35",
+            "pvc_sch40",
+            "pvc_thin_wall",
+            "hdpe_dual_wall",
+            "hdpe_single_wall",
+            "abs",
+            "ductile_iron",
+            "concrete",
+            "corrugated_metal",
+            "clay",
+            "copper",
+            "steel",
+            "polyethylene",
+            "unknown");
+
+    private Vocabulary() {}
+
+    /** The words; none when any text will do. */
+    static List<String> of(Role role, Attribute<?> attribute) {
+        if (attribute == Attribute.KIND) {
+            return kinds(role);
+        }
+        if (attribute == Attribute.MATERIAL) {
+            return MATERIALS;
+        }
+        if (attribute == Attribute.ACCESS) {
+            return List.of("public", "private");
+        }
+        if (attribute == Attribute.STATUS) {
+            return List.of("proposed", "existing", "as_built", "abandoned");
+        }
+        return attribute == Attribute.QUALITY ? List.of("A", "B", "C", "D") : List.of();
+    }
+
+    private static List<String> kinds(Role role) {
+        return switch (role) {
+            case INLET -> List.of("downspout", "basin", "trench_drain");
+            case OUTFALL -> List.of("daylight", "pop_up", "curb");
+            case UTILITY ->
+                List.of(
+                        "gas",
+                        "electric",
+                        "communication",
+                        "water_main",
+                        "water_service",
+                        "sanitary",
+                        "reclaimed",
+                        "irrigation",
+                        "storm",
+                        "unknown");
+            default -> List.of();
+        };
+    }
+}
