@@ -37,7 +37,7 @@ final class RingNesting {
         for (int larger = index + 1; larger < growing.length; larger++) {
             Ring outer = growing[larger];
             spend(1, feature);
-            if (outer.envelope().covers(inner.envelope()) && isWithin(inner, outer, feature)) {
+            if (outer.envelope().intersects(inner.envelope()) && isWithin(inner, outer, feature)) {
                 inner.liesIn(outer);
                 return;
             }
