@@ -34,6 +34,10 @@ final class Table {
         return this;
     }
 
+    int rows() {
+        return rows.size();
+    }
+
     Table language(int driver) {
         language = driver;
         return this;
