@@ -11,7 +11,7 @@ import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /**
- * The files of one shapefile: same folder, same name, differing in what follows the last dot (Technical Description, page 2). Names
+ * The files of one shapefile: same folder, same name, differing in what follows the last dot (Technical Description, Naming Conventions). Names
  * that differ in case only are taken as the same, since many writers mix them.
  */
 final class Companions {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Place;
 
-/** The {@code .dbf}: one row of attributes for each shape, in the order of the {@code .shp} (Technical Description, page 25). */
+/** The {@code .dbf}: one row of attributes for each shape, in the order of the {@code .shp} (Technical Description, Organization of the dBASE File). */
 final class DbfTable {
     private static final byte LIVE = ' ';
     private static final byte DELETED = '*';

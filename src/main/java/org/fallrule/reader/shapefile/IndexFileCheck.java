@@ -3,7 +3,7 @@ package org.fallrule.reader.shapefile;
 import java.nio.ByteBuffer;
 
 /**
- * Compares the {@code .shx}, which repeats where each record of the {@code .shp} stands (Technical Description, page 23), with the
+ * Compares the {@code .shx}, which repeats where each record of the {@code .shp} stands (Technical Description, Organization of the Index File), with the
  * records found. The index is never needed for reading; a disagreement means that one of the two files was changed without the other.
  */
 final class IndexFileCheck {

@@ -5,7 +5,7 @@ import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /**
- * The 100 bytes that a {@code .shp} begins with (Technical Description, page 3).
+ * The 100 bytes that a {@code .shp} begins with (Technical Description, The Main File Header).
  *
  * @param type the one type that all its shapes but null ones have
  */

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 
-/** Shapes that are made of parts: PolyLine and Polygon, with Z and M or without (Technical Description, pages 7 and 8). */
+/** Shapes that are made of parts: PolyLine and Polygon, with Z and M or without (Technical Description, PolyLine and Polygon). */
 final class PartedShape {
     static final String NO_POINTS = "its shape has no points; read as a feature without a shape; draw it or delete it";
 

@@ -1,6 +1,6 @@
 package org.fallrule.reader.shapefile;
 
-/** How the vertices of a PolyLine or Polygon are split into parts (Technical Description, page 7). */
+/** How the vertices of a PolyLine or Polygon are split into parts (Technical Description, PolyLine). */
 final class Parts {
     private static final int COUNTS = 36;
     private static final int STARTS = 44;

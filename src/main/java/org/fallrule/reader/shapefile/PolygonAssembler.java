@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Puts rings together to polygons. The Technical Description (page 8) tells shells from holes by winding, but some writers wind
+ * Puts rings together to polygons. The Technical Description (Polygon) tells shells from holes by winding, but some writers wind
  * wrongly; so which ring lies in which decides, and winding that says otherwise is noted.
  */
 final class PolygonAssembler {

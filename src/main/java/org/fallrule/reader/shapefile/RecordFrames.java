@@ -5,7 +5,7 @@ import java.util.Arrays;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
-/** Where each record of a {@code .shp} begins and how long its content is (Technical Description, page 5), in file order. */
+/** Where each record of a {@code .shp} begins and how long its content is (Technical Description, Main File Record Headers), in file order. */
 final class RecordFrames {
     static final int HEADER = 8;
     private static final int LEAST_CONTENT = 4;

@@ -3,7 +3,7 @@ package org.fallrule.reader.shapefile;
 import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
 
-/** Makes sure that a ring ends where it begins and has the four points that the smallest ring needs (Technical Description, page 8). */
+/** Makes sure that a ring ends where it begins and has the four points that the smallest ring needs (Technical Description, Polygon). */
 final class RingClosing {
     private static final int LEAST_POINTS = 4;
 

@@ -7,13 +7,24 @@ import org.fallrule.document.UnusableInput;
 
 /** Finds for every ring of a polygon the smallest ring that it lies in. */
 final class RingNesting {
-    private static final long MOST_WORK = 10_000_000_000L;
+    private static final long MOST_WORK = 3_000_000_000L;
 
     private final Findings findings;
-    private long work;
+    private long workLeft;
 
+    /** A search that is bounded for all the features of a file together. */
     RingNesting(Findings findings) {
+        this(findings, MOST_WORK);
+    }
+
+    /**
+     * A search with a bound of its own.
+     *
+     * @param mostWork pairs of rings looked at, and sides of the larger ring for each vertex of the smaller
+     */
+    RingNesting(Findings findings, long mostWork) {
         this.findings = findings;
+        this.workLeft = mostWork;
     }
 
     /**
@@ -60,8 +71,8 @@ final class RingNesting {
     }
 
     private void spend(long steps, Place feature) {
-        work += steps;
-        if (work > MOST_WORK) {
+        workLeft -= steps;
+        if (workLeft < 0) {
             throw new UnusableInput(
                     feature,
                     "its rings are too many and too long to find which lies in which; "

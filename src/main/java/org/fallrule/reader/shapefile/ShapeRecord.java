@@ -5,7 +5,7 @@ import org.fallrule.document.UnusableInput;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
-/** Turns the content of a record into a geometry (Technical Description, pages 5 to 24). */
+/** Turns the content of a record into a geometry (Technical Description, Main File Record Contents). */
 final class ShapeRecord {
     private static final GeometryFactory GEOMETRIES = new GeometryFactory();
     private static final int TYPE = 4;

@@ -3,7 +3,7 @@ package org.fallrule.reader.shapefile;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The shape types of the Technical Description (page 4), each with its code. */
+/** The shape types of the Technical Description (Main File Header, shape type), each with its code. */
 enum ShapeType {
     NULL_SHAPE(0, "Null Shape", Form.NOTHING, false, false),
     POINT(1, "Point", Form.POINT, false, false),

@@ -15,7 +15,7 @@ record VertexLayout(int count, int xy, int z, int m, int end) {
 
     /**
      * Lays out the vertices of a shape: pairs, then Z values and measures, each behind its range unless the shape is one point. Measures
-     * are optional (Technical Description, page 15): they are there when the content is long enough for all of them.
+     * are optional (Technical Description, shape types with Z or M): they are there when the content is long enough for all of them.
      *
      * @throws org.fallrule.document.UnusableInput when the content is too short for that many vertices
      */

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.CoordinateXYZM;
 
 /**
  * The vertices of one record, with Z and M where the record has them. A measure below -1e38 is "no data" (Technical Description,
- * page 2) and becomes NaN; so does a Z below it, with a note.
+ * Numeric Types) and becomes NaN; so does a Z below it, with a note.
  */
 final class Vertices {
     private static final double NO_DATA_BELOW = -1e38;

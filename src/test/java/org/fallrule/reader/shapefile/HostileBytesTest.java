@@ -137,14 +137,14 @@ class HostileBytesTest {
         copy(name);
         Random random = new Random(20260131);
         int refused = 0;
-        for (int round = 0; round < 1500; round++) {
+        for (int round = 0; round < 400; round++) {
             String file = "marks." + EXTENSIONS.get(random.nextInt(3));
             byte[] whole = Files.readAllBytes(folder.resolve(file));
             made.with(file, changed(whole, random));
             refused += readOrRefused() ? 0 : 1;
             made.with(file, whole);
         }
-        assertThat(refused).isBetween(1, 1499);
+        assertThat(refused).isBetween(1, 399);
     }
 
     @ParameterizedTest(name = "{0} random bytes behind a good header are read or refused")

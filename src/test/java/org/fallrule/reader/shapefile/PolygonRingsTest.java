@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.fallrule.reader.shapefile.Content.polygon;
 import static org.fallrule.reader.shapefile.Content.reversed;
 import static org.fallrule.reader.shapefile.Content.square;
@@ -14,8 +15,11 @@ import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -108,6 +112,31 @@ class PolygonRingsTest {
     }
 
     @Test
+    void aRingWithAllItsCornersOnAnotherIsAHoleWhenItsSidesRunInside() {
+        double[] diamond = {0, 5, 5, 0, 10, 5, 5, 10, 0, 5};
+
+        assertThat(made.shapes(5, polygon(square(0, 0, 10), diamond))
+                        .firstShape()
+                        .getArea())
+                .isEqualTo(100 - 50);
+        assertThat(made.notes()).isEmpty();
+    }
+
+    @Test
+    void ringsTooEntangledForTheBoundedSearchAreRefused() {
+        Ring[] rings = {
+            new Ring(line(square(0, 0, 10)), 1), new Ring(line(square(1, 1, 8)), 2), new Ring(line(square(2, 2, 6)), 3)
+        };
+        Place lot = Place.of("lots.shp").feature("feature 4");
+
+        new RingNesting(new Findings(), 53).nest(rings, lot);
+        assertThatThrownBy(() -> new RingNesting(new Findings(), 51).nest(rings, lot))
+                .isInstanceOf(UnusableInput.class)
+                .hasMessage("lots.shp: feature 4: its rings are too many and too long to find which lies in which; "
+                        + "split the feature into several, or simplify its outline");
+    }
+
+    @Test
     void aRingThatRepeatsAnotherIsKeptAndNoted() {
         Geometry lot =
                 made.shapes(5, polygon(square(0, 0, 10), square(0, 0, 10))).firstShape();
@@ -193,8 +222,8 @@ class PolygonRingsTest {
                 .map(PolygonRingsTest::line)
                 .toArray(LinearRing[]::new);
 
-        Geometry land = new PolygonAssembler(new GeometryFactory(), new Findings())
-                .assemble(lines, org.fallrule.document.Place.of("marks.shp"));
+        Geometry land =
+                new PolygonAssembler(new GeometryFactory(), new Findings()).assemble(lines, Place.of("marks.shp"));
 
         assertThat(land.isValid()).isTrue();
         assertThat(land.getNumGeometries()).isEqualTo(4);
@@ -202,6 +231,7 @@ class PolygonRingsTest {
     }
 
     @Test
+    @Timeout(60)
     void twentyThousandRingsSideBySideDoNotHoldUpTheReading() throws IOException {
         double[][] rings = new double[20_000][];
         Arrays.setAll(rings, index -> square(index * 2.0, 0, 1));
