@@ -1,0 +1,84 @@
+package org.fallrule.reader.shapefile;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.reader.layer.RawLayer;
+import org.locationtech.jts.geom.Geometry;
+
+/** Reads a shapefile: the {@code .shp} with the {@code .dbf}, {@code .prj}, {@code .cpg} and {@code .shx} that stand beside it. */
+public final class ShapefileReader {
+    private final Companions files;
+    private final Place place;
+    private final Findings findings = new Findings();
+
+    private ShapefileReader(Path shp, String shownAs) {
+        files = new Companions(shp, shownAs);
+        place = Place.of(shownAs);
+    }
+
+    /**
+     * The layer that a shapefile holds. Features are labelled {@code feature N}, N being the record's position counted from 1, deleted
+     * ones included in the count but left out of the layer. Coordinates are in the file's own units.
+     *
+     * @param shp the main file; its companions are looked for beside it, whatever the case of their names
+     * @param shownAs the main file's path as the user knows it, used in every place
+     * @return the layer, with a note for everything that was read in spite of a disagreement
+     * @throws UnusableInput when the files are missing, broken, contradict each other, or hold what has no meaning as a shape
+     */
+    public static RawLayer read(Path shp, String shownAs) {
+        return new ShapefileReader(shp, shownAs).read();
+    }
+
+    private RawLayer read() {
+        MainFile main = MainFile.open(files.main(), place, findings);
+        files.find("shx").ifPresent(shx -> new IndexFileCheck(shx, findings).compare(main.frames()));
+        Optional<DbfTable> table = table(main.frames().count());
+        List<RawFeature> features = features(main, table);
+        findings.refuseIfFaulty();
+        Optional<String> crs = files.find("prj").flatMap(prj -> ProjectionFile.text(prj, findings));
+        return new RawLayer(place.file(), crs, features, findings.notes());
+    }
+
+    private Optional<DbfTable> table(int shapes) {
+        Optional<DbfTable> table = files.find("dbf").map(dbf -> DbfTable.open(dbf, files.find("cpg"), findings));
+        if (table.isEmpty()) {
+            findings.note(
+                    place,
+                    "no .dbf stands beside it, so its features have no attributes; put the .dbf in the same folder");
+        }
+        table.ifPresent(rows -> rows.requireRows(shapes, place.file()));
+        return table;
+    }
+
+    private List<RawFeature> features(MainFile main, Optional<DbfTable> table) {
+        List<RawFeature> features = new ArrayList<>();
+        for (int index = 0; index < main.frames().count(); index++) {
+            if (table.isEmpty() || !table.get().deleted(index)) {
+                features.add(feature(index, main, table));
+            }
+        }
+        return features;
+    }
+
+    private RawFeature feature(int index, MainFile main, Optional<DbfTable> table) {
+        String label = RecordFrames.label(index);
+        Map<String, Object> columns =
+                table.map(rows -> rows.columns(index, label)).orElse(Map.of());
+        return new RawFeature(label, shape(index, main), columns);
+    }
+
+    private Optional<Geometry> shape(int index, MainFile main) {
+        try {
+            return main.shape(index);
+        } catch (UnusableInput unusable) {
+            findings.faults(unusable);
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.reader.shapefile;
+
+import org.jspecify.annotations.NullMarked;
