@@ -1,0 +1,51 @@
+package org.fallrule.reader.frame;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.geotools.api.parameter.GeneralParameterValue;
+import org.geotools.api.parameter.ParameterValue;
+import org.geotools.api.parameter.ParameterValueGroup;
+import org.geotools.api.referencing.crs.ProjectedCRS;
+
+/**
+ * Guesses where a projection without a known area of use is meant for. A transverse Mercator zone is read to 6 degrees either
+ * side of its meridian; other zones, which may be as wide as the outermost of Alaska, to 12 degrees around their origin.
+ */
+final class ProjectionOrigin {
+    private static final Set<String> LONGITUDES =
+            Set.of("central_meridian", "longitude_of_center", "longitude_of_origin");
+    private static final Set<String> LATITUDES = Set.of("latitude_of_origin", "latitude_of_center");
+
+    private ProjectionOrigin() {}
+
+    static AreaOfUse area(ProjectedCRS projected) {
+        String method = projected
+                .getConversionFromBase()
+                .getMethod()
+                .getName()
+                .getCode()
+                .toLowerCase(Locale.ROOT);
+        ParameterValueGroup values = projected.getConversionFromBase().getParameterValues();
+        OptionalDouble lon = degrees(values, LONGITUDES);
+        OptionalDouble lat = degrees(values, LATITUDES);
+        boolean transverse = method.contains("transverse");
+        if (lon.isEmpty() || (method.contains("mercator") && !transverse && !method.contains("oblique"))) {
+            return AreaOfUse.WORLD;
+        }
+        if (transverse || lat.isEmpty()) {
+            return AreaOfUse.around(lon.getAsDouble(), 0, 6, 90);
+        }
+        return AreaOfUse.around(lon.getAsDouble(), lat.getAsDouble(), 12, 12);
+    }
+
+    private static OptionalDouble degrees(ParameterValueGroup values, Set<String> names) {
+        for (GeneralParameterValue value : values.values()) {
+            String name = value.getDescriptor().getName().getCode().toLowerCase(Locale.ROOT);
+            if (names.contains(name) && value instanceof ParameterValue<?> number) {
+                return OptionalDouble.of(number.doubleValue());
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}
