@@ -41,6 +41,14 @@ public record PipeRun(
         return pipe.get(Attribute.DIAMETER);
     }
 
+    /** Whether the two are one pipe or end at the same junction. */
+    public boolean joins(PipeRun other) {
+        return up.number() == other.up.number()
+                || up.number() == other.down.number()
+                || down.number() == other.up.number()
+                || down.number() == other.down.number();
+    }
+
     /** Invert at the upstream end less invert at the downstream end; negative when the pipe runs uphill. */
     public Optional<Length> fall() {
         return invertUp.flatMap(from -> invertDown.map(from::above));

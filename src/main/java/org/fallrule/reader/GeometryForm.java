@@ -71,7 +71,9 @@ final class GeometryForm {
         LineMerger merger = new LineMerger();
         merger.add(local);
         List<Geometry> lines = new ArrayList<>();
-        merger.getMergedLineStrings().forEach(line -> lines.add((Geometry) line));
+        for (Object line : merger.getMergedLineStrings()) {
+            lines.add((Geometry) line);
+        }
         return local.getNumGeometries() == 1 ? List.of(local.getGeometryN(0)) : lines;
     }
 

@@ -16,6 +16,9 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  */
 record Crossing(double station, Coordinate place) {
 
+    /** Straight pieces to a quarter circle: within 0.2 % of its radius, and never outside of it. */
+    private static final int ARC_SEGMENTS = 16;
+
     /** The crossings of a run and a utility in the order of their stations; a shared stretch counts at its ends. */
     static List<Crossing> of(PipeRun run, Feature utility) {
         LengthIndexedLine stations = new LengthIndexedLine(run.axis());
@@ -27,22 +30,14 @@ record Crossing(double station, Coordinate place) {
         return crossings;
     }
 
-    /** The parts of a run farther along it than {@code excused} metres from every crossing; empty when none is left. */
+    /** The parts of a run farther in plan than {@code excused} metres from every crossing; empty when none is left. */
     static Geometry apartFrom(List<Crossing> crossings, PipeRun run, double excused) {
-        LengthIndexedLine stations = new LengthIndexedLine(run.axis());
-        List<Geometry> parts = new ArrayList<>();
-        double from = 0;
+        Geometry apart = run.axis();
         for (Crossing crossing : crossings) {
-            addPart(parts, stations, from, crossing.station() - excused);
-            from = Math.max(from, crossing.station() + excused);
+            Geometry near =
+                    run.axis().getFactory().createPoint(crossing.place()).buffer(excused, ARC_SEGMENTS);
+            apart = apart.difference(near);
         }
-        addPart(parts, stations, from, run.axis().getLength());
-        return run.axis().getFactory().buildGeometry(parts);
-    }
-
-    private static void addPart(List<Geometry> parts, LengthIndexedLine stations, double from, double to) {
-        if (to > from) {
-            parts.add(stations.extractLine(from, to));
-        }
+        return apart;
     }
 }

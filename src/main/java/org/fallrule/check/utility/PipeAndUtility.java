@@ -30,6 +30,9 @@ final class PipeAndUtility {
     private final double excused;
     private final List<Crossing> crossings;
 
+    /** The run's own crossings, and those of the pipes that join it end to end. */
+    private final List<Crossing> excusing = new ArrayList<>();
+
     PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Quantity sizeIfUnknown, Quantity excused) {
         this.analysis = analysis;
         this.run = run;
@@ -37,11 +40,14 @@ final class PipeAndUtility {
         this.sizeIfUnknown = new Length(sizeIfUnknown.si());
         this.excused = excused.si();
         this.crossings = Crossing.of(run, utility);
+        analysis.network().runs().stream()
+                .filter(other -> other.joins(run))
+                .forEach(other -> excusing.addAll(Crossing.of(other, utility)));
     }
 
     /** The plan distance of the run apart from its crossings; nothing when no such part is left or no limit is asked. */
     Optional<Observation> beside(Limits limits) {
-        Geometry apart = Crossing.apartFrom(crossings, run, excused);
+        Geometry apart = Crossing.apartFrom(excusing, run, excused);
         if (apart.isEmpty()) {
             return Optional.empty();
         }

@@ -35,7 +35,8 @@ public final class Separation implements Check {
     static final Parameter<Quantity> EXCUSED = Parameter.quantity(
                     "near_crossing",
                     Dimension.LENGTH,
-                    "length of pipe on each side of a crossing that the plan distance is not asked of")
+                    "plan distance around a crossing within which the distance beside is not asked of the crossing pipe and"
+                            + " the pipes that join it")
             .always();
     static final Parameter<Quantity> SIZE = Parameter.quantity(
                     "size_if_unknown",
