@@ -1,0 +1,124 @@
+package org.fallrule.report.data;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fallrule.finding.Basis;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Measured;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Limit;
+import org.fallrule.measure.Printed;
+import org.fallrule.report.Sentence;
+import org.fallrule.site.Feature;
+
+/** One finding as a tree of names and values. */
+final class FindingTree {
+    private final GeoShape shapes;
+
+    FindingTree(GeoShape shapes) {
+        this.shapes = shapes;
+    }
+
+    Map<String, Object> of(Finding finding) {
+        Observation seen = finding.observation();
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("rule", finding.rule());
+        tree.put("title", finding.title());
+        tree.put("check", finding.check());
+        tree.put("weight", finding.weight().word());
+        tree.put("outcome", finding.outcome().word());
+        seen.subject().ifPresent(subject -> tree.put("subject", feature(subject)));
+        seen.other().ifPresent(other -> tree.put("other", feature(other)));
+        seen.measured().ifPresent(measured -> measured(measured, tree));
+        seen.where().ifPresent(where -> tree.put("where", shapes.of(where)));
+        tree.put("says", Sentence.of(finding));
+        tree.put("missing", seen.missing().stream().map(FindingTree::missing).toList());
+        tree.put("notes", new ArrayList<>(seen.notes()));
+        tree.put("basis", basis(finding.basis()));
+        tree.put("set_by", finding.setBy().fileAndLine());
+        return tree;
+    }
+
+    private static Map<String, Object> feature(Feature feature) {
+        return ordered("role", feature.role().word(), "id", feature.id());
+    }
+
+    private static Map<String, Object> missing(Missing missing) {
+        return ordered("what", missing.what(), "settled_by", missing.settledBy());
+    }
+
+    private static void measured(Measured measured, Map<String, Object> tree) {
+        Dimension dimension = measured.value().dimension();
+        String unit = si(dimension);
+        tree.put(
+                "measured",
+                ordered(
+                        "of",
+                        measured.of(),
+                        "value",
+                        measured.value().si(),
+                        "unit",
+                        unit,
+                        "shown",
+                        Sentence.shown(measured)));
+        measured.limit().ifPresent(limit -> tree.put("required", required(limit, unit)));
+        Sentence.shortBy(measured)
+                .ifPresent(shown -> tree.put(
+                        "short_by",
+                        ordered(
+                                "value",
+                                measured.limit()
+                                        .map(limit -> limit.shortfall(measured.value()))
+                                        .orElse(0.0),
+                                "unit",
+                                unit,
+                                "shown",
+                                shown)));
+        if (measured.accuracy() > 0) {
+            tree.put("accuracy", ordered("value", measured.accuracy(), "unit", unit));
+        }
+    }
+
+    private static Map<String, Object> required(Limit limit, String unit) {
+        return ordered(
+                limit.bound().name().toLowerCase(java.util.Locale.ROOT),
+                limit.value().quantity().si(),
+                "unit",
+                unit,
+                "shown",
+                Printed.limit(limit.value()));
+    }
+
+    private static Map<String, Object> basis(Basis basis) {
+        Map<String, Object> tree = ordered("kind", basis.kind().word());
+        basis.document().ifPresent(document -> tree.put("document", document));
+        basis.section().ifPresent(section -> tree.put("section", section));
+        basis.known().ifPresent(known -> tree.put("known", known));
+        basis.note().ifPresent(note -> tree.put("note", note));
+        tree.put("stated_at", basis.statedAt().fileAndLine());
+        return tree;
+    }
+
+    /** The sign of the SI unit of a dimension. */
+    static String si(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH, ELEVATION -> "m";
+            case SLOPE -> "m/m";
+            case AREA -> "m2";
+            case ANGLE -> "rad";
+        };
+    }
+
+    static Map<String, Object> ordered(Object... namesAndValues) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        List<Object> items = List.of(namesAndValues);
+        for (int i = 0; i < items.size(); i += 2) {
+            map.put(String.valueOf(items.get(i)), items.get(i + 1));
+        }
+        return map;
+    }
+}

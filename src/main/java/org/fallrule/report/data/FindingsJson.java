@@ -1,0 +1,77 @@
+package org.fallrule.report.data;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fallrule.document.Fault;
+import org.fallrule.document.JsonWriter;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.report.Report;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Site;
+
+/** The findings file, format {@code fallrule-findings/1}: SI values beside the text shown, places in WGS 84. */
+public final class FindingsJson {
+    private FindingsJson() {}
+
+    public static String write(Report report) {
+        FindingTree findings = new FindingTree(new GeoShape(report.site().frame()));
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("format", "fallrule-findings/1");
+        tree.put("site", site(report.site(), report.county()));
+        tree.put(
+                "rule_books",
+                report.book().books().stream().map(FindingsJson::book).toList());
+        tree.put("summary", summary(report));
+        List<Finding> all = report.review().findings();
+        tree.put("findings", all.stream().map(findings::of).toList());
+        tree.put(
+                "problems",
+                report.review().problems().stream().map(FindingsJson::problem).toList());
+        tree.put("tables", new Tables(report).tree());
+        return JsonWriter.write(tree);
+    }
+
+    private static Map<String, Object> site(Site site, String county) {
+        Map<String, Object> tree = FindingTree.ordered("id", site.id(), "name", site.name(), "county", county);
+        site.house().ifPresent(house -> tree.put("house", house));
+        tree.put("crs", site.crs());
+        site.datum().ifPresent(datum -> tree.put("datum", datum));
+        return tree;
+    }
+
+    private static Map<String, Object> book(RuleBook.Source book) {
+        return FindingTree.ordered("file", book.file(), "title", book.title(), "sha256", book.sha256());
+    }
+
+    private static Map<String, Object> summary(Report report) {
+        Map<String, Object> counts = new LinkedHashMap<>();
+        for (Outcome outcome : List.of(
+                Outcome.MEETS,
+                Outcome.FAILS,
+                Outcome.BORDERLINE,
+                Outcome.CANNOT_TELL,
+                Outcome.NOT_APPLICABLE,
+                Outcome.WAIVED)) {
+            counts.put(outcome.word(), report.review().count(outcome));
+        }
+        return counts;
+    }
+
+    private static Map<String, Object> problem(Fault fault) {
+        List<Object> entries = new ArrayList<>(List.of("file", fault.where().file()));
+        if (fault.where().line() > 0) {
+            entries.addAll(List.of("line", fault.where().line()));
+        }
+        if (!fault.where().feature().isEmpty()) {
+            entries.addAll(List.of("feature", fault.where().feature()));
+        }
+        if (!fault.where().field().isEmpty()) {
+            entries.addAll(List.of("column", fault.where().field()));
+        }
+        entries.addAll(List.of("says", fault.says()));
+        return FindingTree.ordered(entries.toArray());
+    }
+}

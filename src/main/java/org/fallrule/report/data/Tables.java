@@ -1,0 +1,112 @@
+package org.fallrule.report.data;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Observation;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
+import org.fallrule.network.Junction;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.PipeRun;
+import org.fallrule.report.Report;
+import org.fallrule.report.Sentence;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Point;
+
+/** The tables of a report: pipes, inlets, outfalls, crossings. */
+final class Tables {
+    private final Report report;
+
+    Tables(Report report) {
+        this.report = report;
+    }
+
+    Map<String, Object> tree() {
+        return FindingTree.ordered(
+                "pipes",
+                report.analysis().network().runs().stream().map(this::pipe).toList(),
+                "inlets",
+                structures(Role.INLET),
+                "outfalls",
+                structures(Role.OUTFALL),
+                "crossings",
+                report.review().findings().stream()
+                        .filter(Tables::isCrossing)
+                        .map(Tables::crossing)
+                        .toList());
+    }
+
+    private Map<String, Object> pipe(PipeRun run) {
+        Map<String, Object> row = FindingTree.ordered("id", run.id());
+        structure(run.up()).ifPresent(id -> row.put("from", id));
+        structure(run.down()).ifPresent(id -> row.put("to", id));
+        put(row, "diameter", run.diameter(), Unit.INCH);
+        put(row, "outside_diameter", run.size().map(OutsideDiameter::value), Unit.INCH);
+        run.pipe().get(Attribute.MATERIAL).ifPresent(material -> row.put("material", material));
+        put(row, "length", Optional.of(run.length()), Unit.FOOT);
+        put(row, "slope", run.slope(), Unit.PERCENT);
+        put(row, "invert_up", run.invertUp(), Unit.ELEVATION_FOOT);
+        put(row, "invert_down", run.invertDown(), Unit.ELEVATION_FOOT);
+        return row;
+    }
+
+    private static Optional<String> structure(Junction junction) {
+        return junction.structures().stream().findFirst().map(Feature::id);
+    }
+
+    private List<Map<String, Object>> structures(Role role) {
+        return report.site().features(role).stream().map(Tables::structure).toList();
+    }
+
+    private static Map<String, Object> structure(Feature feature) {
+        Map<String, Object> row = FindingTree.ordered("id", feature.id());
+        feature.get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
+        put(row, "rim", feature.get(Attribute.RIM), Unit.ELEVATION_FOOT);
+        put(row, "invert", feature.get(Attribute.INVERT), Unit.ELEVATION_FOOT);
+        return row;
+    }
+
+    private static boolean isCrossing(Finding finding) {
+        Observation seen = finding.observation();
+        return finding.check().equals("separation")
+                && seen.other().isPresent()
+                && seen.where().filter(where -> where instanceof Point).isPresent();
+    }
+
+    private static Map<String, Object> crossing(Finding finding) {
+        Observation seen = finding.observation();
+        Map<String, Object> row = new LinkedHashMap<>();
+        seen.subject().ifPresent(pipe -> row.put("pipe", pipe.id()));
+        seen.other().ifPresent(utility -> {
+            row.put("utility", utility.id());
+            utility.get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
+            utility.get(Attribute.QUALITY).ifPresent(quality -> row.put("quality", quality));
+            put(row, "depth", utility.get(Attribute.DEPTH), Unit.INCH);
+        });
+        seen.measured()
+                .ifPresent(measured -> row.put(
+                        "gap",
+                        FindingTree.ordered(
+                                "value", measured.value().si(), "unit", "m", "shown", Sentence.shown(measured))));
+        row.put("outcome", finding.outcome().word());
+        return row;
+    }
+
+    private static void put(Map<String, Object> row, String name, Optional<? extends Quantity> quantity, Unit unit) {
+        quantity.ifPresent(value -> row.put(
+                name,
+                FindingTree.ordered(
+                        "value",
+                        value.si(),
+                        "unit",
+                        FindingTree.si(value.dimension()),
+                        "shown",
+                        Printed.of(value, unit))));
+    }
+}

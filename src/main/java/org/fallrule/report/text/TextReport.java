@@ -1,0 +1,161 @@
+package org.fallrule.report.text;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.fallrule.document.Fault;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Outcome;
+import org.fallrule.finding.Weight;
+import org.fallrule.report.Cautions;
+import org.fallrule.report.Report;
+import org.fallrule.report.Sentence;
+import org.fallrule.rulebook.RuleBook;
+
+/** The report as text, 80 columns wide. */
+public final class TextReport {
+    private static final int WIDTH = 80;
+    /** What a person has to look at, in this order. */
+    private static final List<Outcome> OPEN =
+            List.of(Outcome.FAILS, Outcome.BORDERLINE, Outcome.CANNOT_TELL, Outcome.WAIVED);
+
+    private final Report report;
+    private final Ink ink;
+    private final StringBuilder text = new StringBuilder();
+
+    private TextReport(Report report, Ink ink) {
+        this.report = report;
+        this.ink = ink;
+    }
+
+    /**
+     * Writes the report.
+     *
+     * @param ink plain, or with a terminal's colours
+     */
+    public static String write(Report report, Ink ink) {
+        return new TextReport(report, ink).written();
+    }
+
+    private String written() {
+        head();
+        for (Outcome outcome : OPEN) {
+            List<Finding> findings = report.with(outcome);
+            if (!findings.isEmpty()) {
+                heading(outcome.spoken(), findings.size(), outcome);
+                findings.forEach(this::open);
+            }
+        }
+        meets();
+        notes();
+        notApplicable();
+        problems();
+        foot();
+        return text.toString();
+    }
+
+    private void head() {
+        paragraph("", report.site().name());
+        paragraph(
+                "",
+                "county " + report.county() + "; " + report.site().crs()
+                        + report.site()
+                                .datum()
+                                .map(datum -> "; heights " + datum)
+                                .orElse(""));
+        line("");
+        paragraph("", ink.of(headline(), report.verdict()));
+        StringBuilder counts = new StringBuilder();
+        for (Outcome outcome : Outcome.values()) {
+            counts.append(counts.length() > 0 ? ", " : "")
+                    .append(report.review().count(outcome))
+                    .append(' ')
+                    .append(outcome.spoken());
+        }
+        paragraph("", counts.toString());
+    }
+
+    private Outcome headline() {
+        if (report.review().failsPlan()) {
+            return Outcome.FAILS;
+        }
+        return report.review().leavesOpen() ? Outcome.CANNOT_TELL : Outcome.MEETS;
+    }
+
+    private void open(Finding finding) {
+        paragraph("  ", finding.rule() + " (" + finding.weight().word() + ")");
+        paragraph("    ", Sentence.of(finding));
+        for (Missing missing : finding.observation().missing()) {
+            paragraph("    ", "To settle it: " + missing.settledBy() + ".");
+        }
+        paragraph(
+                "    ", finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine());
+    }
+
+    private void meets() {
+        List<Finding> met = report.with(Outcome.MEETS).stream()
+                .filter(finding -> finding.weight() != Weight.NOTE)
+                .toList();
+        if (met.isEmpty()) {
+            return;
+        }
+        heading(Outcome.MEETS.spoken(), met.size(), Outcome.MEETS);
+        Map<String, Integer> byRule = new TreeMap<>();
+        met.forEach(finding -> byRule.merge(finding.rule(), 1, Integer::sum));
+        byRule.forEach((rule, count) -> paragraph("  ", rule + (count > 1 ? " (" + count + ")" : "")));
+    }
+
+    private void notes() {
+        List<Finding> notes = report.with(Outcome.MEETS).stream()
+                .filter(finding -> finding.weight() == Weight.NOTE)
+                .toList();
+        if (!notes.isEmpty()) {
+            heading("notes for whoever builds it", notes.size(), Outcome.MEETS);
+            notes.forEach(finding -> paragraph("  ", Sentence.of(finding)));
+        }
+    }
+
+    private void notApplicable() {
+        List<Finding> findings = report.with(Outcome.NOT_APPLICABLE);
+        if (!findings.isEmpty()) {
+            heading(Outcome.NOT_APPLICABLE.spoken(), findings.size(), Outcome.NOT_APPLICABLE);
+            findings.forEach(finding -> paragraph(
+                    "  ",
+                    finding.rule() + ": "
+                            + String.join("; ", finding.observation().notes())));
+        }
+    }
+
+    private void problems() {
+        List<Fault> problems = report.review().problems();
+        if (!problems.isEmpty()) {
+            heading("problems with the input", problems.size(), Outcome.BORDERLINE);
+            problems.forEach(problem -> paragraph("  ", problem.toString()));
+        }
+    }
+
+    private void foot() {
+        line("");
+        line("RULE BOOKS");
+        for (RuleBook.Source book : report.book().books()) {
+            paragraph("  ", book.file() + "  " + book.title());
+        }
+        line("");
+        line("CAUTIONS");
+        Cautions.in(report.book().climate()).forEach(caution -> paragraph("  ", caution));
+    }
+
+    private void heading(String title, int count, Outcome outcome) {
+        line("");
+        line(ink.of(outcome, title.toUpperCase(java.util.Locale.ROOT) + " (" + count + ")"));
+    }
+
+    private void paragraph(String indent, String words) {
+        Wrapped.lines(words, WIDTH - indent.length()).forEach(each -> line(indent + each));
+    }
+
+    private void line(String words) {
+        text.append(words).append('\n');
+    }
+}
