@@ -250,6 +250,18 @@ class CoordinateSystemTest {
         assertRefused(() -> system.toLonLat(new Coordinate(9e9, 9e9), WHERE), "Lot grid");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"EPSG:26917", "EPSG:2264", "EPSG:26931", "EPSG:2223", "EPSG:3857"})
+    void nothingFarOutsideAZoneFoldsBackIntoIt(String code) {
+        CoordinateSystem system = CoordinateSystem.of(code, WHERE);
+        for (double size = 1e8; size < 1e12; size *= 1.37) {
+            for (int turn = 0; turn < 24; turn++) {
+                Coordinate far = new Coordinate(size * Math.cos(turn * 0.2618), size * Math.sin(turn * 0.2618));
+                assertRefused(() -> system.toLonLat(far, WHERE), "meant for");
+            }
+        }
+    }
+
     @Test
     void theOutermostZoneOfAlaskaReachesAcrossTheDateLine() {
         CoordinateSystem system = CoordinateSystem.of("EPSG:26940", WHERE);
