@@ -88,6 +88,13 @@ class CoordinateSystemTest {
         assertThat(compound.name()).isEqualTo("Lot grid");
     }
 
+    @ParameterizedTest
+    @CsvSource({"0", "0.000", "1e999"})
+    void aUnitOfHeightsThatIsNoLengthIsRefused(String metres) {
+        String vertical = ",VERT_CS[\"NAVD88\",VERT_DATUM[\"NAVD88\",2005],UNIT[\"foot\"," + metres + "]]";
+        assertRefused(() -> CoordinateSystem.of(METRES + vertical, WHERE), "the unit of heights is given as " + metres);
+    }
+
     @Test
     void anotherDatumIsRefusedByItsName() {
         String nad27 = NAD83.replace("D_North_American_1983", "D_North_American_1927")
