@@ -66,7 +66,7 @@ final class Definition {
     private Unprojection unprojection(ProjectedCRS projected) {
         try {
             return new GridUnprojection(
-                    projected.getConversionFromBase().getMathTransform().inverse(),
+                    projected.getConversionFromBase().getMathTransform(),
                     northFirst(projected),
                     northFirst(projected.getBaseCRS()));
         } catch (NoninvertibleTransformException e) {

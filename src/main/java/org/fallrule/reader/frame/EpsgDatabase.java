@@ -22,21 +22,27 @@ final class EpsgDatabase {
     private EpsgDatabase() {}
 
     static CoordinateSystem find(int code, Place where) {
+        return system(decode(code, where), where);
+    }
+
+    private static CoordinateReferenceSystem decode(int code, Place where) {
         WktParsing.quiet();
         DATABASE.setLevel(Level.OFF);
         try {
-            CoordinateReferenceSystem found = CRS.decode("EPSG:" + code, true);
-            return system(found, where);
+            return CRS.decode("EPSG:" + code, true);
         } catch (NoSuchAuthorityCodeException e) {
             throw new UnusableInput(
                     where,
                     "there is no EPSG:" + code
-                            + " among the known codes; wanted the code of the layer's coordinate reference system, such as EPSG:2264");
-        } catch (FactoryException e) {
+                            + " among the known codes; wanted the code of the layer's coordinate reference"
+                            + " system, such as EPSG:2264");
+        } catch (FactoryException | RuntimeException e) {
+            // Unchecked ones come when the database cannot be unpacked, as into a full or locked folder for temporary
+            // files.
             throw new UnusableInput(
                     where,
-                    "EPSG:" + code
-                            + " cannot be used; give the layer a .prj file (WKT1) instead, or another code, such as EPSG:2264");
+                    "EPSG:" + code + " cannot be looked up (" + WktText.shortened(String.valueOf(e.getMessage()))
+                            + "); give the layer a .prj file (WKT1) instead, or another code, such as EPSG:2264");
         }
     }
 

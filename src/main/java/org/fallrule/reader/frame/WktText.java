@@ -2,7 +2,6 @@ package org.fallrule.reader.frame;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -18,8 +17,6 @@ import org.fallrule.document.UnusableInput;
  * @param heightUnit metres in the vertical system's unit; empty without one
  */
 record WktText(String horizontal, OptionalDouble heightUnit) {
-    private static final int MAX_LENGTH = 20_000;
-    private static final int MAX_DEPTH = 12;
     private static final Set<String> HORIZONTAL = Set.of("PROJCS", "GEOGCS");
     private static final Set<String> VERTICAL = Set.of("VERT_CS", "VERTCS");
     private static final Set<String> SECOND_EDITION = Set.of(
@@ -36,15 +33,16 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
             "ENGINEERINGCRS",
             "DERIVEDPROJCRS");
     private static final Pattern UNIT = Pattern.compile(
-            "UNIT\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)", Pattern.CASE_INSENSITIVE);
+            "UNIT\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*([0-9]+(?:\\.[0-9]*)?(?:[eE][-+]?[0-9]+)?)",
+            Pattern.CASE_INSENSITIVE);
 
     static WktText split(String text, Place where) {
         List<String> systems = new ArrayList<>();
-        for (String element : elements(text, where)) {
-            if (keyword(element).equals("COMPD_CS")) {
+        for (String element : WktElements.of(text, where)) {
+            if (WktElements.keyword(element).equals("COMPD_CS")) {
                 String inner =
                         element.substring(element.indexOf(element.contains("[") ? '[' : '(') + 1, element.length() - 1);
-                systems.addAll(elements(inner, where));
+                systems.addAll(WktElements.of(inner, where));
             } else {
                 systems.add(element);
             }
@@ -56,12 +54,12 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
         String horizontal = "";
         OptionalDouble unit = OptionalDouble.empty();
         for (String system : systems) {
-            if (HORIZONTAL.contains(keyword(system)) && horizontal.isEmpty()) {
+            if (HORIZONTAL.contains(WktElements.keyword(system)) && horizontal.isEmpty()) {
                 horizontal = system;
-            } else if (VERTICAL.contains(keyword(system))) {
-                unit = unitOf(system);
-            } else if (!keyword(system).equals("AUTHORITY")) {
-                throw refused(keyword(system), where);
+            } else if (VERTICAL.contains(WktElements.keyword(system))) {
+                unit = unitOf(system, where);
+            } else if (!WktElements.keyword(system).equals("AUTHORITY")) {
+                throw refused(WktElements.keyword(system), where);
             }
         }
         if (horizontal.isEmpty()) {
@@ -90,57 +88,17 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
                         + "; wanted the well-known text of a projected or geographic system: PROJCS or" + " GEOGCS");
     }
 
-    private static OptionalDouble unitOf(String vertical) {
+    private static OptionalDouble unitOf(String vertical, Place where) {
         Matcher unit = UNIT.matcher(vertical);
-        return unit.find() ? OptionalDouble.of(Double.parseDouble(unit.group(1))) : OptionalDouble.empty();
-    }
-
-    private static String keyword(String element) {
-        int end = 0;
-        while (end < element.length()
-                && (Character.isLetterOrDigit(element.charAt(end)) || element.charAt(end) == '_')) {
-            end++;
+        if (!unit.find()) {
+            return OptionalDouble.empty();
         }
-        return element.substring(0, end).toUpperCase(Locale.ROOT);
-    }
-
-    /** The bracketed elements that stand side by side in a text; a quoted text among them is passed over. */
-    private static List<String> elements(String text, Place where) {
-        if (text.length() > MAX_LENGTH) {
+        double metres = Double.parseDouble(unit.group(1));
+        if (!(metres > 0 && Double.isFinite(metres))) {
             throw new UnusableInput(
-                    where,
-                    "this well-known text has " + text.length() + " characters; at most " + MAX_LENGTH + " are read");
+                    where, "the unit of heights is given as " + unit.group(1) + " metres; wanted a positive number");
         }
-        List<String> elements = new ArrayList<>();
-        int depth = 0;
-        int start = 0;
-        boolean quoted = false;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            quoted ^= c == '"';
-            if (!quoted && (c == '[' || c == '(')) {
-                depth++;
-            } else if (!quoted && (c == ']' || c == ')')) {
-                depth--;
-                if (depth == 0) {
-                    elements.add(text.substring(start, i + 1).strip());
-                }
-            } else if (!quoted && c == ',' && depth == 0) {
-                start = i + 1;
-            }
-            if (depth < 0 || depth > MAX_DEPTH) {
-                throw unbalanced(where);
-            }
-        }
-        if (depth != 0 || quoted) {
-            throw unbalanced(where);
-        }
-        return elements;
-    }
-
-    private static UnusableInput unbalanced(Place where) {
-        return new UnusableInput(
-                where, "the brackets or quotes of this well-known text do not match; was the .prj file cut off?");
+        return OptionalDouble.of(metres);
     }
 
     static String shortened(String text) {

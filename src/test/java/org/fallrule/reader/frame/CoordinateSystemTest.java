@@ -88,6 +88,13 @@ class CoordinateSystemTest {
         assertThat(compound.name()).isEqualTo("Lot grid");
     }
 
+    @ParameterizedTest
+    @CsvSource({"0", "0.000", "1e999"})
+    void aUnitOfHeightsThatIsNoLengthIsRefused(String metres) {
+        String vertical = ",VERT_CS[\"NAVD88\",VERT_DATUM[\"NAVD88\",2005],UNIT[\"foot\"," + metres + "]]";
+        assertRefused(() -> CoordinateSystem.of(METRES + vertical, WHERE), "the unit of heights is given as " + metres);
+    }
+
     @Test
     void anotherDatumIsRefusedByItsName() {
         String nad27 = NAD83.replace("D_North_American_1983", "D_North_American_1927")
@@ -248,6 +255,18 @@ class CoordinateSystemTest {
         assertRefused(
                 () -> system.toLonLat(new Coordinate(1_300_000, 3_900_000), WHERE), "Lot grid", "longitude -87 to -75");
         assertRefused(() -> system.toLonLat(new Coordinate(9e9, 9e9), WHERE), "Lot grid");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"EPSG:26917", "EPSG:2264", "EPSG:26931", "EPSG:2223", "EPSG:3857"})
+    void nothingFarOutsideAZoneFoldsBackIntoIt(String code) {
+        CoordinateSystem system = CoordinateSystem.of(code, WHERE);
+        for (double size = 1e8; size < 1e12; size *= 1.37) {
+            for (int turn = 0; turn < 24; turn++) {
+                Coordinate far = new Coordinate(size * Math.cos(turn * 0.2618), size * Math.sin(turn * 0.2618));
+                assertRefused(() -> system.toLonLat(far, WHERE), "meant for");
+            }
+        }
     }
 
     @Test
