@@ -25,8 +25,8 @@ public record Limits(List<Case> cases) {
         cases = List.copyOf(cases);
     }
 
-    /** A limit under a condition, and the line that set it. */
-    public record Case(Condition when, Limit limit, Place setBy) {}
+    /** A limit under a condition, or that none is asked under it, and the line that set it. */
+    public record Case(Condition when, Optional<Limit> limit, Place setBy) {}
 
     /** What a feature is held against. */
     public sealed interface Answer {
@@ -38,7 +38,7 @@ public record Limits(List<Case> cases) {
             }
         }
 
-        /** No limit: no condition holds. */
+        /** No limit: no condition holds, or the one that does asks none. */
         record NotAsked() implements Answer {}
 
         /** The plan does not say what the limit depends on; {@code lacking} names it. */
@@ -56,7 +56,9 @@ public record Limits(List<Case> cases) {
         for (Case each : cases) {
             Truth truth = each.when().test(attributes);
             if (truth == Truth.TRUE) {
-                return new Answer.Asked(each.limit(), each.setBy());
+                return each.limit()
+                        .<Answer>map(limit -> new Answer.Asked(limit, each.setBy()))
+                        .orElseGet(Answer.NotAsked::new);
             }
             if (truth == Truth.UNKNOWN) {
                 return new Answer.Undecided(lacking(attributes));
@@ -86,12 +88,5 @@ public record Limits(List<Case> cases) {
         cases.forEach(each -> names.add(each.when().lacking(attributes)));
         names.remove("");
         return String.join(", ", names);
-    }
-
-    /** The one limit, when there is only one and it has no condition. */
-    public Optional<Limit> only() {
-        return cases.size() == 1 && cases.get(0).when().isAlways()
-                ? Optional.of(cases.get(0).limit())
-                : Optional.empty();
     }
 }

@@ -9,9 +9,9 @@ import java.util.Optional;
 public final class Nearest {
     private Nearest() {}
 
-    /** {@code "; did you mean at_least?"}, or empty when no known word is near. */
+    /** What closes a message's sentence: {@code "; did you mean at_least?"}, or a full stop when no known word is near. */
     public static String hint(String found, Collection<String> known) {
-        return to(found, known).map(word -> "; did you mean " + word + "?").orElse("");
+        return to(found, known).map(word -> "; did you mean " + word + "?").orElse(".");
     }
 
     /** The known word with the fewest letters to change, if those are at most a third of the word. */

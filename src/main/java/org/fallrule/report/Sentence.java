@@ -1,6 +1,7 @@
 package org.fallrule.report;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
@@ -24,10 +25,9 @@ public final class Sentence {
         if (seen.measured().isEmpty() && seen.missing().isEmpty()) {
             text.append(": ").append(seen.outcome().spoken());
         }
-        for (Missing missing : seen.missing()) {
-            text.append(text.indexOf(": ") < 0 ? ": " : "; ")
-                    .append("not known: ")
-                    .append(missing.what());
+        if (!seen.missing().isEmpty()) {
+            text.append(seen.measured().isPresent() ? "; not known: " : ": not known: ")
+                    .append(seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")));
         }
         seen.notes().forEach(note -> text.append("; ").append(note));
         return capital(text.append('.').toString());

@@ -6,6 +6,7 @@ import org.fallrule.check.Limits;
 import org.fallrule.check.Parameter;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.measure.Limit;
 
 /** Holds a house book to its bound: it may tighten what the county asks, and loosen only where it says why. */
 final class HouseGuard {
@@ -51,32 +52,40 @@ final class HouseGuard {
 
     private void compareLimits(String id, String name, Limits county, Limits house) {
         for (Limits.Case mine : house.cases()) {
-            List<Limits.Case> theirs = house.cases().size() == 1
-                    ? county.cases()
-                    : county.cases().stream()
-                            .filter(each -> county.cases().size() == 1
-                                    || each.when().text().equals(mine.when().text()))
-                            .toList();
+            List<Limits.Case> theirs = counterparts(mine, county, house);
             if (theirs.isEmpty()) {
                 refuse(id, mine.setBy(), name + ": has a condition that the county's limit has not");
             }
-            for (Limits.Case asked : theirs) {
-                if (!mine.limit().atLeastAsTightAs(asked.limit())) {
-                    refuse(
+            theirs.stream()
+                    .filter(asked -> !tightEnough(mine.limit(), asked.limit()))
+                    .forEach(asked -> refuse(
                             id,
                             mine.setBy(),
-                            name + ": " + mine.limit().value().text() + " is looser than "
-                                    + asked.limit().value().text() + " in "
-                                    + asked.setBy().fileAndLine());
-                }
-            }
+                            name + ": " + spoken(mine.limit()) + " is looser than " + spoken(asked.limit()) + " in "
+                                    + asked.setBy().fileAndLine()));
         }
-        boolean leavesGap = county.cases().size() > 1
-                && house.cases().size() > 1
-                && county.cases().size() != house.cases().size();
-        if (leavesGap) {
+        boolean severalEach = county.cases().size() > 1 && house.cases().size() > 1;
+        if (severalEach && county.cases().size() != house.cases().size()) {
             refuse(id, house.cases().get(0).setBy(), name + ": leaves out conditions that the county's limit has");
         }
+    }
+
+    /** What the county asks where the house book's case speaks: the same condition, or all where either has but one. */
+    private static List<Limits.Case> counterparts(Limits.Case mine, Limits county, Limits house) {
+        if (house.cases().size() == 1 || county.cases().size() == 1) {
+            return county.cases();
+        }
+        return county.cases().stream()
+                .filter(asked -> asked.when().text().equals(mine.when().text()))
+                .toList();
+    }
+
+    private static boolean tightEnough(Optional<Limit> house, Optional<Limit> county) {
+        return county.isEmpty() || (house.isPresent() && house.get().atLeastAsTightAs(county.get()));
+    }
+
+    private static String spoken(Optional<Limit> limit) {
+        return limit.map(each -> each.value().text()).orElse("none");
     }
 
     private void refuse(String id, Place place, String why) {

@@ -113,7 +113,7 @@ final class TermReader {
         } else {
             scalar(node)
                     .flatMap(text -> limit(form, text))
-                    .ifPresent(limit -> cases.add(new Limits.Case(Condition.ALWAYS, limit, node.place())));
+                    .ifPresent(limit -> cases.add(new Limits.Case(Condition.ALWAYS, Optional.of(limit), node.place())));
         }
         return cases.isEmpty() ? Optional.empty() : Optional.of(new Limits(cases));
     }
@@ -126,9 +126,13 @@ final class TermReader {
         Keys keys = new Keys(mapping, faults);
         Optional<Condition> when =
                 keys.scalar("when").map(text -> condition(text).orElse(Condition.ALWAYS));
-        Optional<Limit> limit = keys.required("is", "the limit with its unit").flatMap(text -> limit(form, text));
+        Optional<Node.Scalar> is = keys.required("is", "the limit with its unit, or none");
+        boolean none = is.filter(text -> text.text().equals("none")).isPresent();
+        Optional<Limit> limit = none ? Optional.empty() : is.flatMap(text -> limit(form, text));
         keys.refuseOthers("a limit");
-        return limit.map(found -> new Limits.Case(when.orElse(Condition.ALWAYS), found, mapping.place()));
+        return limit.isPresent() || none
+                ? Optional.of(new Limits.Case(when.orElse(Condition.ALWAYS), limit, mapping.place()))
+                : Optional.empty();
     }
 
     private Optional<Limit> limit(Parameter.Form.LimitOf form, Node.Scalar text) {

@@ -25,8 +25,12 @@ public record Feature(Role role, String id, Geometry geometry, Attributes attrib
         return role.isOfDrain() && !status.equals("existing") && !status.equals("as_built");
     }
 
-    /** Role and id as a sentence names them: {@code outfall OF-1}. */
+    /** How a sentence names it: {@code outfall OF-1}; a utility by its kind: {@code water service U-2}. */
     public String spoken() {
-        return role.spoken() + " " + id;
+        String what = get(Attribute.KIND)
+                .filter(kind -> role == Role.UTILITY && !kind.equals("unknown"))
+                .map(kind -> kind.replace('_', ' '))
+                .orElse(role.spoken());
+        return what + " " + id;
     }
 }

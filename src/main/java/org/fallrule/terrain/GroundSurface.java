@@ -13,8 +13,8 @@ public interface GroundSurface {
     Optional<Elevation> elevationAt(Coordinate place);
 
     /**
-     * The plan distances along a line, in metres from its start, where the ground's grade changes, so that between two of
-     * them the ground is straight. The ends are not in it.
+     * The plan distances along a line, in metres from its start, where the ground's grade along it changes: where the line
+     * bends and where the surface does. Between two neighbours the ground under the line is straight.
      */
     List<Double> breaksAlong(LineString line);
 }

@@ -98,6 +98,9 @@ public final class TriangulatedGround implements GroundSurface {
     public List<Double> breaksAlong(LineString line) {
         List<Double> breaks = new ArrayList<>();
         LengthIndexedLine stations = new LengthIndexedLine(line);
+        for (Coordinate bend : line.getCoordinates()) {
+            breaks.add(stations.project(bend));
+        }
         for (Object found : triangles.query(line.getEnvelopeInternal())) {
             Triangle facet = (Triangle) found;
             Geometry edges = geometry.createLineString(new Coordinate[] {facet.p0, facet.p1, facet.p2, facet.p0});

@@ -45,7 +45,8 @@ public final class HandDig implements Check {
     @Override
     public CheckPage page() {
         return new CheckPage(
-                "The length of each pipe, with its stations, inside of the tolerance zone of each utility. It is a note to"
+                "The length of each pipe, with its stations, of which some part lies inside of the tolerance zone of a"
+                        + " utility. It is a note to"
                         + " the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
                 "zone = half the utility's outside diameter + the state's tolerance, on both sides of its centreline",
                 "State one-call laws measure the zone from the outside edge of the facility, such as F.S. 556.102 and"
@@ -68,8 +69,8 @@ public final class HandDig implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         for (Feature utility : terms.get(FROM).candidates(analysis.site())) {
-            Geometry zone = utility.geometry().buffer(reach(terms, utility), ARC_SEGMENTS);
             for (PipeRun run : analysis.network().runs()) {
+                Geometry zone = utility.geometry().buffer(reach(terms, run, utility), ARC_SEGMENTS);
                 observe(run, utility, run.axis().intersection(zone)).ifPresent(observations::add);
             }
         }
@@ -79,12 +80,14 @@ public final class HandDig implements Check {
     /** Straight pieces to a quarter circle at the ends of a zone: within 0.1 % of the zone's width. */
     private static final int ARC_SEGMENTS = 16;
 
-    private static double reach(Terms terms, Feature utility) {
+    /** From the utility's centreline to the pipe's, in metres, when the pipe's edge touches the zone. */
+    private static double reach(Terms terms, PipeRun run, Feature utility) {
         double size = OutsideDiameter.of(utility)
                 .map(OutsideDiameter::value)
                 .map(Length::metres)
                 .orElse(terms.get(SIZE).si());
-        return size / 2 + terms.get(ZONE).si();
+        double pipe = run.size().map(OutsideDiameter::radius).orElse(0.0);
+        return size / 2 + terms.get(ZONE).si() + pipe;
     }
 
     private static Optional<Observation> observe(PipeRun run, Feature utility, Geometry inside) {

@@ -1,8 +1,10 @@
 package org.fallrule.report.text;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
@@ -44,7 +46,7 @@ public final class TextReport {
             List<Finding> findings = report.with(outcome);
             if (!findings.isEmpty()) {
                 heading(outcome.spoken(), findings.size(), outcome);
-                findings.forEach(this::open);
+                bySentence(findings).values().forEach(this::open);
             }
         }
         meets();
@@ -69,9 +71,9 @@ public final class TextReport {
         StringBuilder counts = new StringBuilder();
         for (Outcome outcome : Outcome.values()) {
             counts.append(counts.length() > 0 ? ", " : "")
-                    .append(report.review().count(outcome))
+                    .append(outcome.spoken())
                     .append(' ')
-                    .append(outcome.spoken());
+                    .append(report.review().count(outcome));
         }
         paragraph("", counts.toString());
     }
@@ -83,14 +85,28 @@ public final class TextReport {
         return report.review().leavesOpen() ? Outcome.CANNOT_TELL : Outcome.MEETS;
     }
 
-    private void open(Finding finding) {
-        paragraph("  ", finding.rule() + " (" + finding.weight().word() + ")");
-        paragraph("    ", Sentence.of(finding));
-        for (Missing missing : finding.observation().missing()) {
-            paragraph("    ", "To settle it: " + missing.settledBy() + ".");
-        }
+    /** Findings that say the same, such as that a layer is missing, together. */
+    private static Map<String, List<Finding>> bySentence(List<Finding> findings) {
+        return findings.stream().collect(Collectors.groupingBy(Sentence::of, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private void open(List<Finding> findings) {
         paragraph(
-                "    ", finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine());
+                "  ",
+                findings.stream()
+                        .map(finding -> finding.rule() + " (" + finding.weight().word() + ")")
+                        .collect(Collectors.joining(", ")));
+        Finding first = findings.get(0);
+        paragraph("    ", Sentence.of(first));
+        first.observation().missing().stream()
+                .map(Missing::settledBy)
+                .distinct()
+                .forEach(settledBy -> paragraph("    ", "To settle it: " + settledBy + "."));
+        for (Finding finding : findings) {
+            paragraph(
+                    "    ",
+                    finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine());
+        }
     }
 
     private void meets() {

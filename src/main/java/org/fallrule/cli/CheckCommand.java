@@ -1,0 +1,136 @@
+package org.fallrule.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.SiteReader;
+import org.fallrule.report.Report;
+import org.fallrule.report.text.TextReport;
+import org.fallrule.review.Review;
+import org.fallrule.review.Reviewer;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.rulebook.RuleLibrary;
+import org.fallrule.site.Site;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks sites and writes their reports. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Checks the plan in each site folder and writes its report.",
+        footer = {
+            "",
+            "Exit code: 0 nothing binding fails, 1 a binding rule fails (with --strict also what",
+            "is open), 2 the input or the command could not be used."
+        })
+final class CheckCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "SITE", arity = "1..*", description = "Site folders.")
+    private List<Path> sites = new ArrayList<>();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where to write each site's report, in a folder of its own.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            split = ",",
+            description = "What to write: ${COMPLETION-CANDIDATES}. All by default.")
+    private Set<ReportFormat> formats = new LinkedHashSet<>(List.of(ReportFormat.values()));
+
+    @Option(names = "--county", paramLabel = "NAME", description = "The county whose rules apply; wins over site.yaml.")
+    private Optional<String> county = Optional.empty();
+
+    @Option(names = "--house", paramLabel = "NAME", description = "A firm's own rules on top; wins over site.yaml.")
+    private Optional<String> house = Optional.empty();
+
+    @Option(
+            names = "--rules",
+            paramLabel = "DIR",
+            description = "The folder of rule books. Default: rules here, else beside the jar.")
+    private Optional<Path> rules = Optional.empty();
+
+    @Option(names = "--strict", description = "Exit 1 also when something is borderline or cannot be told.")
+    private boolean strict;
+
+    @Option(names = "--quiet", description = "Print one line for each site.")
+    private boolean quiet;
+
+    @Option(names = "--today", paramLabel = "DATE", description = "The day to hold waivers against. Default: today.")
+    private LocalDate today = LocalDate.now(ZoneId.systemDefault());
+
+    @Override
+    public Integer call() {
+        RuleLibrary library = RulesFolder.open(rules);
+        Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(folder, sites, formats));
+        int worst = Fallrule.PASSES;
+        for (Path site : sites) {
+            worst = Math.max(worst, checkedSafely(site, library, reports));
+        }
+        return worst;
+    }
+
+    private int checkedSafely(Path site, RuleLibrary library, Optional<ReportFolder> reports) {
+        try {
+            return checked(site, library, reports);
+        } catch (UnusableInput e) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println(site + " could not be checked:");
+            for (Fault fault : e.faults()) {
+                err.println("  " + fault);
+            }
+            return Fallrule.UNUSABLE;
+        }
+    }
+
+    private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
+        Site site = SiteReader.read(folder);
+        String name = county.or(site::county).orElseThrow(() -> countyMissing(library));
+        RuleBook book = library.load(name, house.or(site::house));
+        SiteAnalysis analysis = SiteAnalysis.of(site);
+        Review review = Reviewer.review(analysis, book, today);
+        Report report = new Report(analysis, name, book, review);
+        reports.ifPresent(place -> place.write(report));
+        print(report, reports);
+        boolean open = strict && review.leavesOpen();
+        return review.failsPlan() || open ? Fallrule.FAILS : Fallrule.PASSES;
+    }
+
+    private static UnusableInput countyMissing(RuleLibrary library) {
+        return new UnusableInput(
+                Place.of("site.yaml").field("county"),
+                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county");
+    }
+
+    private void print(Report report, Optional<ReportFolder> reports) {
+        PrintWriter screen = spec.commandLine().getOut();
+        if (quiet) {
+            screen.println(report.site().id() + ": " + report.verdict());
+        } else {
+            screen.print(TextReport.write(report, Terminal.ink()));
+            reports.ifPresent(place -> screen.println("\nReport written to " + place.of(report.site())));
+            screen.println();
+        }
+        screen.flush();
+    }
+}

@@ -1,0 +1,139 @@
+package org.fallrule.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.report.Report;
+import org.fallrule.site.Site;
+
+/** The folder that reports go to. A site's report is written whole beside the place it belongs to and then moved there. */
+final class ReportFolder {
+    private final Path folder;
+    private final Set<ReportFormat> formats;
+
+    private ReportFolder(Path folder, Set<ReportFormat> formats) {
+        this.folder = folder;
+        this.formats = formats;
+    }
+
+    /**
+     * Makes the folder ready before anything is checked.
+     *
+     * @throws UnusableInput if it cannot be written to, lies inside of a site, or two sites would write the same report
+     */
+    static ReportFolder prepare(Path folder, List<Path> sites, Set<ReportFormat> formats) {
+        refuseClashes(folder, sites);
+        try {
+            Files.createDirectories(folder);
+            Files.delete(Files.createTempFile(folder, ".fallrule", ".probe"));
+        } catch (IOException e) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
+        }
+        return new ReportFolder(folder, formats);
+    }
+
+    private static void refuseClashes(Path folder, List<Path> sites) {
+        Map<String, Path> taken = new HashMap<>();
+        for (Path site : sites) {
+            Path whole = site.toAbsolutePath().normalize();
+            if (folder.toAbsolutePath().normalize().startsWith(whole)) {
+                throw new UnusableInput(
+                        Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
+            }
+            Path other = taken.put(String.valueOf(whole.getFileName()), whole);
+            if (other != null) {
+                throw new UnusableInput(
+                        Place.of(site.toString()),
+                        other.equals(whole)
+                                ? "is named twice; name it once"
+                                : "has the same folder name as " + other + ", so their reports would overwrite each"
+                                        + " other; check them one by one with --out folders of their own");
+            }
+        }
+    }
+
+    /** Where a site's report stands. */
+    Path of(Site site) {
+        return folder.resolve(site.id());
+    }
+
+    /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
+    void write(Report report) {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (ReportFormat format : formats) {
+            files.put(format.file(), format.write(report));
+        }
+        Path place = of(report.site());
+        try {
+            Path fresh = Files.createTempDirectory(folder, "." + report.site().id() + "-");
+            try {
+                for (Map.Entry<String, String> file : files.entrySet()) {
+                    Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+                }
+                readable(fresh);
+                replace(place, fresh);
+            } finally {
+                delete(fresh);
+            }
+        } catch (IOException e) {
+            throw new UnusableInput(Place.of(place.toString()), "the report could not be written: " + e);
+        }
+    }
+
+    /** A temporary folder is private to its owner; a report is as readable as any other new folder. */
+    private void readable(Path fresh) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(fresh, Files.getPosixFilePermissions(folder));
+        }
+    }
+
+    private static void replace(Path place, Path fresh) throws IOException {
+        if (!Files.exists(place)) {
+            Files.move(fresh, place);
+            return;
+        }
+        refuseForeignFiles(place);
+        Path old = place.resolveSibling(fresh.getFileName() + ".old");
+        Files.move(place, old);
+        Files.move(fresh, place);
+        delete(old);
+    }
+
+    /** Only a report is replaced: a folder that holds anything else is somebody's. */
+    private static void refuseForeignFiles(Path place) throws IOException {
+        Set<String> ours = Set.copyOf(
+                Stream.of(ReportFormat.values()).map(ReportFormat::file).toList());
+        try (Stream<Path> files = Files.list(place)) {
+            files.filter(file -> !ours.contains(file.getFileName().toString()))
+                    .findFirst()
+                    .ifPresent(file -> {
+                        throw new UnusableInput(
+                                Place.of(place.toString()),
+                                "holds " + file.getFileName() + ", which is not part of a report; move it, or name"
+                                        + " another --out");
+                    });
+        }
+    }
+
+    private static void delete(Path tree) throws IOException {
+        if (!Files.exists(tree)) {
+            return;
+        }
+        try (Stream<Path> all = Files.walk(tree)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
+}

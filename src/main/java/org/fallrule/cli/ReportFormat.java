@@ -1,0 +1,35 @@
+package org.fallrule.cli;
+
+import java.util.function.Function;
+import org.fallrule.report.Report;
+import org.fallrule.report.data.FindingsCsv;
+import org.fallrule.report.data.FindingsGeoJson;
+import org.fallrule.report.data.FindingsJson;
+import org.fallrule.report.text.Ink;
+import org.fallrule.report.text.TextReport;
+
+/** The forms that a report is written in, each with its file's name. The names are what a person types. */
+enum ReportFormat {
+    text("report.txt", report -> TextReport.write(report, Ink.PLAIN)),
+    json("findings.json", FindingsJson::write),
+    geojson("findings.geojson", FindingsGeoJson::write),
+    csv("findings.csv", FindingsCsv::write);
+
+    private final String file;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a method without state
+    private final Function<Report, String> writer;
+
+    ReportFormat(String file, Function<Report, String> writer) {
+        this.file = file;
+        this.writer = writer;
+    }
+
+    String file() {
+        return file;
+    }
+
+    String write(Report report) {
+        return writer.apply(report);
+    }
+}

@@ -1,0 +1,31 @@
+package org.fallrule.cli;
+
+import java.io.Console;
+import org.fallrule.report.text.Ink;
+
+/** Whether to colour: only on a terminal that can, and never when NO_COLOR is set (no-color.org). */
+final class Terminal {
+    private Terminal() {}
+
+    static Ink ink() {
+        String noColor = System.getenv("NO_COLOR");
+        String term = System.getenv("TERM");
+        boolean allowed = noColor == null || noColor.isEmpty();
+        boolean able = term != null && !term.equals("dumb") && isTerminal();
+        return allowed && able ? Ink.COLOUR : Ink.PLAIN;
+    }
+
+    /** Up to Java 21 there is a console only on a terminal; from 22 on it has to be asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isTerminal() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package org.fallrule.reference;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Parameter;
+import org.fallrule.measure.Unit;
+import org.fallrule.site.Role;
+
+/** The page of a check, in Markdown. */
+public final class CheckReference {
+    private CheckReference() {}
+
+    public static String page(Check check) {
+        CheckPage page = check.page();
+        StringBuilder text = new StringBuilder();
+        text.append("# ").append(check.name()).append("\n\n");
+        text.append(page.measures()).append("\n\n");
+        section(text, "Formula", page.formula());
+        section(text, "Source", page.source());
+        text.append("## Keys of a rule\n\n");
+        text.append("| key | holds | meaning |\n| --- | --- | --- |\n");
+        check.parameters().forEach(parameter -> rows(text, parameter));
+        text.append("\n## What it cannot see\n\n");
+        page.blindTo().forEach(each -> text.append("- ").append(each).append('\n'));
+        return text.toString();
+    }
+
+    private static void section(StringBuilder text, String title, String words) {
+        text.append("## ").append(title).append("\n\n").append(words).append("\n\n");
+    }
+
+    private static void rows(StringBuilder text, Parameter<?> parameter) {
+        String must = parameter.required() ? "" : " (optional)";
+        row(text, parameter.name(), holds(parameter.form()), parameter.meaning() + must);
+        parameter
+                .conditionKey()
+                .ifPresent(key -> row(text, key, "a condition in ECQL", "which of them; all when it is not given"));
+    }
+
+    private static void row(StringBuilder text, String key, String holds, String meaning) {
+        text.append("| `")
+                .append(key)
+                .append("` | ")
+                .append(holds)
+                .append(" | ")
+                .append(meaning)
+                .append(" |\n");
+    }
+
+    private static String holds(Parameter.Form form) {
+        if (form instanceof Parameter.Form.Features features) {
+            return features.roles().equals(List.of(Role.values()))
+                    ? "a role"
+                    : "a role: " + features.roles().stream().map(Role::word).collect(Collectors.joining(", "));
+        }
+        if (form instanceof Parameter.Form.LimitOf limit) {
+            return "a " + limit.dimension().word() + " in " + Unit.symbolsOf(limit.dimension())
+                    + ", or a list of `{when: condition, is: limit}`";
+        }
+        Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
+        return "a " + quantity.dimension().word() + " in " + Unit.symbolsOf(quantity.dimension());
+    }
+}
