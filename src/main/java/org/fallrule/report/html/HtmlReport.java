@@ -1,0 +1,21 @@
+package org.fallrule.report.html;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import org.fallrule.report.Report;
+
+/** The report as one HTML page that stands alone. */
+public final class HtmlReport {
+    private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(
+            null, ContentType.Html, HtmlReport.class.getClassLoader(), "org.fallrule.report.html.page");
+
+    private HtmlReport() {}
+
+    /** The page's text, to be stored as UTF-8. The same report gives the same text. */
+    public static String write(Report report) {
+        StringOutput page = new StringOutput();
+        TEMPLATES.render("report.jte", new PageBuilder(report).page(), page);
+        return page.toString();
+    }
+}

@@ -1,0 +1,124 @@
+package org.fallrule.report.html;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.report.Cautions;
+import org.fallrule.report.Report;
+import org.fallrule.report.map.Drawing;
+import org.fallrule.report.map.PlainText;
+import org.fallrule.report.map.PlanDrawing;
+import org.fallrule.report.map.Sheet;
+import org.fallrule.report.map.SnippetDrawing;
+import org.fallrule.report.map.SvgWriter;
+import org.fallrule.site.Survey;
+
+/** Puts a report into the words and maps of its page. */
+final class PageBuilder {
+    private static final Set<Outcome> OPEN = EnumSet.of(Outcome.FAILS, Outcome.BORDERLINE, Outcome.CANNOT_TELL);
+    private static final int DIGEST_LENGTH = 12;
+
+    private final Report report;
+
+    PageBuilder(Report report) {
+        this.report = report;
+    }
+
+    ReportPage page() {
+        List<FindingView> open = new ArrayList<>();
+        List<FindingView> settled = new ArrayList<>();
+        List<Finding> findings = report.byNeed();
+        for (int i = 0; i < findings.size(); i++) {
+            boolean isOpen = OPEN.contains(findings.get(i).outcome());
+            (isOpen ? open : settled).add(view(i + 1, findings.get(i), isOpen));
+        }
+        return new ReportPage(
+                PageText.load(),
+                PlainText.of(report.site().name()),
+                report.verdict(),
+                !report.review().failsPlan() && !report.review().leavesOpen(),
+                report.review().failsPlan(),
+                about(),
+                counts(),
+                plans(),
+                open,
+                settled,
+                report.review().problems().stream()
+                        .map(fault -> fact(fault.where().toString(), fault.says()))
+                        .toList(),
+                report.analysis().network().runs().stream().map(PipeRow::of).toList(),
+                books(),
+                Cautions.in(report.book().climate()));
+    }
+
+    private FindingView view(int number, Finding finding, boolean isOpen) {
+        Optional<String> map = isOpen || isDistance(finding)
+                ? SnippetDrawing.of(report, finding)
+                        .map(drawing -> SvgWriter.inline(drawing, Sheet.SNIPPET, "map-" + number))
+                : Optional.empty();
+        return FindingView.of(number, finding, map);
+    }
+
+    private static boolean isDistance(Finding finding) {
+        return finding.observation()
+                .measured()
+                .filter(measured -> measured.value().dimension() == Dimension.LENGTH)
+                .isPresent();
+    }
+
+    private Optional<ReportPage.Plans> plans() {
+        Optional<Drawing> wide = PlanDrawing.of(report, 0.6, 1.0);
+        Optional<Drawing> narrow = PlanDrawing.of(report, 0.9, 1.5);
+        return wide.flatMap(drawing -> narrow.map(small -> new ReportPage.Plans(
+                SvgWriter.inline(drawing, Sheet.WIDE, "plan"), SvgWriter.inline(small, Sheet.NARROW, "plan-narrow"))));
+    }
+
+    private List<ReportPage.Count> counts() {
+        return Arrays.stream(Outcome.values())
+                .map(outcome -> new ReportPage.Count(
+                        OutcomeSign.of(outcome), report.review().count(outcome)))
+                .toList();
+    }
+
+    private List<FindingView.Fact> about() {
+        Survey survey = report.site().survey();
+        String unsaid = "not given";
+        return List.of(
+                fact("site", report.site().id()),
+                fact("county", report.county()),
+                fact("coordinates", report.site().crs()),
+                fact("heights", report.site().datum().orElse(unsaid)),
+                fact("surveyed", survey.date().map(Object::toString).orElse(unsaid)),
+                fact("by", survey.source().map(how -> how.replace('_', ' ')).orElse(unsaid)),
+                fact("accuracy in plan", accuracy(survey.horizontalAccuracy())),
+                fact("accuracy in height", accuracy(survey.verticalAccuracy())));
+    }
+
+    private static String accuracy(Optional<Length> accuracy) {
+        return accuracy.map(length -> "±" + Printed.of(length, Unit.FOOT)).orElse("not given");
+    }
+
+    private List<ReportPage.Book> books() {
+        return report.book().books().stream()
+                .map(book -> new ReportPage.Book(
+                        PlainText.of(book.title()),
+                        PlainText.of(book.file()),
+                        book.sha256()
+                                .substring(
+                                        0, Math.min(DIGEST_LENGTH, book.sha256().length()))))
+                .toList();
+    }
+
+    private static FindingView.Fact fact(String name, String value) {
+        return new FindingView.Fact(PlainText.of(name), PlainText.of(value));
+    }
+}

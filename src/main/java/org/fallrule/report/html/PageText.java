@@ -1,0 +1,48 @@
+package org.fallrule.report.html;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import org.fallrule.report.map.MapStyle;
+
+/**
+ * The page's style and script, and the policy that lets the browser run these two and load nothing at all.
+ *
+ * @param style the style sheet
+ * @param script the script
+ */
+public record PageText(String style, String script) {
+    static PageText load() {
+        return new PageText(MapStyle.css() + resource("report.css"), resource("report.js"));
+    }
+
+    /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */
+    public String policy() {
+        return "default-src 'none'; style-src '" + digest(style) + "'; script-src '" + digest(script)
+                + "'; base-uri 'none'; form-action 'none'";
+    }
+
+    private static String digest(String text) {
+        try {
+            byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return "sha256-" + Base64.getEncoder().encodeToString(sum);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = PageText.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is not beside " + PageText.class.getName());
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package org.fallrule.report.html;
+
+import java.util.Optional;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.network.PipeRun;
+import org.fallrule.report.map.PlainText;
+import org.fallrule.site.Attribute;
+
+/**
+ * A pipe as a row of the pipes table. What the plan does not say is said to be unknown.
+ *
+ * @param id the pipe's name
+ * @param size nominal diameter
+ * @param material what it is made of
+ * @param length plan length
+ * @param slope slope in percent
+ * @param invertUp invert at the upstream end
+ * @param invertDown invert at the downstream end
+ */
+public record PipeRow(
+        String id, String size, String material, String length, String slope, String invertUp, String invertDown) {
+    private static final String UNKNOWN = "not given";
+
+    static PipeRow of(PipeRun run) {
+        return new PipeRow(
+                PlainText.of(run.id()),
+                run.diameter()
+                        .map(size -> Printed.trimmed(Math.round(size.in(Unit.INCH) * 100) / 100.0) + " in")
+                        .orElse(UNKNOWN),
+                run.pipe()
+                        .get(Attribute.MATERIAL)
+                        .map(material -> PlainText.of(material.replace('_', ' ')))
+                        .orElse(UNKNOWN),
+                Printed.of(run.length(), Unit.FOOT),
+                run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse(UNKNOWN),
+                elevation(run.invertUp()),
+                elevation(run.invertDown()));
+    }
+
+    private static String elevation(Optional<Elevation> invert) {
+        return invert.map(height -> Printed.of(height, Unit.ELEVATION_FOOT)).orElse(UNKNOWN);
+    }
+}

@@ -1,0 +1,53 @@
+package org.fallrule.report.html;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that the page states, in the words that stand on it.
+ *
+ * @param text style and script
+ * @param site the site's name
+ * @param verdict whether the plan passes
+ * @param passes whether nothing binding fails and nothing is open; decides the verdict's sign
+ * @param fails whether a binding rule fails
+ * @param about facts about the plan
+ * @param counts how many findings there are of each outcome
+ * @param plans the overview for wide and for narrow screens; empty when nothing lies anywhere
+ * @param open findings that fail, are borderline or cannot be told
+ * @param settled all other findings
+ * @param problems what is wrong with the input, each with its place
+ * @param pipes the pipes
+ * @param books the rule books
+ * @param cautions what every report warns of
+ */
+public record ReportPage(
+        PageText text,
+        String site,
+        String verdict,
+        boolean passes,
+        boolean fails,
+        List<FindingView.Fact> about,
+        List<Count> counts,
+        Optional<Plans> plans,
+        List<FindingView> open,
+        List<FindingView> settled,
+        List<FindingView.Fact> problems,
+        List<PipeRow> pipes,
+        List<Book> books,
+        List<String> cautions) {
+
+    /** How many findings have an outcome. */
+    public record Count(OutcomeSign outcome, long number) {}
+
+    /** The overview as SVG, for two widths of screen. */
+    public record Plans(String wide, String narrow) {}
+
+    /** A rule book and the beginning of its file's digest. */
+    public record Book(String title, String file, String digest) {}
+
+    /** How many findings there are. */
+    public int total() {
+        return open.size() + settled.size();
+    }
+}

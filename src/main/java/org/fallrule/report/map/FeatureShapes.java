@@ -1,0 +1,126 @@
+package org.fallrule.report.map;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.network.PipeRun;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/** The features of a plan as shapes, each role a layer. Spots, soils and the like are left out: they would bury the plan. */
+final class FeatureShapes {
+    private static final List<Role> DRAWN = List.of(
+            Role.STREET,
+            Role.WATER_BODY,
+            Role.DRIVE,
+            Role.WALK,
+            Role.CONTOUR,
+            Role.BUILDING,
+            Role.SEPTIC,
+            Role.FLOOD_ZONE,
+            Role.EASEMENT,
+            Role.LOT,
+            Role.UTILITY,
+            Role.PIPE,
+            Role.TREE,
+            Role.WELL,
+            Role.CLEANOUT,
+            Role.INLET,
+            Role.OUTFALL);
+
+    private static final int LABEL_LENGTH = 18;
+    private static final int TITLE_LENGTH = 120;
+
+    private final SiteAnalysis analysis;
+    private final Set<Feature> kept;
+    private final Clip drawn;
+    private final Clip labelled;
+
+    /**
+     * @param view what the map shows
+     * @param kept the features whose labels must stay
+     */
+    FeatureShapes(SiteAnalysis analysis, Envelope view, Set<Feature> kept) {
+        this.analysis = analysis;
+        this.kept = kept;
+        this.labelled = new Clip(view);
+        this.drawn = labelled.wider(0.1);
+    }
+
+    List<DrawingLayer> layers() {
+        return DRAWN.stream()
+                .map(role -> new DrawingLayer(role.word(), shapes(role)))
+                .filter(layer -> !layer.shapes().isEmpty())
+                .toList();
+    }
+
+    private List<Shape> shapes(Role role) {
+        List<Shape> shapes = new ArrayList<>();
+        features(role).forEach(feature -> add(feature, geometry(feature), shapes));
+        return shapes;
+    }
+
+    private Stream<Feature> features(Role role) {
+        return analysis.site().features(role).stream()
+                .sorted(Comparator.comparing(
+                        feature -> feature.get(Attribute.OWN).orElse(false)));
+    }
+
+    private Geometry geometry(Feature feature) {
+        return analysis.network().runOf(feature).<Geometry>map(PipeRun::axis).orElseGet(feature::geometry);
+    }
+
+    private void add(Feature feature, Geometry geometry, List<Shape> shapes) {
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            addPart(feature, geometry.getGeometryN(i), shapes);
+        }
+        Geometry visible = labelled.of(geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry);
+        if (!visible.isEmpty() && isNamed(feature)) {
+            shapes.add(new Shape.Label(rank(feature.role()), name(feature), visible, kept.contains(feature)));
+        }
+    }
+
+    private void addPart(Feature feature, Geometry part, List<Shape> shapes) {
+        Geometry visible = drawn.of(part);
+        String title = PlainText.clipped(feature.spoken(), TITLE_LENGTH);
+        if (visible.isEmpty()) {
+            return;
+        }
+        switch (part.getDimension()) {
+            case 2 -> shapes.add(new Shape.Area(Look.of(feature), visible, title));
+            case 1 -> shapes.add(new Shape.Line(Look.of(feature), visible, title));
+            default -> {
+                for (Coordinate place : visible.getCoordinates()) {
+                    shapes.add(new Shape.Sign(Look.of(feature), place, title));
+                }
+            }
+        }
+    }
+
+    private boolean isNamed(Feature feature) {
+        return feature.role() != Role.CONTOUR && (feature.role() != Role.UTILITY || kept.contains(feature));
+    }
+
+    private static String name(Feature feature) {
+        return PlainText.clipped(feature.id(), LABEL_LENGTH);
+    }
+
+    private static Shape.Rank rank(Role role) {
+        return switch (role) {
+            case OUTFALL -> Shape.Rank.OUTFALL;
+            case INLET -> Shape.Rank.INLET;
+            case PIPE -> Shape.Rank.PIPE;
+            case UTILITY, CLEANOUT, WELL, SEPTIC -> Shape.Rank.UTILITY;
+            case BUILDING -> Shape.Rank.BUILDING;
+            case LOT -> Shape.Rank.LOT;
+            default -> Shape.Rank.SURFACE;
+        };
+    }
+}

@@ -1,0 +1,103 @@
+package org.fallrule.report.map;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+
+/**
+ * Boxes in which a label of a given size may stand, the most wanted first. All in pixels of the sheet.
+ *
+ * @param width the label's width
+ * @param height the label's height
+ */
+record LabelCandidates(double width, double height) {
+    /** Directions around a point as the eye likes them: right first, then left, above, below, then slanting. */
+    private static final double[][] DIRECTIONS = {
+        {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {1, -0.5}, {1, 0.5}, {-1, -0.5}, {-1, 0.5}
+    };
+
+    private static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9};
+    private static final int GRID = 9;
+
+    /** Around a point, at each of the gaps between it and the label's edge. */
+    List<Envelope> around(Coordinate place, double... gaps) {
+        List<Envelope> boxes = new ArrayList<>();
+        for (double gap : gaps) {
+            for (double[] toward : DIRECTIONS) {
+                boxes.add(at(
+                        place.x + toward[0] * (width / 2 + gap * slant(toward)),
+                        place.y + toward[1] * (height / 2 + gap * slant(toward))));
+            }
+        }
+        return boxes;
+    }
+
+    private static double slant(double[] toward) {
+        return toward[0] != 0 && toward[1] != 0 ? 0.75 : 1;
+    }
+
+    /** On both sides of a line, at each of the gaps between it and the label's nearest corner. */
+    List<Envelope> beside(Geometry line, double... gaps) {
+        LengthIndexedLine stations = new LengthIndexedLine(longest(line));
+        List<Envelope> boxes = new ArrayList<>();
+        for (double gap : gaps) {
+            for (double share : ALONG) {
+                double station = share * stations.getEndIndex();
+                Coordinate before = stations.extractPoint(Math.max(0, station - 2));
+                Coordinate after = stations.extractPoint(Math.min(stations.getEndIndex(), station + 2));
+                double run = before.distance(after);
+                if (run > 0) {
+                    double across = (after.x - before.x) / run;
+                    double down = (after.y - before.y) / run;
+                    addBeside(boxes, stations.extractPoint(station), down, -across, gap);
+                }
+            }
+        }
+        return boxes;
+    }
+
+    private void addBeside(List<Envelope> boxes, Coordinate place, double normalX, double normalY, double gap) {
+        double reach = gap + Math.abs(normalX) * width / 2 + Math.abs(normalY) * height / 2;
+        boxes.add(at(place.x + normalX * reach, place.y + normalY * reach));
+        boxes.add(at(place.x - normalX * reach, place.y - normalY * reach));
+    }
+
+    private static Geometry longest(Geometry lines) {
+        Geometry longest = lines.getGeometryN(0);
+        for (int i = 1; i < lines.getNumGeometries(); i++) {
+            if (lines.getGeometryN(i).getLength() > longest.getLength()) {
+                longest = lines.getGeometryN(i);
+            }
+        }
+        return longest;
+    }
+
+    /** Wholly inside of an area, the nearest to its middle first. */
+    List<Envelope> inside(Geometry area) {
+        PreparedGeometry holder = PreparedGeometryFactory.prepare(area);
+        Coordinate middle = area.getInteriorPoint().getCoordinate();
+        Envelope extent = area.getEnvelopeInternal();
+        List<Envelope> boxes = new ArrayList<>(List.of(at(middle.x, middle.y)));
+        for (int i = 0; i < GRID; i++) {
+            for (int j = 0; j < GRID; j++) {
+                boxes.add(at(
+                        extent.getMinX() + extent.getWidth() * (i + 0.5) / GRID,
+                        extent.getMinY() + extent.getHeight() * (j + 0.5) / GRID));
+            }
+        }
+        return boxes.stream()
+                .filter(box -> holder.covers(area.getFactory().toGeometry(box)))
+                .sorted(Comparator.comparingDouble(box -> box.centre().distance(middle)))
+                .toList();
+    }
+
+    private Envelope at(double x, double y) {
+        return new Envelope(x - width / 2, x + width / 2, y - height / 2, y + height / 2);
+    }
+}

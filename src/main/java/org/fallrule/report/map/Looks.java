@@ -1,0 +1,60 @@
+package org.fallrule.report.map;
+
+import java.util.EnumSet;
+import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
+
+/** What can be said of looks when they are printed. */
+final class Looks {
+    private static final Set<Look> SIGNS = EnumSet.of(
+            Look.OUTFALL,
+            Look.BASIN,
+            Look.DOWNSPOUT,
+            Look.TRENCH_DRAIN,
+            Look.CLEANOUT,
+            Look.TREE,
+            Look.WELL,
+            Look.MEASURED_PLACE);
+    private static final Set<Look> AREAS = EnumSet.of(
+            Look.BUILDING, Look.PUBLIC_WALK, Look.WALK, Look.DRIVE, Look.STREET, Look.WATER_BODY, Look.LIMIT);
+
+    /** How a look stands in the legend. */
+    enum Form {
+        SIGN,
+        AREA,
+        LINE
+    }
+
+    private Looks() {}
+
+    static Form formOf(Look look) {
+        return SIGNS.contains(look) ? Form.SIGN : AREAS.contains(look) ? Form.AREA : Form.LINE;
+    }
+
+    /** The looks of which something lies in the view. */
+    static Set<Look> shownIn(Drawing drawing) {
+        Set<Look> shown = EnumSet.noneOf(Look.class);
+        Envelope view = drawing.view();
+        drawing.shapes(Shape.Area.class)
+                .filter(area -> view.intersects(area.outline().getEnvelopeInternal()))
+                .forEach(area -> shown.add(area.look()));
+        drawing.shapes(Shape.Line.class)
+                .filter(line -> view.intersects(line.path().getEnvelopeInternal()))
+                .forEach(line -> shown.add(line.look()));
+        drawing.shapes(Shape.Sign.class)
+                .filter(sign -> view.intersects(sign.place()))
+                .forEach(sign -> shown.add(sign.look()));
+        return shown;
+    }
+
+    /** The attributes of a path that is an area of this look. */
+    static Object[] areaAttributes(Look look, String prefix, String data) {
+        return look.ink().hatch() == Ink.Hatch.NONE
+                ? new Object[] {"class", look.cssClass(), "d", data}
+                : new Object[] {"class", look.cssClass(), "fill", "url(#" + hatchId(look, prefix) + ")", "d", data};
+    }
+
+    static String hatchId(Look look, String prefix) {
+        return prefix + look.cssClass();
+    }
+}

@@ -1,0 +1,37 @@
+package org.fallrule.report.map;
+
+import java.util.regex.Pattern;
+
+/**
+ * Text from a plan, made safe to stand among a report's own words. Characters that a page or an XML file cannot hold, and
+ * those that would turn the reading direction of what follows, are shown by their number; a run of right-to-left letters is
+ * set apart so that it does not move the figures beside it.
+ */
+public final class PlainText {
+    private static final Pattern UNSHOWABLE =
+            Pattern.compile("[\\p{Cc}\\p{Cs}\\x{202A}-\\x{202E}\\x{2066}-\\x{2069}\\x{200E}\\x{200F}\\x{061C}"
+                    + "\\x{2028}\\x{2029}\\x{FFFE}\\x{FFFF}]");
+    private static final String RIGHT_TO_LEFT = "[\\x{0590}-\\x{08FF}\\x{FB1D}-\\x{FDFF}\\x{FE70}-\\x{FEFE}]";
+    private static final Pattern RIGHT_TO_LEFT_RUN =
+            Pattern.compile(RIGHT_TO_LEFT + "(?:[\\s\\p{M}]*+" + RIGHT_TO_LEFT + ")*+");
+
+    private PlainText() {}
+
+    /** The whole text. */
+    public static String of(String text) {
+        String shown = UNSHOWABLE
+                .matcher(text)
+                .replaceAll(found -> found.group().isBlank() && found.group().charAt(0) < ' '
+                        ? " "
+                        : String.format("[U+%04X]", found.group().codePointAt(0)));
+        return RIGHT_TO_LEFT_RUN.matcher(shown).replaceAll("\u2068$0\u2069");
+    }
+
+    /** The text, or its beginning and an ellipsis when it has more than so many characters. */
+    public static String clipped(String text, int most) {
+        if (text.codePointCount(0, text.length()) <= most) {
+            return of(text);
+        }
+        return of(text.substring(0, text.offsetByCodePoints(0, most - 1)).strip()) + "…";
+    }
+}

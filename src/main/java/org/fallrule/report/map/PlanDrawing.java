@@ -1,0 +1,110 @@
+package org.fallrule.report.map;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.report.Report;
+import org.fallrule.report.Sentence;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/** The whole plan on one map, with the numbers of the findings that fail or are borderline. */
+public final class PlanDrawing {
+    /** Share of the plan's larger side that the map shows around it. */
+    private static final double MARGIN = 0.08;
+
+    /** Least width of the map in metres. */
+    private static final double LEAST = 12;
+
+    private static final int TITLE_LENGTH = 300;
+    private static final Set<Outcome> MARKED = EnumSet.of(Outcome.FAILS, Outcome.BORDERLINE);
+    private static final List<Role> THE_SITE = List.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT);
+
+    private final Report report;
+
+    private PlanDrawing(Report report) {
+        this.report = report;
+    }
+
+    /**
+     * Draws the plan; nothing when the plan has nothing that lies anywhere.
+     *
+     * @param flattest least height of the map over its width
+     * @param tallest greatest height of the map over its width
+     */
+    public static Optional<Drawing> of(Report report, double flattest, double tallest) {
+        return new PlanDrawing(report).drawing(flattest, tallest);
+    }
+
+    private Optional<Drawing> drawing(double flattest, double tallest) {
+        Envelope extent = extent();
+        if (extent.isNull()) {
+            return Optional.empty();
+        }
+        Envelope view = Extent.shaped(Extent.roomy(extent, MARGIN, LEAST), flattest, tallest);
+        List<DrawingLayer> layers = new ArrayList<>(new FeatureShapes(report.analysis(), view, Set.of()).layers());
+        List<Shape> badges = badges();
+        if (!badges.isEmpty()) {
+            layers.add(new DrawingLayer("findings", badges));
+        }
+        return Optional.of(new Drawing("Plan of " + PlainText.of(report.site().name()), description(), view, layers));
+    }
+
+    private Envelope extent() {
+        Envelope extent = new Envelope();
+        report.site().ownLot().ifPresent(lot -> extent.expandToInclude(envelope(lot)));
+        THE_SITE.forEach(
+                role -> report.site().features(role).forEach(feature -> extent.expandToInclude(envelope(feature))));
+        if (extent.isNull()) {
+            report.site()
+                    .layers()
+                    .values()
+                    .forEach(layer -> layer.features().forEach(feature -> extent.expandToInclude(envelope(feature))));
+        }
+        return extent;
+    }
+
+    private static Envelope envelope(Feature feature) {
+        return feature.geometry().getEnvelopeInternal();
+    }
+
+    private List<Shape> badges() {
+        List<Finding> findings = report.byNeed();
+        List<Shape> badges = new ArrayList<>();
+        for (int i = 0; i < findings.size(); i++) {
+            Finding finding = findings.get(i);
+            Optional<Geometry> where = finding.observation().where().filter(place -> !place.isEmpty());
+            if (MARKED.contains(finding.outcome()) && where.isPresent()) {
+                String says = PlainText.clipped(Sentence.of(finding), TITLE_LENGTH);
+                badges.add(new Shape.Badge(finding.outcome(), i + 1, middle(where.get()), says));
+            }
+        }
+        return badges;
+    }
+
+    /** A place on the geometry near its middle. */
+    static Coordinate middle(Geometry geometry) {
+        return geometry.getDimension() == 1
+                ? new org.locationtech.jts.linearref.LengthIndexedLine(geometry).extractPoint(geometry.getLength() / 2)
+                : geometry.getInteriorPoint().getCoordinate();
+    }
+
+    private String description() {
+        return "The lot with "
+                + counted(Role.PIPE, "drain pipe") + ", " + counted(Role.INLET, "inlet") + ", "
+                + counted(Role.OUTFALL, "outfall") + " and " + counted(Role.UTILITY, "utility line")
+                + ". Numbers mark the findings that fail or are borderline; the list below says what they are.";
+    }
+
+    private String counted(Role role, String what) {
+        int count = report.site().features(role).size();
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+}

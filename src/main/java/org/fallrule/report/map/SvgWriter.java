@@ -1,0 +1,214 @@
+package org.fallrule.report.map;
+
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Prints a drawing as SVG. One unit of the viewBox is one screen pixel at the sheet's own size, strokes keep their width when
+ * it is scaled, and colours come by class from {@link MapStyle}, so that several maps on a page share them.
+ */
+public final class SvgWriter {
+    private static final double GAP = 14;
+
+    private final Svg svg = new Svg();
+    private final Drawing drawing;
+    private final String prefix;
+    private final Viewport viewport;
+    private final Lettering lettering;
+
+    private SvgWriter(Drawing drawing, Sheet sheet, String prefix) {
+        this.drawing = drawing;
+        this.prefix = prefix;
+        this.viewport = Viewport.of(drawing.view(), sheet.mapWidth());
+        this.lettering = new Lettering(drawing, viewport);
+    }
+
+    /**
+     * The SVG for a page that carries the style.
+     *
+     * @param prefix letters, digits and hyphens that begin every id in it; another for each map of a page
+     */
+    public static String inline(Drawing drawing, Sheet sheet, String prefix) {
+        return new SvgWriter(drawing, sheet, prefix).write(sheet, Optional.empty());
+    }
+
+    /** The SVG as a file of its own. */
+    public static String standalone(Drawing drawing, Sheet sheet) {
+        return new SvgWriter(drawing, sheet, "map").write(sheet, Optional.of(MapStyle.css()));
+    }
+
+    private String write(Sheet sheet, Optional<String> style) {
+        SvgFurniture furniture = new SvgFurniture(svg, prefix, drawing, sheet.legendWidth());
+        boolean beside = sheet.legendBeside();
+        double width = beside ? sheet.mapWidth() + 2 * GAP + sheet.legendWidth() : sheet.mapWidth();
+        double height =
+                beside ? Math.max(viewport.height(), furniture.height()) : viewport.height() + furniture.height() + 4;
+        head(width, height);
+        style.ifPresent(css -> svg.leaf("style", css));
+        definitions();
+        map();
+        furniture.draw(
+                beside ? sheet.mapWidth() + 2 * GAP : 0, beside ? 0 : viewport.height() + 4, viewport.pxPerMetre());
+        return svg.close("svg").toString();
+    }
+
+    private void head(double width, double height) {
+        boolean hasLinks = drawing.shapes(Shape.Badge.class).findAny().isPresent();
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "map",
+                "viewBox",
+                "0 0 " + Svg.number(width) + " " + Svg.number(height),
+                "width",
+                Svg.number(width),
+                "height",
+                Svg.number(height),
+                "role",
+                hasLinks ? "group" : "img",
+                "aria-labelledby",
+                prefix + "-title " + prefix + "-desc");
+        svg.leaf("title", drawing.title(), "id", prefix + "-title");
+        svg.leaf("desc", drawing.description(), "id", prefix + "-desc");
+    }
+
+    private void definitions() {
+        svg.open("defs").open("clipPath", "id", prefix + "-clip");
+        svg.empty("rect", "width", viewport.width(), "height", viewport.height());
+        svg.close("clipPath");
+        for (Look look : Looks.shownIn(drawing)) {
+            if (look.ink().hatch() != Ink.Hatch.NONE) {
+                hatch(look);
+            }
+        }
+        svg.close("defs");
+    }
+
+    private void hatch(Look look) {
+        boolean slant = look.ink().hatch() == Ink.Hatch.SLANT;
+        svg.open(
+                "pattern",
+                "id",
+                Looks.hatchId(look, prefix),
+                "width",
+                7,
+                "height",
+                7,
+                "patternUnits",
+                "userSpaceOnUse",
+                "patternTransform",
+                slant ? "rotate(45)" : "rotate(30)");
+        svg.empty("rect", "class", look.cssClass() + "-ground", "width", 7, "height", 7);
+        if (slant) {
+            svg.empty("path", "class", look.cssClass() + "-hatch", "d", "M0 0V7");
+        } else {
+            svg.empty("circle", "class", look.cssClass() + "-dots", "cx", 3, "cy", 3, "r", 1.1);
+        }
+        svg.close("pattern");
+    }
+
+    private void map() {
+        svg.open("g", "clip-path", "url(#" + prefix + "-clip)");
+        svg.empty("rect", "class", "m-ground", "width", viewport.width(), "height", viewport.height());
+        for (DrawingLayer layer : drawing.layers()) {
+            svg.open("g", "class", "layer-" + layer.name().replace('_', '-'));
+            layer.shapes().forEach(this::draw);
+            svg.close("g");
+        }
+        lettering.codes().forEach(code -> SvgLines.code(svg, code));
+        lettering.words().forEach(this::leader);
+        lettering.words().forEach(this::word);
+        lettering.marks().forEach(this::badge);
+        svg.close("g");
+        svg.empty(
+                "rect",
+                "class",
+                "m-frame",
+                "x",
+                0.5,
+                "y",
+                0.5,
+                "width",
+                viewport.width() - 1,
+                "height",
+                viewport.height() - 1);
+    }
+
+    private void draw(Shape shape) {
+        if (shape instanceof Shape.Area area) {
+            titled(
+                    area.title(),
+                    () -> svg.empty(
+                            "path", Looks.areaAttributes(area.look(), prefix, Svg.path(viewport.px(area.outline())))));
+        } else if (shape instanceof Shape.Line line) {
+            titled(line.title(), () -> line(line.look(), viewport.px(line.path())));
+        } else if (shape instanceof Shape.Sign sign) {
+            titled(sign.title(), () -> SvgSigns.draw(svg, sign.look(), viewport.px(sign.place())));
+        } else if (shape instanceof Shape.Dimension dimension) {
+            titled(
+                    dimension.text(),
+                    () -> SvgDimension.draw(svg, viewport.px(dimension.from()), viewport.px(dimension.to())));
+        }
+    }
+
+    private void titled(String title, Runnable content) {
+        svg.open("g").leaf("title", title);
+        content.run();
+        svg.close("g");
+    }
+
+    private void line(Look look, Geometry px) {
+        svg.empty("path", "class", look.cssClass(), "d", Svg.path(px));
+        if (look == Look.PIPE) {
+            SvgLines.flow(svg, px);
+        }
+    }
+
+    private void leader(Lettering.Word word) {
+        word.leader().ifPresent(to -> leader(word.box(), to));
+    }
+
+    private void leader(Envelope box, Coordinate to) {
+        double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), to.x));
+        double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), to.y));
+        String data = "M" + Svg.number(x) + " " + Svg.number(y) + "L" + Svg.number(to.x) + " " + Svg.number(to.y);
+        svg.empty("path", "class", "m-leader", "d", data);
+    }
+
+    private void word(Lettering.Word word) {
+        double font = Lettering.fontPx(word.label());
+        svg.leaf(
+                "text",
+                word.label().text(),
+                "class",
+                "m-label m-" + word.label().rank().name().toLowerCase(java.util.Locale.ROOT) + "-label",
+                "x",
+                word.box().centre().x,
+                "y",
+                word.box().centre().y + font * 0.36,
+                "text-anchor",
+                "middle");
+    }
+
+    private void badge(Lettering.Mark mark) {
+        leader(mark.box(), mark.pointsAt());
+        svg.open(
+                "a",
+                "href",
+                "#finding-" + mark.badge().number(),
+                "aria-label",
+                mark.badge().number() + ": " + mark.badge().title());
+        svg.leaf("title", mark.badge().number() + ": " + mark.badge().title());
+        SvgBadge.draw(
+                svg,
+                mark.badge().outcome(),
+                String.valueOf(mark.badge().number()),
+                mark.box().centre(),
+                Lettering.BADGE_PX / 2);
+        svg.close("a");
+    }
+}
