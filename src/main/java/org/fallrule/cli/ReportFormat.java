@@ -5,6 +5,10 @@ import org.fallrule.report.Report;
 import org.fallrule.report.data.FindingsCsv;
 import org.fallrule.report.data.FindingsGeoJson;
 import org.fallrule.report.data.FindingsJson;
+import org.fallrule.report.html.HtmlReport;
+import org.fallrule.report.map.PlanDrawing;
+import org.fallrule.report.map.Sheet;
+import org.fallrule.report.map.SvgWriter;
 import org.fallrule.report.text.Ink;
 import org.fallrule.report.text.TextReport;
 
@@ -13,7 +17,13 @@ enum ReportFormat {
     text("report.txt", report -> TextReport.write(report, Ink.PLAIN)),
     json("findings.json", FindingsJson::write),
     geojson("findings.geojson", FindingsGeoJson::write),
-    csv("findings.csv", FindingsCsv::write);
+    csv("findings.csv", FindingsCsv::write),
+    html("report.html", HtmlReport::write),
+    svg(
+            "plan.svg",
+            report -> PlanDrawing.of(report, 0.6, 1.0)
+                    .map(drawing -> SvgWriter.standalone(drawing, Sheet.WIDE))
+                    .orElse(""));
 
     private final String file;
 
