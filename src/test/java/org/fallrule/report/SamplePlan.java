@@ -59,7 +59,7 @@ public final class SamplePlan {
 
     /** A report on a plan that holds nothing. */
     public static Report emptyReport() {
-        Site site = site(Map.of(), List.of(), "Bare Field");
+        Site site = site(Map.of(), List.of(), UnaryOperator.identity());
         SiteAnalysis analysis = SiteAnalysis.of(site);
         RuleBook book = SampleRules.load();
         return new Report(analysis, "larkmoor", book, Reviewer.review(analysis, book, TODAY));
@@ -72,10 +72,10 @@ public final class SamplePlan {
         Fault problem = new Fault(
                 Place.of("marks.shp").feature("feature 14").field("depth"),
                 "\"2'6\" is not a number; give inches, e.g. 30");
-        return site(layers, List.of(problem), naming.apply("Quillfeather Lane 8"));
+        return site(layers, List.of(problem), naming);
     }
 
-    private static Site site(Map<Role, Layer> layers, List<Fault> problems, String name) {
+    private static Site site(Map<Role, Layer> layers, List<Fault> problems, UnaryOperator<String> naming) {
         Survey survey = new Survey(
                 Optional.of(LocalDate.of(2026, 5, 4)),
                 Optional.of("total_station"),
@@ -83,7 +83,7 @@ public final class SamplePlan {
                 Optional.of(Length.feet(0.05)));
         Waiver waiver = new Waiver(
                 "pipe-building-setback",
-                Optional.of("P-3"),
+                Optional.of(naming.apply("P-3")),
                 "the county engineer",
                 LocalDate.of(2026, 6, 1),
                 "the footing stands on rock there",
@@ -91,7 +91,7 @@ public final class SamplePlan {
                 new Place("site.yaml", 18, 5, "", ""));
         return new Site(
                 "quillfeather-8",
-                name,
+                naming.apply("Quillfeather Lane 8"),
                 Optional.of("larkmoor"),
                 Optional.of("stonebrook"),
                 "EPSG:2264",
@@ -134,7 +134,7 @@ public final class SamplePlan {
         add(Role.INLET, "IN-2", "POINT(12 70)", NONE.with(Attribute.KIND, "basin"));
         add(Role.OUTFALL, "OF-1", "POINT(22 0.5)", NONE.with(Attribute.KIND, "daylight"));
         add(Role.CLEANOUT, "CO-1", "POINT(11 24)", NONE);
-        add(Role.PIPE, "P-1", "LINESTRING(30 102, 14 96, 12 70)", inverts(sewer, 102.1, 101.5));
+        add(Role.PIPE, "P-1", "LINESTRING(30 102, 15.6 94, 12 70)", inverts(sewer, 102.1, 101.5));
         add(Role.PIPE, "P-2", "LINESTRING(17.5 66, 12 70)", inverts(sewer, 101.9, 101.5));
         add(Role.PIPE, "P-3", "LINESTRING(12 70, 15.6 58, 15.6 46, 11 24)", inverts(sewer, 101.5, 101.15));
         add(Role.PIPE, "P-4", "LINESTRING(11 24, 22 0.5)", sewer.with(Attribute.INVERT_UP, Elevation.feet(101.1)));

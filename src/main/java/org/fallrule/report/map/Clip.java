@@ -40,6 +40,11 @@ final class Clip {
         return geometry instanceof LineString line ? alongside(line, cut) : cut;
     }
 
+    /** Whether some of a line lies in the view. */
+    boolean crosses(Geometry line) {
+        return frame.intersects(line);
+    }
+
     private static Geometry alongside(LineString line, Geometry cut) {
         LengthIndexedLine stations = new LengthIndexedLine(line);
         LineString[] parts = new LineString[cut.getNumGeometries()];

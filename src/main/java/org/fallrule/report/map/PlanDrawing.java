@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Geometry;
 /** The whole plan on one map, with the numbers of the findings that fail or are borderline. */
 public final class PlanDrawing {
     /** Share of the plan's larger side that the map shows around it. */
-    private static final double MARGIN = 0.08;
+    private static final double MARGIN = 0.15;
 
     /** Least width of the map in metres. */
     private static final double LEAST = 12;
