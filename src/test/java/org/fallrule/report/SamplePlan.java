@@ -52,23 +52,31 @@ public final class SamplePlan {
 
     /** The report on the plan with every feature's id, and the site's name, changed. */
     public static Report report(UnaryOperator<String> naming) {
-        SiteAnalysis analysis = SiteAnalysis.of(new SamplePlan(naming).site());
+        return report(new SamplePlan(naming).site());
+    }
+
+    /** The report on the plan with one feature more, given as WKT in feet. */
+    public static Report reportWith(Role role, String wktInFeet) {
+        SamplePlan plan = new SamplePlan(UnaryOperator.identity());
+        plan.add(role, "X-1", wktInFeet, NONE);
+        return report(plan.site());
+    }
+
+    private static Report report(Site site) {
+        SiteAnalysis analysis = SiteAnalysis.of(site);
         RuleBook book = SampleRules.load();
         return new Report(analysis, "larkmoor", book, Reviewer.review(analysis, book, TODAY));
     }
 
     /** A report on a plan that holds nothing. */
     public static Report emptyReport() {
-        Site site = site(Map.of(), List.of(), UnaryOperator.identity());
-        SiteAnalysis analysis = SiteAnalysis.of(site);
-        RuleBook book = SampleRules.load();
-        return new Report(analysis, "larkmoor", book, Reviewer.review(analysis, book, TODAY));
+        return report(site(Map.of(), List.of(), UnaryOperator.identity()));
     }
 
     private Site site() {
         Map<Role, Layer> layers = new EnumMap<>(Role.class);
         features.forEach((role, list) -> layers.put(role, new Layer.Supplied(list, List.of(role.word() + ".geojson"))));
-        layers.put(Role.SEPTIC, new Layer.StatedAbsent(new Place("site.yaml", 7, 1, "", "")));
+        layers.putIfAbsent(Role.SEPTIC, new Layer.StatedAbsent(new Place("site.yaml", 7, 1, "", "")));
         Fault problem = new Fault(
                 Place.of("marks.shp").feature("feature 14").field("depth"),
                 "\"2'6\" is not a number; give inches, e.g. 30");

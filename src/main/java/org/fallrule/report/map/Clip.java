@@ -32,10 +32,10 @@ final class Clip {
         if (!view.intersects(geometry.getEnvelopeInternal())) {
             return geometry.getFactory().createEmpty(geometry.getDimension());
         }
+        Geometry sound = geometry.getDimension() < 2 || geometry.isValid() ? geometry : GeometryFixer.fix(geometry);
         if (view.contains(geometry.getEnvelopeInternal())) {
-            return geometry;
+            return sound;
         }
-        Geometry sound = geometry.isValid() ? geometry : GeometryFixer.fix(geometry);
         Geometry cut = OverlayNGRobust.overlay(sound, frame, OverlayNG.INTERSECTION);
         return geometry instanceof LineString line ? alongside(line, cut) : cut;
     }

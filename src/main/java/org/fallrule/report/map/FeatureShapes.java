@@ -38,6 +38,10 @@ final class FeatureShapes {
             Role.INLET,
             Role.OUTFALL);
 
+    private static final Comparator<Geometry> BY_SIZE = Comparator.comparingInt(Geometry::getDimension)
+            .thenComparingDouble(Geometry::getArea)
+            .thenComparingDouble(Geometry::getLength);
+
     private static final int LABEL_LENGTH = 18;
     private static final int TITLE_LENGTH = 120;
 
@@ -96,11 +100,20 @@ final class FeatureShapes {
         if (!isNamed(feature)) {
             return;
         }
-        Geometry visible = labelled.of(geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry);
+        Geometry visible = labelled.of(mainPart(geometry));
         Geometry bare = feature.role() == Role.LOT ? visible.difference(buildings) : visible;
         if (!bare.isEmpty()) {
             shapes.add(new Shape.Label(rank(feature.role()), name(feature), bare, kept.contains(feature)));
         }
+    }
+
+    /** The part that bears the name: the largest area, else the longest line, else the first point. */
+    private static Geometry mainPart(Geometry geometry) {
+        Geometry main = geometry.getGeometryN(0);
+        for (int i = 1; i < geometry.getNumGeometries(); i++) {
+            main = BY_SIZE.compare(geometry.getGeometryN(i), main) > 0 ? geometry.getGeometryN(i) : main;
+        }
+        return main;
     }
 
     private void addPart(Feature feature, Geometry part, List<Shape> shapes) {

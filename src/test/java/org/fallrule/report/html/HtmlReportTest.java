@@ -11,8 +11,10 @@ import org.fallrule.report.Cautions;
 import org.fallrule.report.Report;
 import org.fallrule.report.SamplePlan;
 import org.fallrule.report.Sentence;
+import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HtmlReportTest {
@@ -109,6 +111,24 @@ class HtmlReportTest {
         String page = HtmlReport.write(SamplePlan.report(id -> id.equals("OF-1") ? name : id));
         assertThat(page).contains("Outfall " + name).contains(">xxxxxxxxxxxxxxxxx…</text>");
         assertThat(page.length()).isLessThan(PAGE.length() + 200_000);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "LOT | POLYGON((0 0, 50 50, 50 0, 0 50, 0 0))",
+                "WALK | POLYGON((0 0, 50 50, 50 0, 0 50, 0 0))",
+                "BUILDING | POLYGON((20 20, 20 20, 20 20, 20 20))",
+                "PIPE | LINESTRING(20 20, 20 20)",
+                "PIPE | LINESTRING(-3000 20, 3000 20)",
+                "UTILITY | MULTILINESTRING((20 20, 20 40), (30 20, 30 20.1))",
+                "SEPTIC | GEOMETRYCOLLECTION(POINT(40 100), POLYGON((40 90, 60 90, 60 100, 40 90)))",
+                "OUTFALL | POINT(22 0.5)",
+                "WATER_BODY | MULTIPOINT((10 10), (9000 10))"
+            })
+    void oddGeometryIsDrawn(Role role, String wkt) {
+        assertThat(HtmlReport.write(SamplePlan.reportWith(role, wkt))).contains("</html>");
     }
 
     @Test

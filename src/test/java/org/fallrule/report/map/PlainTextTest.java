@@ -31,6 +31,12 @@ class PlainTextTest {
     }
 
     @Test
+    void whatIsSafeStaysTheSame() {
+        String once = PlainText.of("pipe צנור\u202E אב \u2068x\u2069");
+        assertThat(PlainText.of(once)).isEqualTo(once).contains("\u2068צנור\u2069", "[U+2068]x[U+2069]");
+    }
+
+    @Test
     void longTextIsClippedBetweenCharacters() {
         assertThat(PlainText.clipped("abcdef", 6)).isEqualTo("abcdef");
         assertThat(PlainText.clipped("🚰🚰🚰🚰", 3)).isEqualTo("🚰🚰…");
