@@ -79,7 +79,7 @@ final class PageBuilder {
                 .map(wide -> new ReportPage.Plans(
                         SvgWriter.inline(wide, Sheet.WIDE, "plan"),
                         plan(0.9, 1.5, Sheet.NARROW, "plan-narrow"),
-                        plan(0.6, 0.75, Sheet.PAPER, "plan-paper")));
+                        plan(0.5, 0.7, Sheet.PAPER, "plan-paper")));
     }
 
     private String plan(double flattest, double tallest, Sheet sheet, String prefix) {
