@@ -14,7 +14,6 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.Report;
-import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
@@ -76,10 +75,17 @@ final class PageBuilder {
     }
 
     private Optional<ReportPage.Plans> plans() {
-        Optional<Drawing> wide = PlanDrawing.of(report, 0.6, 1.0);
-        Optional<Drawing> narrow = PlanDrawing.of(report, 0.9, 1.5);
-        return wide.flatMap(drawing -> narrow.map(small -> new ReportPage.Plans(
-                SvgWriter.inline(drawing, Sheet.WIDE, "plan"), SvgWriter.inline(small, Sheet.NARROW, "plan-narrow"))));
+        return PlanDrawing.of(report, 0.6, 1.0)
+                .map(wide -> new ReportPage.Plans(
+                        SvgWriter.inline(wide, Sheet.WIDE, "plan"),
+                        plan(0.9, 1.5, Sheet.NARROW, "plan-narrow"),
+                        plan(0.5, 0.7, Sheet.PAPER, "plan-paper")));
+    }
+
+    private String plan(double flattest, double tallest, Sheet sheet, String prefix) {
+        return PlanDrawing.of(report, flattest, tallest)
+                .map(drawing -> SvgWriter.inline(drawing, sheet, prefix))
+                .orElse("");
     }
 
     private List<ReportPage.Count> counts() {

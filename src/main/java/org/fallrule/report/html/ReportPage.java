@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param fails whether a binding rule fails
  * @param about facts about the plan
  * @param counts how many findings there are of each outcome
- * @param plans the overview for wide and for narrow screens; empty when nothing lies anywhere
+ * @param plans the overview; empty when nothing lies anywhere
  * @param open findings that fail, are borderline or cannot be told
  * @param settled all other findings
  * @param problems what is wrong with the input, each with its place
@@ -40,8 +40,8 @@ public record ReportPage(
     /** How many findings have an outcome. */
     public record Count(OutcomeSign outcome, long number) {}
 
-    /** The overview as SVG, for two widths of screen. */
-    public record Plans(String wide, String narrow) {}
+    /** The overview as SVG, for two widths of screen and for paper. */
+    public record Plans(String wide, String narrow, String paper) {}
 
     /** A rule book and the beginning of its file's digest. */
     public record Book(String title, String file, String digest) {}

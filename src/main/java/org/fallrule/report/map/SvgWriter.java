@@ -1,9 +1,6 @@
 package org.fallrule.report.map;
 
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * Prints a drawing as SVG. One unit of the viewBox is one screen pixel at the sheet's own size, strokes keep their width when
@@ -16,13 +13,11 @@ public final class SvgWriter {
     private final Drawing drawing;
     private final String prefix;
     private final Viewport viewport;
-    private final Lettering lettering;
 
     private SvgWriter(Drawing drawing, Sheet sheet, String prefix) {
         this.drawing = drawing;
         this.prefix = prefix;
         this.viewport = Viewport.of(drawing.view(), sheet.mapWidth());
-        this.lettering = new Lettering(drawing, viewport);
     }
 
     /**
@@ -114,15 +109,13 @@ public final class SvgWriter {
     private void map() {
         svg.open("g", "clip-path", "url(#" + prefix + "-clip)");
         svg.empty("rect", "class", "m-ground", "width", viewport.width(), "height", viewport.height());
+        SvgShapes shapes = new SvgShapes(svg, prefix, viewport);
         for (DrawingLayer layer : drawing.layers()) {
             svg.open("g", "class", "layer-" + layer.name().replace('_', '-'));
-            layer.shapes().forEach(this::draw);
+            layer.shapes().forEach(shapes::draw);
             svg.close("g");
         }
-        lettering.codes().forEach(code -> SvgLines.code(svg, code));
-        lettering.words().forEach(this::leader);
-        lettering.words().forEach(this::word);
-        lettering.marks().forEach(this::badge);
+        new SvgLettering(svg).draw(new Lettering(drawing, viewport));
         svg.close("g");
         svg.empty(
                 "rect",
@@ -136,79 +129,5 @@ public final class SvgWriter {
                 viewport.width() - 1,
                 "height",
                 viewport.height() - 1);
-    }
-
-    private void draw(Shape shape) {
-        if (shape instanceof Shape.Area area) {
-            titled(
-                    area.title(),
-                    () -> svg.empty(
-                            "path", Looks.areaAttributes(area.look(), prefix, Svg.path(viewport.px(area.outline())))));
-        } else if (shape instanceof Shape.Line line) {
-            titled(line.title(), () -> line(line.look(), viewport.px(line.path())));
-        } else if (shape instanceof Shape.Sign sign) {
-            titled(sign.title(), () -> SvgSigns.draw(svg, sign.look(), viewport.px(sign.place())));
-        } else if (shape instanceof Shape.Dimension dimension) {
-            titled(
-                    dimension.text(),
-                    () -> SvgDimension.draw(svg, viewport.px(dimension.from()), viewport.px(dimension.to())));
-        }
-    }
-
-    private void titled(String title, Runnable content) {
-        svg.open("g").leaf("title", title);
-        content.run();
-        svg.close("g");
-    }
-
-    private void line(Look look, Geometry px) {
-        svg.empty("path", "class", look.cssClass(), "d", Svg.path(px));
-        if (look == Look.PIPE) {
-            SvgLines.flow(svg, px);
-        }
-    }
-
-    private void leader(Lettering.Word word) {
-        word.leader().ifPresent(to -> leader(word.box(), to));
-    }
-
-    private void leader(Envelope box, Coordinate to) {
-        double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), to.x));
-        double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), to.y));
-        String data = "M" + Svg.number(x) + " " + Svg.number(y) + "L" + Svg.number(to.x) + " " + Svg.number(to.y);
-        svg.empty("path", "class", "m-leader", "d", data);
-    }
-
-    private void word(Lettering.Word word) {
-        double font = Lettering.fontPx(word.label());
-        svg.leaf(
-                "text",
-                word.label().text(),
-                "class",
-                "m-label m-" + word.label().rank().name().toLowerCase(java.util.Locale.ROOT) + "-label",
-                "x",
-                word.box().centre().x,
-                "y",
-                word.box().centre().y + font * 0.36,
-                "text-anchor",
-                "middle");
-    }
-
-    private void badge(Lettering.Mark mark) {
-        leader(mark.box(), mark.pointsAt());
-        svg.open(
-                "a",
-                "href",
-                "#finding-" + mark.badge().number(),
-                "aria-label",
-                mark.badge().number() + ": " + mark.badge().title());
-        svg.leaf("title", mark.badge().number() + ": " + mark.badge().title());
-        SvgBadge.draw(
-                svg,
-                mark.badge().outcome(),
-                String.valueOf(mark.badge().number()),
-                mark.box().centre(),
-                Lettering.BADGE_PX / 2);
-        svg.close("a");
     }
 }
