@@ -51,6 +51,15 @@ final class ReportFolder {
                 throw new UnusableInput(
                         Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
             }
+            if (folder.toAbsolutePath()
+                    .normalize()
+                    .resolve(String.valueOf(whole.getFileName()))
+                    .equals(whole)) {
+                throw new UnusableInput(
+                        Place.of(folder.toString()),
+                        "is the folder that holds the site " + site + ", whose report would stand in its place; write"
+                                + " reports elsewhere");
+            }
             Path other = taken.put(String.valueOf(whole.getFileName()), whole);
             if (other != null) {
                 throw new UnusableInput(
@@ -103,10 +112,20 @@ final class ReportFolder {
             Files.move(fresh, place);
             return;
         }
+        if (!Files.isDirectory(place)) {
+            throw new UnusableInput(
+                    Place.of(place.toString()),
+                    "is a file where the report's folder would be; move it, or name another --out");
+        }
         refuseForeignFiles(place);
         Path old = place.resolveSibling(fresh.getFileName() + ".old");
         Files.move(place, old);
-        Files.move(fresh, place);
+        try {
+            Files.move(fresh, place);
+        } catch (IOException e) {
+            Files.move(old, place);
+            throw e;
+        }
         delete(old);
     }
 
@@ -115,7 +134,7 @@ final class ReportFolder {
         Set<String> ours = Set.copyOf(
                 Stream.of(ReportFormat.values()).map(ReportFormat::file).toList());
         try (Stream<Path> files = Files.list(place)) {
-            files.filter(file -> !ours.contains(file.getFileName().toString()))
+            files.filter(file -> !ours.contains(file.getFileName().toString()) || !Files.isRegularFile(file))
                     .findFirst()
                     .ifPresent(file -> {
                         throw new UnusableInput(
