@@ -6,7 +6,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
-import org.fallrule.report.text.Visible;
+import org.fallrule.report.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

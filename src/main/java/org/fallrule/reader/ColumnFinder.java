@@ -63,9 +63,14 @@ final class ColumnFinder {
             faults.add(new Fault(
                     stated.place(),
                     spec.file() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
-                            + String.join(", ", columns)));
+                            + listed(columns)));
         }
         return found.stream().findFirst();
+    }
+
+    /** The columns, for messages. */
+    static String listed(Set<String> columns) {
+        return columns.isEmpty() ? "no columns" : String.join(", ", columns);
     }
 
     private Optional<Column> one(Attribute<?> attribute, List<Column> found) {

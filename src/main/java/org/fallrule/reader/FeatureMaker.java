@@ -1,6 +1,7 @@
 package org.fallrule.reader;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +30,7 @@ final class FeatureMaker {
     private final Heights heights;
     private final GeometryForm forms;
     private final Set<String> columns;
-    private final Map<Attribute<?>, ColumnFinder.Column> columnOf = new java.util.LinkedHashMap<>();
+    private final Map<Attribute<?>, ColumnFinder.Column> columnOf = new LinkedHashMap<>();
 
     FeatureMaker(
             LayerSpec spec,
@@ -50,6 +51,9 @@ final class FeatureMaker {
     }
 
     List<Feature> features() {
+        if (layer.features().isEmpty() && columns.isEmpty()) {
+            return List.of();
+        }
         ColumnFinder finder = new ColumnFinder(spec, columns, faults);
         for (Attribute<?> attribute : Attribute.of(spec.role())) {
             finder.of(attribute).ifPresent(column -> columnOf.put(attribute, column));
@@ -66,11 +70,11 @@ final class FeatureMaker {
 
     private void refuseUnknownNames() {
         for (String name : spec.where().names()) {
-            if (!columns.isEmpty() && !columns.contains(name)) {
+            if (!columns.contains(name)) {
                 faults.add(new Fault(
                         spec.place(),
                         "the condition " + spec.whereText() + " names the column " + name + ", which " + spec.file()
-                                + " does not have; it has " + String.join(", ", columns)));
+                                + " does not have; it has " + ColumnFinder.listed(columns)));
             }
         }
     }

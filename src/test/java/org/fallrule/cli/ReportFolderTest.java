@@ -125,6 +125,15 @@ class ReportFolderTest {
     }
 
     @Test
+    void aLinkIntoTheSiteIsRefusedToo() throws IOException {
+        SiteOnDisk site = SiteOnDisk.copied("plumb-line-1", place);
+        Path link = Files.createSymbolicLink(place.resolve("link"), site.path());
+
+        refused(checked(site.path(), "--out", link.resolve("out")), "lies inside of the site");
+        assertThat(site.path("out")).doesNotExist();
+    }
+
+    @Test
     void theFolderThatHoldsTheSiteIsRefused() throws IOException {
         SiteOnDisk site = SiteOnDisk.copied("plumb-line-1", place);
         Map<String, String> before = contents(place);

@@ -134,6 +134,27 @@ class LayersOfASiteTest {
     }
 
     @Test
+    void aConditionOnAFileWithoutColumnsIsAFault() {
+        folder.layer("marks.geojson", line("", "[[-76.05, 35.3], [-76.0499, 35.3]]"));
+
+        refused(
+                "layers: {lot: lot.geojson, utility: {file: marks.geojson, where: \"LIFE = 'ACT'\"}}",
+                "site.yaml:1:44: the condition LIFE = 'ACT' names the column LIFE, which marks.geojson does not have; it"
+                        + " has no columns");
+    }
+
+    @Test
+    void aLayerWithoutFeaturesNeedsNoColumns() {
+        folder.layer("marks.geojson");
+
+        Site site = read("layers: {lot: lot.geojson, utility: {file: marks.geojson, fields: {depth: COVER}, where:"
+                + " \"LIFE = 'ACT'\"}}");
+
+        assertThat(site.layer(Role.UTILITY)).isInstanceOf(org.fallrule.site.Layer.Supplied.class);
+        assertThat(site.features(Role.UTILITY)).isEmpty();
+    }
+
+    @Test
     void oneFileServesSeveralRolesAndIsNotedOnce() {
         folder.layer(
                 "points.geojson",
@@ -222,6 +243,8 @@ class LayersOfASiteTest {
         assertThat(site.features(Role.PIPE)).singleElement().satisfies(pipe -> {
             assertThat(pipe.id()).isEqualTo("P-1");
             assertThat(pipe.geometry().getNumPoints()).isEqualTo(3);
+            assertThat(site.frame().toLonLat(pipe.geometry().getCoordinates()[0]).x)
+                    .isCloseTo(-76.0499, within(1e-9));
             assertThat(pipe.get(Attribute.INVERT_UP)).isPresent();
         });
         assertThat(site.problems()).isEmpty();

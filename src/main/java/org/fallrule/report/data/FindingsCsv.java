@@ -7,7 +7,7 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
-import org.fallrule.report.text.Visible;
+import org.fallrule.report.Visible;
 import org.fallrule.site.Feature;
 
 /**

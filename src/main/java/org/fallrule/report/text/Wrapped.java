@@ -3,6 +3,7 @@ package org.fallrule.report.text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.fallrule.report.Visible;
 
 /** Text broken into lines between its words. */
 final class Wrapped {

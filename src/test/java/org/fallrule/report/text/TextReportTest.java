@@ -18,6 +18,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
 import org.fallrule.report.Report;
 import org.fallrule.report.Reports;
+import org.fallrule.report.Visible;
 import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

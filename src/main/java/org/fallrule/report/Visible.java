@@ -1,4 +1,4 @@
-package org.fallrule.report.text;
+package org.fallrule.report;
 
 /**
  * Text as it may be shown on a terminal or in a table. Control characters, which could steer a terminal (ECMA-48), and those
