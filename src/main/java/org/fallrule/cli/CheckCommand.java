@@ -16,6 +16,7 @@ import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
+import org.fallrule.report.Visible;
 import org.fallrule.report.text.TextReport;
 import org.fallrule.review.Review;
 import org.fallrule.review.Reviewer;
@@ -39,6 +40,9 @@ import picocli.CommandLine.Spec;
             "is open), 2 the input or the command could not be used."
         })
 final class CheckCommand implements Callable<Integer> {
+    /** Faults of one site that are printed; a wrong coordinate system makes one for every feature. */
+    private static final int MOST_FAULTS = 50;
+
     @Spec
     private CommandSpec spec;
 
@@ -94,13 +98,21 @@ final class CheckCommand implements Callable<Integer> {
         try {
             return checked(site, library, reports);
         } catch (UnusableInput e) {
-            PrintWriter err = spec.commandLine().getErr();
-            err.println(site + " could not be checked:");
-            for (Fault fault : e.faults()) {
-                err.println("  " + fault);
-            }
-            return Fallrule.UNUSABLE;
+            tell(site, e.faults().stream().map(Fault::toString).toList());
+        } catch (RuntimeException e) {
+            tell(site, List.of("this is a fault of the program, please report it: " + e));
         }
+        return Fallrule.UNUSABLE;
+    }
+
+    private void tell(Path site, List<String> faults) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(Visible.of(site + " could not be checked:"));
+        faults.stream().limit(MOST_FAULTS).forEach(fault -> err.println("  " + Visible.of(fault)));
+        if (faults.size() > MOST_FAULTS) {
+            err.println("  and " + (faults.size() - MOST_FAULTS) + " more");
+        }
+        err.flush();
     }
 
     private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
@@ -125,11 +137,11 @@ final class CheckCommand implements Callable<Integer> {
     private void print(Report report, Optional<ReportFolder> reports) {
         PrintWriter screen = spec.commandLine().getOut();
         if (quiet) {
-            screen.println(report.site().id() + ": " + report.verdict());
+            screen.println(Visible.of(report.site().id() + ": " + report.verdict()));
         } else {
             screen.print(TextReport.write(report, Terminal.ink()));
-            reports.ifPresent(place -> screen.println("\nReport written to " + place.of(report.site())));
             screen.println();
+            reports.ifPresent(place -> screen.println(Visible.of("Report written to " + place.of(report.site()))));
         }
         screen.flush();
     }

@@ -6,6 +6,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.report.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -50,10 +51,10 @@ public final class Fallrule {
     private static int unusable(Exception e, PrintWriter err) {
         if (e instanceof UnusableInput unusable) {
             for (Fault fault : unusable.faults()) {
-                err.println(fault);
+                err.println(Visible.of(fault.toString()));
             }
         } else {
-            err.println("This is a fault of the program, please report it: " + e);
+            err.println("This is a fault of the program, please report it: " + Visible.of(e.toString()));
         }
         return UNUSABLE;
     }

@@ -46,20 +46,41 @@ final class ReportFolder {
     private static void refuseClashes(Path folder, List<Path> sites) {
         Map<String, Path> taken = new HashMap<>();
         for (Path site : sites) {
-            Path whole = site.toAbsolutePath().normalize();
-            if (folder.toAbsolutePath().normalize().startsWith(whole)) {
+            Path whole = real(site);
+            String id = String.valueOf(site.toAbsolutePath().normalize().getFileName());
+            if (real(folder).startsWith(whole)) {
                 throw new UnusableInput(
                         Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
             }
-            Path other = taken.put(String.valueOf(whole.getFileName()), whole);
-            if (other != null) {
+            if (real(folder).resolve(id).equals(whole)) {
                 throw new UnusableInput(
-                        Place.of(site.toString()),
-                        other.equals(whole)
-                                ? "is named twice; name it once"
-                                : "has the same folder name as " + other + ", so their reports would overwrite each"
-                                        + " other; check them one by one with --out folders of their own");
+                        Place.of(folder.toString()),
+                        "is the folder that holds the site " + site + ", whose report would stand in its place; write"
+                                + " reports elsewhere");
             }
+            Path other = taken.put(id, whole);
+            if (other != null) {
+                throw new UnusableInput(Place.of(site.toString()), clash(whole, other));
+            }
+        }
+    }
+
+    private static String clash(Path site, Path other) {
+        return site.equals(other)
+                ? "is named twice; name it once"
+                : "has the same folder name as " + other
+                        + ", so their reports would overwrite each other; check them one"
+                        + " by one with --out folders of their own";
+    }
+
+    /** The place on disk with links followed, as far as it is there yet. */
+    private static Path real(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        try {
+            return whole.toRealPath();
+        } catch (IOException e) {
+            Path parent = whole.getParent();
+            return parent == null ? whole : real(parent).resolve(whole.getFileName());
         }
     }
 
@@ -103,10 +124,20 @@ final class ReportFolder {
             Files.move(fresh, place);
             return;
         }
+        if (!Files.isDirectory(place)) {
+            throw new UnusableInput(
+                    Place.of(place.toString()),
+                    "is a file where the report's folder would be; move it, or name another --out");
+        }
         refuseForeignFiles(place);
         Path old = place.resolveSibling(fresh.getFileName() + ".old");
         Files.move(place, old);
-        Files.move(fresh, place);
+        try {
+            Files.move(fresh, place);
+        } catch (IOException e) {
+            Files.move(old, place);
+            throw e;
+        }
         delete(old);
     }
 
@@ -115,7 +146,7 @@ final class ReportFolder {
         Set<String> ours = Set.copyOf(
                 Stream.of(ReportFormat.values()).map(ReportFormat::file).toList());
         try (Stream<Path> files = Files.list(place)) {
-            files.filter(file -> !ours.contains(file.getFileName().toString()))
+            files.filter(file -> !ours.contains(file.getFileName().toString()) || !Files.isRegularFile(file))
                     .findFirst()
                     .ifPresent(file -> {
                         throw new UnusableInput(

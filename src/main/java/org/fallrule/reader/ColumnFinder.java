@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,15 +56,21 @@ final class ColumnFinder {
     private Optional<Column> stated(Attribute<?> attribute, Node.Scalar stated) {
         List<Column> found = columns.stream()
                 .filter(column -> column.equalsIgnoreCase(stated.text()))
-                .map(column -> new Column(column, suffix(attribute, plain(column))))
+                .sorted(Comparator.comparing((String column) -> !column.equals(stated.text())))
+                .map(column -> new Column(column, suffix(attribute, column)))
                 .toList();
         if (found.isEmpty()) {
             faults.add(new Fault(
                     stated.place(),
                     spec.file() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
-                            + String.join(", ", columns)));
+                            + listed(columns)));
         }
         return found.stream().findFirst();
+    }
+
+    /** The columns, for messages. */
+    static String listed(Set<String> columns) {
+        return columns.isEmpty() ? "no columns" : String.join(", ", columns);
     }
 
     private Optional<Column> one(Attribute<?> attribute, List<Column> found) {
@@ -93,7 +100,7 @@ final class ColumnFinder {
         List<Column> found = new ArrayList<>();
         for (String column : columns) {
             String name = plain(column);
-            Optional<Unit> unit = suffix(attribute, name);
+            Optional<Unit> unit = suffix(attribute, column);
             if (name.equals(wanted)) {
                 found.add(new Column(column, Optional.empty()));
             } else if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
@@ -103,15 +110,29 @@ final class ColumnFinder {
         return found;
     }
 
-    /** The unit that a column's name ends with, of those that measure the attribute; the longest sign wins. */
-    private static Optional<Unit> suffix(Attribute<?> attribute, String plainName) {
+    /**
+     * The unit that a column's name ends with, of those that measure the attribute: one that stands apart, as in DIAM_M, before
+     * one that does not, as in DIAMM; then the one with the longest sign.
+     */
+    private static Optional<Unit> suffix(Attribute<?> attribute, String column) {
+        String name = plain(column);
+        if (isKnown(attribute, name)) {
+            return Optional.empty();
+        }
         return attribute
                 .dimension()
                 .flatMap(dimension -> Arrays.stream(Unit.values())
                         .filter(unit -> unit.dimension() == dimension)
-                        .filter(unit -> isSuffix(attribute, plainName, plain(unit.symbol())))
-                        .max(java.util.Comparator.comparingInt(
-                                unit -> unit.symbol().length())));
+                        .filter(unit -> isSuffix(attribute, name, plain(unit.symbol())))
+                        .max(Comparator.comparing((Unit unit) -> standsApart(column, unit))
+                                .thenComparing(unit -> unit.symbol().length())));
+    }
+
+    private static boolean standsApart(String column, Unit unit) {
+        int before = column.length() - unit.symbol().length() - 1;
+        return before >= 0
+                && "_- ".indexOf(column.charAt(before)) >= 0
+                && column.substring(before + 1).equalsIgnoreCase(unit.symbol());
     }
 
     private static boolean isSuffix(Attribute<?> attribute, String plainName, String sign) {
@@ -119,8 +140,13 @@ final class ColumnFinder {
             return false;
         }
         String stem = plainName.substring(0, plainName.length() - sign.length());
-        return stem.equals(plain(attribute.name()))
-                || attribute.columns().stream().anyMatch(word -> plain(word).equals(stem));
+        return isKnown(attribute, stem);
+    }
+
+    /** Whether a name without a unit is known to mean the attribute: DIAM is a diameter, not DIA in metres. */
+    private static boolean isKnown(Attribute<?> attribute, String plainName) {
+        return plainName.equals(plain(attribute.name()))
+                || attribute.columns().stream().anyMatch(word -> plain(word).equals(plainName));
     }
 
     private static String plain(String name) {

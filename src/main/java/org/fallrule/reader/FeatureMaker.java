@@ -1,7 +1,7 @@
 package org.fallrule.reader;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +10,6 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Truth;
-import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.ToLocal;
 import org.fallrule.reader.layer.RawFeature;
@@ -18,7 +17,6 @@ import org.fallrule.reader.layer.RawLayer;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
-import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
 
 /** Makes the features of one layer: the ones that belong to it, in the local frame, with their attributes. */
@@ -31,8 +29,8 @@ final class FeatureMaker {
     private final ValueReader values;
     private final Heights heights;
     private final GeometryForm forms;
-    private final Set<String> columns = new LinkedHashSet<>();
-    private final Map<Attribute<?>, ColumnFinder.Column> columnOf = new java.util.LinkedHashMap<>();
+    private final Set<String> columns;
+    private final Map<Attribute<?>, ColumnFinder.Column> columnOf = new LinkedHashMap<>();
 
     FeatureMaker(
             LayerSpec spec,
@@ -44,6 +42,7 @@ final class FeatureMaker {
         this.spec = spec;
         this.layer = layer;
         this.toLocal = toLocal;
+        this.columns = layer.columns();
         this.faults = faults;
         this.problems = problems;
         this.values = new ValueReader(spec, siteUnits, faults, problems);
@@ -52,7 +51,9 @@ final class FeatureMaker {
     }
 
     List<Feature> features() {
-        layer.features().forEach(feature -> columns.addAll(feature.columns().keySet()));
+        if (layer.features().isEmpty() && columns.isEmpty()) {
+            return List.of();
+        }
         ColumnFinder finder = new ColumnFinder(spec, columns, faults);
         for (Attribute<?> attribute : Attribute.of(spec.role())) {
             finder.of(attribute).ifPresent(column -> columnOf.put(attribute, column));
@@ -69,18 +70,17 @@ final class FeatureMaker {
 
     private void refuseUnknownNames() {
         for (String name : spec.where().names()) {
-            if (!columns.isEmpty() && !columns.contains(name)) {
+            if (!columns.contains(name)) {
                 faults.add(new Fault(
                         spec.place(),
                         "the condition " + spec.whereText() + " names the column " + name + ", which " + spec.file()
-                                + " does not have; it has " + String.join(", ", columns)));
+                                + " does not have; it has " + ColumnFinder.listed(columns)));
             }
         }
     }
 
     private boolean belongs(RawFeature raw) {
-        Truth truth =
-                spec.where().test(name -> Optional.ofNullable(raw.columns().get(name)));
+        Truth truth = spec.holds(raw);
         if (truth == Truth.UNKNOWN) {
             problems.add(new Fault(
                     place(raw),
@@ -102,13 +102,32 @@ final class FeatureMaker {
         Attributes attributes = attributes(raw, place);
         String id = attributes.get(Attribute.ID).orElse(raw.label().replace("feature ", "#"));
         List<Geometry> pieces = pieces(raw.geometry().get(), place);
+        Attributes ofPiece = pieces.size() > 1 ? ofOnePiece(attributes, place) : attributes;
         List<Feature> features = new ArrayList<>();
         for (Geometry piece : pieces) {
             String pieceId = pieces.size() == 1 ? id : id + "." + (features.size() + 1);
-            Geometry raised = heights.applied(piece, attributes);
-            features.add(new Feature(spec.role(), pieceId, raised, attributes.with(Attribute.ID, pieceId), place));
+            Geometry raised = heights.applied(piece, ofPiece, place);
+            features.add(new Feature(spec.role(), pieceId, raised, ofPiece.with(Attribute.ID, pieceId), place));
         }
         return features;
+    }
+
+    /** What holds for each piece of a feature: the inverts of a whole pipe are not those of its pieces. */
+    private Attributes ofOnePiece(Attributes attributes, Place place) {
+        if (!attributes.has(Attribute.INVERT_UP) && !attributes.has(Attribute.INVERT_DOWN)) {
+            return attributes;
+        }
+        problems.add(new Fault(
+                place,
+                "is drawn in pieces that do not join, so its inverts are not used; close the gaps, or draw each piece as"
+                        + " a pipe with its own inverts"));
+        Attributes kept = Attributes.none();
+        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
+            if (entry.getKey() != Attribute.INVERT_UP && entry.getKey() != Attribute.INVERT_DOWN) {
+                kept = kept.withUntyped(entry.getKey(), entry.getValue());
+            }
+        }
+        return kept;
     }
 
     private List<Geometry> pieces(Geometry drawn, Place place) {
@@ -132,46 +151,5 @@ final class FeatureMaker {
             }
         }
         return attributes;
-    }
-
-    /** Elevations that the geometry carries. */
-    private static final class Heights {
-        private final Role role;
-        private final Optional<Unit> unit;
-        private final Place file;
-        private final List<Fault> problems;
-        private boolean told;
-
-        Heights(Role role, Optional<Unit> unit, Place file, List<Fault> problems) {
-            this.role = role;
-            this.unit = unit;
-            this.file = file;
-            this.problems = problems;
-        }
-
-        /** The geometry with Z in metres: from the elevation attribute, else from Z in the stated unit, else none. */
-        Geometry applied(Geometry geometry, Attributes attributes) {
-            Optional<Elevation> stated = attributes.get(Attribute.ELEVATION);
-            Geometry copy = geometry.copy();
-            copy.apply((org.locationtech.jts.geom.CoordinateFilter) place -> {
-                double z = place.getZ();
-                if (stated.isPresent()) {
-                    place.setZ(stated.get().metres());
-                } else if (Double.isFinite(z)) {
-                    place.setZ(unit.map(known -> z * known.toSi()).orElse(Double.NaN));
-                    tellOnce();
-                }
-            });
-            return copy;
-        }
-
-        private void tellOnce() {
-            boolean wanted = role == Role.SPOT || role == Role.PIPE || role == Role.CONTOUR || role == Role.BREAKLINE;
-            if (unit.isEmpty() && wanted && !told) {
-                told = true;
-                problems.add(new Fault(
-                        file, "its Z has no unit and is not used; say units: {elevation: …} with m, ft or ft_us"));
-            }
-        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.measure.Printed;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -33,7 +34,7 @@ final class GeometryForm {
         if (!isOf(role.form(), drawn)) {
             fault(
                     place,
-                    "is a " + drawn.getGeometryType() + "; a " + role.spoken() + " layer wants "
+                    "is a " + drawn.getGeometryType() + "; the " + role.spoken() + " layer wants "
                             + role.form().spoken());
             return List.of();
         }
@@ -64,7 +65,8 @@ final class GeometryForm {
         }
         Coordinate at = error.getCoordinate();
         return Optional.of("is not a sound shape: " + error.getMessage().toLowerCase(java.util.Locale.ROOT) + " at x "
-                + at.x + ", y " + at.y + "; redraw its outline so that it does not cross or touch itself");
+                + Printed.trimmed(at.x) + ", y " + Printed.trimmed(at.y)
+                + "; redraw its outline so that it does not cross or touch itself");
     }
 
     private static List<Geometry> lines(Geometry local) {

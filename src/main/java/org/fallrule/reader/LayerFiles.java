@@ -1,11 +1,15 @@
 package org.fallrule.reader;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.geojson.GeoJsonReader;
@@ -35,15 +39,16 @@ final class LayerFiles {
     }
 
     private RawLayer open(LayerSpec spec) {
-        Path file = folder.resolve(spec.file()).normalize();
-        if (!file.startsWith(folder.normalize())) {
-            throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
-        }
+        Path file = inside(spec);
         if (!Files.isRegularFile(file)) {
-            throw new UnusableInput(spec.place(), "there is no file " + spec.file() + " in the site folder");
+            throw new UnusableInput(
+                    spec.place(),
+                    "there is no file " + spec.file() + " in the site folder" + Nearest.hint(spec.file(), names()));
         }
+        refuseLinkOut(file, spec);
         String name = spec.file().toLowerCase(Locale.ROOT);
         if (name.endsWith(".shp")) {
+            companions(file).forEach(companion -> refuseLinkOut(companion, spec));
             return ShapefileReader.read(file, spec.file());
         }
         if (name.endsWith(".geojson") || name.endsWith(".json")) {
@@ -51,5 +56,60 @@ final class LayerFiles {
         }
         throw new UnusableInput(
                 Place.of(spec.file()), "is not a kind of file that can be read; give " + String.join(", ", ENDINGS));
+    }
+
+    private Path inside(LayerSpec spec) {
+        Path root = folder.toAbsolutePath().normalize();
+        try {
+            Path file = root.resolve(spec.file()).normalize();
+            if (file.startsWith(root)) {
+                return file;
+            }
+        } catch (InvalidPathException e) {
+            throw new UnusableInput(
+                    spec.place(), "\"" + spec.file() + "\" cannot be a file's name; name the layer's file");
+        }
+        throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
+    }
+
+    /** A link may not lead out of the folder either: a plan from elsewhere could name any file of this machine. */
+    private void refuseLinkOut(Path file, LayerSpec spec) {
+        try {
+            if (!file.toRealPath().startsWith(folder.toRealPath())) {
+                throw new UnusableInput(
+                        spec.place(),
+                        file.getFileName() + " is a link to a place outside of the site folder; copy the file in");
+            }
+        } catch (IOException e) {
+            throw new UnusableInput(spec.place(), file.getFileName() + " cannot be read (" + e + "); check the file");
+        }
+    }
+
+    /** The files beside a shapefile that differ from it in the ending only, upper and lower case alike. */
+    private static List<Path> companions(Path shp) {
+        String base = stem(shp);
+        Path place = shp.getParent();
+        if (place == null) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(place)) {
+            return files.filter(file -> stem(file).equalsIgnoreCase(base)).toList();
+        } catch (IOException e) {
+            throw new UnusableInput(Place.of(place.toString()), "cannot be listed (" + e + "); make it readable");
+        }
+    }
+
+    private static String stem(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? name : name.substring(0, dot);
+    }
+
+    private List<String> names() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> String.valueOf(file.getFileName())).toList();
+        } catch (IOException e) {
+            return List.of();
+        }
     }
 }

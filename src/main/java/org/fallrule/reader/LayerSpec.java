@@ -5,7 +5,9 @@ import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.filter.Filter;
+import org.fallrule.filter.Truth;
 import org.fallrule.measure.Unit;
+import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
@@ -25,7 +27,7 @@ import org.fallrule.site.Role;
 record LayerSpec(
         Role role,
         String file,
-        Optional<String> crs,
+        Optional<Node.Scalar> crs,
         Map<Attribute<?>, Node.Scalar> fields,
         Map<String, Unit> units,
         Map<Attribute<?>, Map<String, String>> values,
@@ -36,5 +38,10 @@ record LayerSpec(
     static LayerSpec plain(Role role, String file, Place place) {
         return new LayerSpec(
                 role, file, Optional.empty(), Map.of(), Map.of(), Map.of(), new Filter.Always(), "", place);
+    }
+
+    /** Whether a feature of the file belongs to the layer; unknown when it has nothing in a column that is asked for. */
+    Truth holds(RawFeature feature) {
+        return where.test(name -> Optional.ofNullable(feature.columns().get(name)));
     }
 }

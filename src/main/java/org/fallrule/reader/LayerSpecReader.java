@@ -43,16 +43,16 @@ final class LayerSpecReader {
     }
 
     private Optional<LayerSpec> layer(Role role, Node node) {
-        if (node instanceof Node.Scalar file && !file.blank()) {
+        if (node instanceof Node.Scalar file && !file.text().isBlank()) {
             return Optional.of(LayerSpec.plain(role, file.text(), file.place()));
         }
         if (!(node instanceof Node.Mapping mapping)) {
-            faults.add(new Fault(node.place(), role.word() + ": found " + node.kind() + ", wanted a file's name"));
+            faults.add(new Fault(node.place(), role.word() + ": found " + found(node) + ", wanted a file's name"));
             return Optional.empty();
         }
         Keys keys = new Keys(mapping, faults);
         Optional<Node.Scalar> file = keys.required("file", "the layer's file");
-        Optional<String> crs = keys.text("crs");
+        Optional<Node.Scalar> crs = keys.scalar("crs");
         Map<Attribute<?>, Node.Scalar> fields = fields(role, keys);
         Map<String, Unit> units = units(keys);
         Map<Attribute<?>, Map<String, String>> values = values(role, keys);
@@ -69,6 +69,10 @@ final class LayerSpecReader {
                 filter,
                 where.map(Node.Scalar::text).orElse(""),
                 name.place()));
+    }
+
+    private static String found(Node node) {
+        return node instanceof Node.Scalar ? "nothing" : node.kind();
     }
 
     private Filter filter(Node.Scalar where) {

@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.frame.CoordinateSystem;
@@ -19,23 +20,26 @@ final class LayerSystem {
 
     private LayerSystem() {}
 
-    static CoordinateSystem of(LayerSpec spec, RawLayer layer, Optional<String> siteCrs) {
+    static CoordinateSystem of(LayerSpec spec, RawLayer layer, Optional<Node.Scalar> siteCrs) {
         if (layer.crs().isPresent()) {
             return CoordinateSystem.of(layer.crs().get(), Place.of(spec.file()));
         }
         if (spec.crs().isPresent()) {
-            return CoordinateSystem.of(spec.crs().get(), spec.place());
+            return of(spec.crs().get());
         }
         boolean isGeoJson = !spec.file().toLowerCase(Locale.ROOT).endsWith(".shp");
         if (isGeoJson && (siteCrs.isEmpty() || DEGREES.contains(extent(layer)))) {
             return CoordinateSystem.of("OGC:CRS84", spec.place());
         }
-        return CoordinateSystem.of(
-                siteCrs.orElseThrow(() -> new UnusableInput(
-                        Place.of(spec.file()),
-                        "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
-                                + " it in site.yaml, such as crs: EPSG:2264")),
-                Place.of("site.yaml").field("crs"));
+        return of(siteCrs.orElseThrow(() -> new UnusableInput(
+                Place.of(spec.file()),
+                "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
+                        + " it in site.yaml, such as crs: EPSG:2264")));
+    }
+
+    /** The system that site.yaml names. */
+    static CoordinateSystem of(Node.Scalar named) {
+        return CoordinateSystem.of(named.text(), named.place().field("crs"));
     }
 
     private static Envelope extent(RawLayer layer) {

@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.util.List;
 import org.fallrule.document.Fault;
+import org.fallrule.document.Place;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -25,6 +26,11 @@ final class LotOwnership {
             return features.stream()
                     .map(lot -> marked(lot, lot.get(Attribute.OWN).orElse(false)))
                     .toList();
+        }
+        if (own > 1) {
+            problems.add(new Fault(
+                    Place.of(features.get(0).origin().file()),
+                    own + " lots are marked as own, so none is taken; mark the one that the plan is for"));
         }
         if (features.size() == 1 && features.get(0).get(Attribute.OWN).isEmpty()) {
             Feature only = features.get(0);

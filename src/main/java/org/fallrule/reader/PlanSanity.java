@@ -1,8 +1,10 @@
 package org.fallrule.reader;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.site.Feature;
@@ -23,7 +25,8 @@ final class PlanSanity {
     }
 
     void look(Map<Role, List<Feature>> features) {
-        List<Feature> anchors = features.getOrDefault(Role.LOT, List.of()).isEmpty()
+        boolean lots = !features.getOrDefault(Role.LOT, List.of()).isEmpty();
+        List<Feature> anchors = !lots
                 ? features.values().stream()
                         .filter(all -> !all.isEmpty())
                         .findFirst()
@@ -31,12 +34,12 @@ final class PlanSanity {
                 : features.getOrDefault(Role.LOT, List.of());
         Envelope anchor = extent(anchors);
         features.forEach((role, all) -> {
-            refuseFarAway(role, all, anchor);
+            refuseFarAway(role, all, anchor, lots ? "lots" : "rest of the plan");
             tellRepeatedIds(all);
         });
     }
 
-    private void refuseFarAway(Role role, List<Feature> features, Envelope anchor) {
+    private void refuseFarAway(Role role, List<Feature> features, Envelope anchor, String from) {
         Envelope extent = extent(features);
         double apart = extent.isNull() || anchor.isNull() ? 0 : extent.distance(anchor);
         if (apart > FARTHEST) {
@@ -45,17 +48,19 @@ final class PlanSanity {
                     Place.of(file),
                     String.format(
                             java.util.Locale.ROOT,
-                            "its %s features lie %.1f miles from the lots; check the layer's crs and its .prj",
+                            "its %s features lie %.1f miles from the %s; check the layer's crs and its .prj",
                             role.spoken(),
-                            apart / 1609.344)));
+                            apart / 1609.344,
+                            from)));
         }
     }
 
     private void tellRepeatedIds(List<Feature> features) {
         Map<String, Feature> seen = new HashMap<>();
+        Set<String> told = new HashSet<>();
         for (Feature feature : features) {
             Feature first = seen.putIfAbsent(feature.id(), feature);
-            if (first != null) {
+            if (first != null && told.add(feature.id())) {
                 problems.add(new Fault(
                         feature.origin(),
                         "has the same id " + feature.id() + " as "

@@ -3,6 +3,7 @@ package org.fallrule.reader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Role;
@@ -27,10 +28,31 @@ record SiteFile(
         Optional<String> name,
         Optional<String> county,
         Optional<String> house,
-        Optional<String> crs,
+        Optional<Node.Scalar> crs,
         Optional<String> datum,
         Map<String, Unit> units,
         Survey survey,
         Map<Role, Place> absent,
         List<LayerSpec> layers,
-        List<Waiver> waivers) {}
+        List<Waiver> waivers) {
+
+    /** What a folder without a site.yaml says. */
+    static SiteFile silent() {
+        return new SiteFile(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                Survey.UNKNOWN,
+                Map.of(),
+                List.of(),
+                List.of());
+    }
+
+    /** The same with other layers. */
+    SiteFile with(List<LayerSpec> others) {
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, others, waivers);
+    }
+}

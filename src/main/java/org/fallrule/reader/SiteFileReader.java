@@ -33,11 +33,12 @@ final class SiteFileReader {
 
     SiteFile read(Path file, String shownAs) {
         Keys keys = new Keys(Yaml.read(file, shownAs), faults);
-        Optional<String> name = keys.text("site");
-        Optional<String> county = keys.text("county");
-        Optional<String> house = keys.text("house");
-        Optional<String> crs = keys.text("crs");
-        Optional<String> datum = keys.text("datum");
+        Optional<String> name = said(keys, "site");
+        Optional<String> county = said(keys, "county");
+        Optional<String> house = said(keys, "house");
+        Optional<Node.Scalar> crs =
+                keys.scalar("crs").filter(named -> !named.text().isBlank());
+        Optional<String> datum = said(keys, "datum");
         LayerSpecReader layerReader = new LayerSpecReader(faults);
         Map<String, Unit> units = layerReader.units(keys);
         Survey survey = keys.mapping("survey").map(this::survey).orElse(Survey.UNKNOWN);
@@ -45,6 +46,17 @@ final class SiteFileReader {
         List<LayerSpec> layers = keys.mapping("layers").map(layerReader::layers).orElse(List.of());
         List<Waiver> waivers = waivers(keys);
         keys.refuseOthers("site.yaml");
+        refuseAbsent(layers, absent, faults);
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers);
+    }
+
+    /** The text under a key; a key with nothing behind it says nothing. */
+    private static Optional<String> said(Keys keys, String key) {
+        return keys.text(key).filter(text -> !text.isBlank());
+    }
+
+    /** Refuses layers of roles that are stated absent. */
+    static void refuseAbsent(List<LayerSpec> layers, Map<Role, Place> absent, List<Fault> faults) {
         for (LayerSpec layer : layers) {
             if (absent.containsKey(layer.role())) {
                 faults.add(new Fault(
@@ -52,7 +64,6 @@ final class SiteFileReader {
                         layer.role().word() + " is stated absent and given as a layer; keep one of the two"));
             }
         }
-        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers);
     }
 
     private Map<Role, Place> absent(Keys keys) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
@@ -21,6 +22,8 @@ import org.fallrule.site.Attribute;
  * without a unit or a word that means nothing here, is a problem, and the value stays unknown.
  */
 final class ValueReader {
+    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
+
     private final LayerSpec spec;
     private final Map<String, Unit> siteUnits;
     private final List<Fault> faults;
@@ -37,13 +40,14 @@ final class ValueReader {
     /** The value, of the attribute's type; nothing when there is none. */
     Optional<Object> value(Attribute<?> attribute, ColumnFinder.Column column, Object raw, Place feature) {
         Place place = feature.field(column.name());
-        String text = String.valueOf(raw).strip();
-        if (text.isEmpty()) {
+        String text = text(raw);
+        String mapped = spec.values().getOrDefault(attribute, Map.of()).getOrDefault(text, text);
+        if (mapped.isEmpty()) {
             return Optional.empty();
         }
-        String mapped = spec.values().getOrDefault(attribute, Map.of()).getOrDefault(text, text);
         if (attribute.dimension().isPresent()) {
-            return quantity(attribute, attribute.dimension().get(), column, raw, mapped, place)
+            return quantity(attribute, attribute.dimension().get(), column, mapped, place)
+                    .filter(value -> isPossible(attribute, value, mapped, place))
                     .map(value -> value);
         }
         if (attribute.type() == Boolean.class) {
@@ -52,18 +56,20 @@ final class ValueReader {
         return word(attribute, mapped, place).map(value -> value);
     }
 
+    /** A cell as text; a whole number has no point, however the file keeps it. */
+    private static String text(Object raw) {
+        return raw instanceof Double number && number == Math.rint(number) && Math.abs(number) < 1e15
+                ? String.valueOf(number.longValue())
+                : String.valueOf(raw).strip();
+    }
+
     private Optional<Quantity> quantity(
-            Attribute<?> attribute,
-            Dimension dimension,
-            ColumnFinder.Column column,
-            Object raw,
-            String text,
-            Place place) {
-        Optional<Double> bare = bareNumber(raw, text);
+            Attribute<?> attribute, Dimension dimension, ColumnFinder.Column column, String text, Place place) {
+        Optional<Double> bare = bareNumber(text);
         if (bare.isEmpty()) {
             return withUnit(text, dimension, place);
         }
-        Optional<Unit> unit = column.unit().or(() -> unitOf(attribute));
+        Optional<Unit> unit = unit(attribute, column, place);
         if (unit.isEmpty()) {
             tellOnce(
                     attribute.name(),
@@ -74,15 +80,39 @@ final class ValueReader {
         return unit.map(known -> Written.of(bare.get(), known).quantity());
     }
 
-    private static Optional<Double> bareNumber(Object raw, String text) {
-        if (raw instanceof Number number) {
-            return Optional.of(number.doubleValue()).filter(Double::isFinite);
+    /** The unit of a column's bare numbers: the layer's own in site.yaml, else that in the column's name, else the site's. */
+    private Optional<Unit> unit(Attribute<?> attribute, ColumnFinder.Column column, Place place) {
+        Optional<Unit> stated = Optional.ofNullable(spec.units().get(attribute.name()));
+        if (stated.isPresent() && column.unit().isPresent() && !stated.equals(column.unit())) {
+            tellOnce(
+                    attribute.name() + " unit",
+                    place.feature(""),
+                    "its name ends in " + column.unit().get().symbol() + ", but it is read in "
+                            + stated.get().symbol() + " as site.yaml says; check which is right");
         }
-        try {
-            return Optional.of(Double.valueOf(text)).filter(Double::isFinite);
-        } catch (NumberFormatException e) {
-            return Optional.empty();
+        return stated.or(column::unit).or(() -> unitOf(attribute));
+    }
+
+    /** A diameter is greater than zero, and a depth is not negative; tables hold such numbers where nothing is known. */
+    private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
+        boolean size = attribute == Attribute.DIAMETER || attribute == Attribute.OUTSIDE_DIAMETER;
+        boolean possible = size ? value.si() > 0 : attribute != Attribute.DEPTH || value.si() >= 0;
+        if (!possible) {
+            tellOnce(
+                    attribute.name() + text,
+                    place,
+                    "\"" + text + "\" is no " + attribute.spoken()
+                            + " and is not used, here or elsewhere in the column;"
+                            + " leave it empty where it is not known");
         }
+        return possible;
+    }
+
+    private static Optional<Double> bareNumber(String text) {
+        return Optional.of(text)
+                .filter(written -> BARE_NUMBER.matcher(written).matches())
+                .map(Double::valueOf)
+                .filter(Double::isFinite);
     }
 
     private Optional<Quantity> withUnit(String text, Dimension dimension, Place place) {

@@ -7,7 +7,7 @@ import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
-import org.fallrule.measure.Limit;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
@@ -65,8 +65,10 @@ public final class Sentence {
             return Optional.empty();
         }
         Quantity accuracy = measured.value().dimension().of(measured.accuracy());
-        Unit unit =
-                measured.limit().map(Limit::value).map(value -> value.unit()).orElse(usualUnit(accuracy));
+        Unit unit = measured.limit()
+                .map(limit -> limit.value().unit())
+                .filter(limit -> limit.dimension() != Dimension.SLOPE)
+                .orElse(usualUnit(accuracy));
         return Optional.of("±" + Printed.of(accuracy, unit));
     }
 

@@ -1,5 +1,6 @@
 package org.fallrule.reader.geojson;
 
+import java.util.Set;
 import org.fallrule.document.Fault;
 import org.fallrule.document.JsonStream;
 import org.fallrule.document.JsonStream.Token;
@@ -21,6 +22,11 @@ final class FeatureReader {
         this.notes = notes;
         this.geometries = geometries;
         this.properties = new PropertiesReader(json, notes);
+    }
+
+    /** The names of all properties read so far. */
+    Set<String> columns() {
+        return properties.columns();
     }
 
     /** The feature at the cursor, a member of a collection. Faults in it carry its label. */

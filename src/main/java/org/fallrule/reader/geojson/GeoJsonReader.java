@@ -40,7 +40,7 @@ public final class GeoJsonReader {
                 texts.read();
                 json.next();
             }
-            return new RawLayer(shownAs, texts.crs(), texts.features(), notes.faults());
+            return new RawLayer(shownAs, texts.crs(), texts.features(), notes.faults(), texts.columns());
         }
     }
 }

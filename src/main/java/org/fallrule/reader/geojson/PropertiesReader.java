@@ -1,6 +1,7 @@
 package org.fallrule.reader.geojson;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.fallrule.document.JsonStream;
@@ -10,10 +11,16 @@ import org.fallrule.document.JsonStream.Token;
 final class PropertiesReader {
     private final JsonStream json;
     private final LayerNotes notes;
+    private final Set<String> columns = new LinkedHashSet<>();
 
     PropertiesReader(JsonStream json, LayerNotes notes) {
         this.json = json;
         this.notes = notes;
+    }
+
+    /** The names of all properties read so far. */
+    Set<String> columns() {
+        return columns;
     }
 
     /**
@@ -22,9 +29,9 @@ final class PropertiesReader {
      * @param names takes every property's name, those with null for a value too
      */
     Map<String, Object> read(Set<String> names) {
-        Map<String, Object> columns = new LinkedHashMap<>();
+        Map<String, Object> values = new LinkedHashMap<>();
         if (json.token() == Token.NULL) {
-            return columns;
+            return values;
         }
         if (json.token() != Token.OBJECT_START) {
             throw json.fault("\"properties\" is " + json.found() + "; wanted an object, or null");
@@ -35,19 +42,20 @@ final class PropertiesReader {
                 notes.count(LayerNotes.Kind.REPEATED_PROPERTY, json.here().field(name));
             }
             names.add(name);
+            columns.add(name);
             json.next();
-            put(name, columns);
+            put(name, values);
         }
-        return columns;
+        return values;
     }
 
-    private void put(String name, Map<String, Object> columns) {
+    private void put(String name, Map<String, Object> values) {
         switch (json.token()) {
-            case TEXT -> columns.put(name, json.text());
-            case NUMBER -> columns.put(name, json.longOrDouble());
-            case BOOLEAN -> columns.put(name, json.bool());
-            case OBJECT_START, ARRAY_START -> columns.put(name, json.json());
-            default -> columns.remove(name);
+            case TEXT -> values.put(name, json.text());
+            case NUMBER -> values.put(name, json.longOrDouble());
+            case BOOLEAN -> values.put(name, json.bool());
+            case OBJECT_START, ARRAY_START -> values.put(name, json.json());
+            default -> values.remove(name);
         }
     }
 }

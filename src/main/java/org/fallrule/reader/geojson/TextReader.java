@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.JsonStream;
 import org.fallrule.document.JsonStream.Token;
 import org.fallrule.document.Place;
@@ -31,6 +32,11 @@ final class TextReader {
 
     List<RawFeature> features() {
         return features;
+    }
+
+    /** The names of all properties. */
+    Set<String> columns() {
+        return featureReader.columns();
     }
 
     /** The code that the texts name; empty when none does. */

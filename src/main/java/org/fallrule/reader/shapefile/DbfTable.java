@@ -4,9 +4,11 @@ import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.Place;
 
 /** The {@code .dbf}: one row of attributes for each shape, in the order of the {@code .shp} (Technical Description, Organization of the dBASE File). */
@@ -64,6 +66,13 @@ final class DbfTable {
                     "has " + header.rows() + " rows where " + shp + " has " + shapes
                             + " shapes, so attributes may belong to other shapes; wanted one row for each; export the layer again");
         }
+    }
+
+    /** The names of the columns, in the file's order. */
+    Set<String> names() {
+        Set<String> names = new LinkedHashSet<>();
+        columns.forEach(column -> names.add(column.field().name()));
+        return names;
     }
 
     /** Whether the row, counted from 0, is marked as deleted. */

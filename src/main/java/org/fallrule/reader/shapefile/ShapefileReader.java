@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.layer.RawFeature;
@@ -41,8 +42,9 @@ public final class ShapefileReader {
         Optional<DbfTable> table = table(main.frames().count());
         List<RawFeature> features = features(main, table);
         findings.refuseIfFaulty();
+        Set<String> names = table.map(DbfTable::names).orElse(Set.of());
         Optional<String> crs = files.find("prj").flatMap(prj -> ProjectionFile.text(prj, findings));
-        return new RawLayer(place.file(), crs, features, findings.notes());
+        return new RawLayer(place.file(), crs, features, findings.notes(), names);
     }
 
     private Optional<DbfTable> table(int shapes) {

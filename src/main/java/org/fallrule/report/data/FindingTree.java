@@ -34,7 +34,7 @@ final class FindingTree {
         seen.subject().ifPresent(subject -> tree.put("subject", feature(subject)));
         seen.other().ifPresent(other -> tree.put("other", feature(other)));
         seen.measured().ifPresent(measured -> measured(measured, tree));
-        seen.where().ifPresent(where -> tree.put("where", shapes.of(where)));
+        seen.where().filter(where -> !where.isEmpty()).ifPresent(where -> tree.put("where", shapes.of(where)));
         tree.put("says", Sentence.of(finding));
         tree.put("missing", seen.missing().stream().map(FindingTree::missing).toList());
         tree.put("notes", new ArrayList<>(seen.notes()));
@@ -60,7 +60,7 @@ final class FindingTree {
                         "of",
                         measured.of(),
                         "value",
-                        measured.value().si(),
+                        rounded(measured.value().si()),
                         "unit",
                         unit,
                         "shown",
@@ -71,22 +71,22 @@ final class FindingTree {
                         "short_by",
                         ordered(
                                 "value",
-                                measured.limit()
+                                rounded(measured.limit()
                                         .map(limit -> limit.shortfall(measured.value()))
-                                        .orElse(0.0),
+                                        .orElse(0.0)),
                                 "unit",
                                 unit,
                                 "shown",
                                 shown)));
         if (measured.accuracy() > 0) {
-            tree.put("accuracy", ordered("value", measured.accuracy(), "unit", unit));
+            tree.put("accuracy", ordered("value", rounded(measured.accuracy()), "unit", unit));
         }
     }
 
     private static Map<String, Object> required(Limit limit, String unit) {
         return ordered(
                 limit.bound().name().toLowerCase(java.util.Locale.ROOT),
-                limit.value().quantity().si(),
+                rounded(limit.value().quantity().si()),
                 "unit",
                 unit,
                 "shown",
@@ -111,6 +111,14 @@ final class FindingTree {
             case AREA -> "m2";
             case ANGLE -> "rad";
         };
+    }
+
+    /**
+     * A value in SI to nine decimals, a millionth of a millimetre: what lies beyond is noise of the arithmetic, and differs
+     * from one processor to the next.
+     */
+    static double rounded(double si) {
+        return Math.round(si * 1e9) / 1e9;
     }
 
     static Map<String, Object> ordered(Object... namesAndValues) {

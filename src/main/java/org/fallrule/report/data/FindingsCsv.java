@@ -7,10 +7,12 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
+import org.fallrule.report.Visible;
 import org.fallrule.site.Feature;
 
 /**
- * The findings as a table (RFC 4180). A cell that a spreadsheet would take for a formula gets an apostrophe before it.
+ * The findings as a table (RFC 4180), each row one line. A cell that a spreadsheet would take for a formula gets an
+ * apostrophe before it.
  */
 public final class FindingsCsv {
     private static final List<String> HEADER = List.of(
@@ -28,6 +30,9 @@ public final class FindingsCsv {
             "says",
             "basis",
             "set_by");
+
+    /** With the full-width forms, which some spreadsheets take for the plain ones. */
+    private static final String FORMULA_STARTS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
 
     private FindingsCsv() {}
 
@@ -64,11 +69,12 @@ public final class FindingsCsv {
                 .append("\r\n");
     }
 
-    private static String cell(String value) {
-        boolean formula = !value.isEmpty() && "=+-@\t\r".indexOf(value.charAt(0)) >= 0 && !isQuantity(value);
+    private static String cell(String any) {
+        String value = Visible.of(any);
+        boolean formula =
+                !value.isBlank() && FORMULA_STARTS.indexOf(value.stripLeading().charAt(0)) >= 0 && !isQuantity(value);
         String safe = formula ? "'" + value : value;
-        boolean quoted =
-                safe.chars().anyMatch(letter -> letter == ',' || letter == '"' || letter == '\n' || letter == '\r');
+        boolean quoted = safe.chars().anyMatch(letter -> letter == ',' || letter == ';' || letter == '"');
         return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
     }
 

@@ -27,7 +27,13 @@ public final class FindingsGeoJson {
 
     private static Map<String, Object> feature(Finding finding, GeoShape shapes) {
         Map<String, Object> feature = FindingTree.ordered("type", "Feature");
-        feature.put("geometry", finding.observation().where().map(shapes::of).orElse(null));
+        feature.put(
+                "geometry",
+                finding.observation()
+                        .where()
+                        .filter(where -> !where.isEmpty())
+                        .map(shapes::of)
+                        .orElse(null));
         feature.put("properties", properties(finding));
         return feature;
     }
@@ -45,7 +51,10 @@ public final class FindingsGeoJson {
         row.put("short_by", seen.measured().flatMap(Sentence::shortBy).orElse(null));
         row.put(
                 "value_si",
-                seen.measured().map(Measured::value).map(value -> value.si()).orElse(null));
+                seen.measured()
+                        .map(Measured::value)
+                        .map(value -> FindingTree.rounded(value.si()))
+                        .orElse(null));
         row.put("says", Sentence.of(finding));
         row.put("set_by", finding.setBy().fileAndLine());
         return row;

@@ -22,7 +22,7 @@ final class GeoShape {
 
     Map<String, Object> of(Geometry geometry) {
         Map<String, Object> shape = new LinkedHashMap<>();
-        shape.put("type", geometry.getGeometryType());
+        shape.put("type", geometry instanceof LineString ? "LineString" : geometry.getGeometryType());
         if (geometry instanceof Point point) {
             shape.put("coordinates", position(point.getCoordinate()));
         } else if (geometry instanceof LineString line) {

@@ -93,7 +93,12 @@ final class Tables {
                 .ifPresent(measured -> row.put(
                         "gap",
                         FindingTree.ordered(
-                                "value", measured.value().si(), "unit", "m", "shown", Sentence.shown(measured))));
+                                "value",
+                                FindingTree.rounded(measured.value().si()),
+                                "unit",
+                                "m",
+                                "shown",
+                                Sentence.shown(measured))));
         row.put("outcome", finding.outcome().word());
         return row;
     }
@@ -103,7 +108,7 @@ final class Tables {
                 name,
                 FindingTree.ordered(
                         "value",
-                        value.si(),
+                        FindingTree.rounded(value.si()),
                         "unit",
                         FindingTree.si(value.dimension()),
                         "shown",

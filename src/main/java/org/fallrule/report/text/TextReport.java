@@ -67,7 +67,7 @@ public final class TextReport {
                                 .map(datum -> "; heights " + datum)
                                 .orElse(""));
         line("");
-        paragraph("", ink.of(headline(), report.verdict()));
+        Wrapped.lines(report.verdict(), WIDTH).forEach(each -> line(ink.of(headline(), each)));
         StringBuilder counts = new StringBuilder();
         for (Outcome outcome : Outcome.values()) {
             counts.append(counts.length() > 0 ? ", " : "")

@@ -1,0 +1,75 @@
+package org.fallrule.reader;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.filter.Truth;
+import org.fallrule.reader.frame.CoordinateSystem;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.reader.layer.RawLayer;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A layer that has been read, and the system its coordinates are in.
+ *
+ * @param spec what it is for
+ * @param raw what its file gives
+ * @param system the system
+ */
+record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
+
+    /** Every layer that can be read; what the files say of themselves becomes problems, once a file. */
+    static List<OpenLayer> all(Path folder, SiteFile site, List<Fault> faults, List<Fault> problems) {
+        LayerFiles files = new LayerFiles(folder);
+        Map<String, RawLayer> noted = new LinkedHashMap<>();
+        List<OpenLayer> open = new ArrayList<>();
+        for (LayerSpec spec : site.layers()) {
+            try {
+                RawLayer raw = files.layer(spec);
+                open.add(new OpenLayer(spec, raw, LayerSystem.of(spec, raw, site.crs())));
+                noted.putIfAbsent(spec.file(), raw);
+            } catch (UnusableInput e) {
+                e.faults().stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
+            }
+        }
+        noted.values().forEach(raw -> problems.addAll(raw.notes()));
+        return open;
+    }
+
+    boolean is(Role role) {
+        return spec.role() == role;
+    }
+
+    /** The box of longitude and latitude that the features which belong to the layer lie in. */
+    Envelope extent(List<Fault> faults) {
+        Envelope extent = new Envelope();
+        for (RawFeature feature : raw.features()) {
+            if (spec.holds(feature) == Truth.FALSE) {
+                continue;
+            }
+            Place place = Place.of(spec.file()).feature(feature.label());
+            feature.geometry()
+                    .filter(geometry -> !geometry.isEmpty())
+                    .ifPresent(geometry -> expand(extent, geometry, place, faults));
+        }
+        return extent;
+    }
+
+    private void expand(Envelope extent, Geometry geometry, Place place, List<Fault> faults) {
+        try {
+            for (Coordinate corner : geometry.getEnvelope().getCoordinates()) {
+                extent.expandToInclude(system.toLonLat(corner, place));
+            }
+        } catch (UnusableInput e) {
+            faults.addAll(e.faults());
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package org.fallrule.reader;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.site.Role;
+
+/** The folder of a site: its site.yaml and the files that are named for roles. */
+final class SiteFolder {
+    private static final String SITE_FILE = "site.yaml";
+
+    private final Path folder;
+    private final List<String> names;
+
+    private SiteFolder(Path folder, List<String> names) {
+        this.folder = folder;
+        this.names = names;
+    }
+
+    /** Lists a folder. */
+    static SiteFolder open(Path folder) {
+        Place place = Place.of(folder.toString());
+        if (!Files.exists(folder)) {
+            throw new UnusableInput(place, "there is no such folder; name a site folder");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new UnusableInput(place, "is a file; name the folder that holds the site's layers");
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return new SiteFolder(
+                    folder,
+                    files.map(path -> path.getFileName().toString()).sorted().toList());
+        } catch (IOException e) {
+            throw new UnusableInput(place, "cannot be listed (" + e + "); make the folder readable");
+        }
+    }
+
+    /** The name of the folder itself, which is the site's id. */
+    String id() {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return name == null ? "site" : name.toString();
+    }
+
+    /** What the site is said to be: site.yaml, and where that names no layers, the files that are named for roles. */
+    SiteFile siteFile(List<Fault> faults, List<Fault> problems) {
+        refuseOtherSpelling(faults);
+        SiteFile written = Files.isRegularFile(folder.resolve(SITE_FILE))
+                ? new SiteFileReader(faults).read(folder.resolve(SITE_FILE), SITE_FILE)
+                : SiteFile.silent();
+        if (!written.layers().isEmpty()) {
+            tellUnread(written, problems);
+            return written;
+        }
+        List<LayerSpec> specs = namedForRoles(faults);
+        if (specs.isEmpty() && faults.isEmpty()) {
+            faults.add(new Fault(
+                    Place.of(folder.toString()),
+                    "no layers here; name them under layers in site.yaml, or name files for their roles, such as"
+                            + " lot.geojson and pipe.shp"));
+        }
+        SiteFileReader.refuseAbsent(specs, written.absent(), faults);
+        return written.with(specs);
+    }
+
+    private void refuseOtherSpelling(List<Fault> faults) {
+        if (names.contains(SITE_FILE)) {
+            return;
+        }
+        names.stream()
+                .filter(name -> Set.of(SITE_FILE, "site.yml").contains(name.toLowerCase(Locale.ROOT)))
+                .forEach(name -> faults.add(new Fault(Place.of(name), "is not read; rename it to " + SITE_FILE)));
+    }
+
+    private List<LayerSpec> namedForRoles(List<Fault> faults) {
+        List<LayerSpec> specs = new ArrayList<>();
+        for (Role role : Role.values()) {
+            List<String> found = namedFor(role);
+            if (found.size() > 1) {
+                faults.add(new Fault(
+                        Place.of(found.get(0)),
+                        "and " + String.join(", ", found.subList(1, found.size())) + " are all named for the role "
+                                + role.word() + "; say in site.yaml which one it is, such as layers: {" + role.word()
+                                + ": " + found.get(0) + "}"));
+            }
+            found.stream().limit(1).forEach(name -> specs.add(LayerSpec.plain(role, name, Place.of(name))));
+        }
+        return specs;
+    }
+
+    private List<String> namedFor(Role role) {
+        return names.stream()
+                .filter(name ->
+                        LayerFiles.ENDINGS.stream().anyMatch(ending -> name.equalsIgnoreCase(role.word() + ending)))
+                .filter(name -> Files.isRegularFile(folder.resolve(name)))
+                .toList();
+    }
+
+    /** A file that is named for a role but not under layers would be taken as checked by whoever put it there. */
+    private void tellUnread(SiteFile written, List<Fault> problems) {
+        Set<String> read = new HashSet<>();
+        written.layers()
+                .forEach(layer ->
+                        read.add(layer.file().replaceFirst("^(\\./)+", "").toLowerCase(Locale.ROOT)));
+        for (Role role : Role.values()) {
+            namedFor(role).stream()
+                    .filter(name -> !read.contains(name.toLowerCase(Locale.ROOT)))
+                    .forEach(name -> problems.add(new Fault(
+                            Place.of(name), "is not named under layers in site.yaml and is not read; name it there")));
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package org.fallrule.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.fallrule.SiteOnDisk;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OptionsTest {
+    private static final Path SAMPLES = Path.of("sample-sites");
+
+    @TempDir
+    Path place;
+
+    @ParameterizedTest
+    @CsvSource({"quillfeather-8,0", "harrow-14,1", "thistledown-3,0", "plumb-line-1,0", "maple-court-2,0"})
+    void theExitCodeSaysWhetherABindingRuleFails(String site, int code) {
+        assertThat(Ran.check(SAMPLES.resolve(site), "--quiet").code()).isEqualTo(code);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"quillfeather-8,0", "harrow-14,1", "thistledown-3,1", "plumb-line-1,0", "maple-court-2,1"})
+    void withStrictWhatIsOpenCountsToo(String site, int code) {
+        assertThat(Ran.check(SAMPLES.resolve(site), "--quiet", "--strict").code())
+                .isEqualTo(code);
+    }
+
+    @Test
+    void theWorstOfSeveralSitesGivesTheExitCode() {
+        assertThat(Ran.check("--quiet", SAMPLES.resolve("harrow-14"), SAMPLES.resolve("plumb-line-1"))
+                        .code())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void theCountyOfTheCommandWins() {
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--county", "larkmoor");
+
+        assertThat(ran.out()).contains("county larkmoor;", "rules/counties/larkmoor.yaml");
+        assertThat(ran.code()).isEqualTo(1);
+    }
+
+    @Test
+    void theHouseOfTheCommandIsLaidOnTop() {
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--house", "stonebrook");
+
+        assertThat(ran.out()).contains("set by\n    rules/house/stonebrook.yaml:6");
+        assertThat(ran.code()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-06-01,0,waived 1", "2027-06-02,1,waived 0"})
+    void aWaiverHoldsToItsLastDay(String today, int code, String waived) {
+        SiteOnDisk site = SiteOnDisk.copied("plumb-line-1", place);
+        site.replacing(
+                "site.yaml",
+                "layers:",
+                "waivers: [{rule: outfall-walk-setback, feature: OF-1, by: engineer, date: 2026-05-01, reason: x, until:"
+                        + " 2027-06-01}]\nlayers:");
+        site.replacing("site.yaml", "county: saltmeadow", "county: saltmeadow\nhouse: stonebrook");
+
+        Ran ran = Ran.command("check", site.path(), "--today", today);
+
+        assertThat(ran.out()).contains(waived);
+        assertThat(ran.out().contains("it expired on 2027-06-01")).isEqualTo(code == 1);
+    }
+
+    @Test
+    void withoutACommandItsUseIsPrinted() {
+        Ran ran = Ran.command();
+
+        assertThat(ran.out()).startsWith("Usage: fallrule").contains("check", "explain");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--outt", "--forma", "-x"})
+    void anUnknownOptionIsRefused(String option) {
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), option, "x");
+
+        assertThat(ran.err()).contains("Unknown option", option);
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void anUnknownFormatIsRefusedWithTheKnownOnes() {
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--format", "docx");
+
+        assertThat(ran.err()).contains("--format", "docx", "text, json, geojson, csv");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void anUnknownCommandIsRefused() {
+        Ran ran = Ran.command("chek", "x");
+
+        assertThat(ran.err()).contains("chek", "check");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void aCheckWithoutASiteIsRefused() {
+        Ran ran = Ran.check();
+
+        assertThat(ran.err()).contains("Missing required parameter", "SITE");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void aDayThatIsNoneIsRefused() {
+        Ran ran = Ran.command("check", SAMPLES.resolve("plumb-line-1"), "--today", "tomorrow");
+
+        assertThat(ran.err()).contains("--today", "tomorrow");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void explainPrintsACheckAndListsAll() {
+        assertThat(Ran.command("explain").out()).contains("clearance\n", "cover\n", "slope\n");
+        assertThat(Ran.command("explain", "cover").out()).contains("cover");
+        Ran unknown = Ran.command("explain", "covr");
+        assertThat(unknown.err()).contains("explain: there is no check covr; did you mean cover?");
+        assertThat(unknown.code()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG", "hi-IN-u-nu-deva"})
+    void theComputersLanguageChangesNothing(String language) {
+        Ran plain = Ran.check(SAMPLES.resolve("harrow-14"));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag(language));
+            assertThat(Ran.check(SAMPLES.resolve("harrow-14"))).isEqualTo(plain);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void nothingOfAPlanSteersTheTerminal() {
+        SiteOnDisk site = SiteOnDisk.copied("plumb-line-1", place)
+                .replacing("site.yaml", "site: Plumb", "site: \"\\e]0;x\\a\\x9b2J\\u202E\" #")
+                .replacing("outfall.geojson", "\"OF-1\"", "\"OF\\u001b[2J\\u0085\"");
+
+        Ran ran = Ran.check(site.path(), "--county", "larkmoor");
+
+        assertThat(ran.out())
+                .contains("OF [2J")
+                .matches("[\\P{Cntrl}\n]*")
+                .doesNotContain("\u009b", "\u0085", "\u202e");
+    }
+}
