@@ -16,8 +16,9 @@ import org.locationtech.jts.operation.distance.DistanceOp;
  * The plan distance between two features, edge to edge.
  *
  * <p>The edge of a pipe or utility is its centreline plus or minus half its outside diameter. A lot is measured to its line:
- * inside of the lot the distance is positive, outside of the site's own lot negative. Where two features overlap the distance
- * is zero or, between pipes, negative by the overlap.
+ * inside of the lot the distance is positive, outside of the site's own lot negative; a lot that the plan says nothing of may be
+ * the own one and counts as such. Where two features overlap the distance is zero or, of a pipe, negative by the overlap. A
+ * pipe of which no diameter is known counts as its centreline.
  *
  * @param gap the distance
  * @param between the straight line between the nearest places of the two, centrelines for pipes
@@ -34,9 +35,9 @@ public record PlanDistance(Length gap, LineString between) {
         Geometry to = measuredPart(other, other.geometry());
         Coordinate[] nearest = DistanceOp.nearestPoints(from, to);
         double centres = nearest[0].distance(nearest[1]);
-        double gap = centres - radius(one) - radius(other);
-        double signed = isOwnLot(other) && isOutside(nearest[0], other.geometry()) ? -gap : gap;
-        return new PlanDistance(new Length(signed), partOfOne.getFactory().createLineString(nearest));
+        boolean outside = isOutsideOwnLot(nearest[0], other) || isOutsideOwnLot(nearest[1], one);
+        double gap = (outside ? -centres : centres) - radius(one) - radius(other);
+        return new PlanDistance(new Length(gap), partOfOne.getFactory().createLineString(nearest));
     }
 
     private static Geometry measuredPart(Feature feature, Geometry part) {
@@ -48,11 +49,9 @@ public record PlanDistance(Length gap, LineString between) {
         return isPipe ? OutsideDiameter.of(feature).map(OutsideDiameter::radius).orElse(0.0) : 0;
     }
 
-    private static boolean isOwnLot(Feature feature) {
-        return feature.role() == Role.LOT && feature.get(Attribute.OWN).orElse(true);
-    }
-
-    private static boolean isOutside(Coordinate place, Geometry lot) {
-        return SimplePointInAreaLocator.locate(place, lot) == Location.EXTERIOR;
+    private static boolean isOutsideOwnLot(Coordinate place, Feature feature) {
+        return feature.role() == Role.LOT
+                && feature.get(Attribute.OWN).orElse(true)
+                && SimplePointInAreaLocator.locate(place, feature.geometry()) == Location.EXTERIOR;
     }
 }

@@ -9,12 +9,13 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.fallrule.terrain.Stationing;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * What lies on the ground at a place: a building, street, drive or walk, else lawn. Where one of these layers is not supplied a
@@ -50,13 +51,12 @@ public final class SurfaceAbove {
 
     /** The plan distances along a line, in metres from its start, where a surface's edge crosses it. */
     public List<Double> breaksAlong(LineString line) {
-        LengthIndexedLine stations = new LengthIndexedLine(line);
+        Stationing stationing = new Stationing(line);
         List<Double> breaks = new ArrayList<>();
         for (Role role : SURFACES) {
             for (Feature area : site.features(role)) {
-                for (Coordinate crossing :
-                        area.geometry().getBoundary().intersection(line).getCoordinates()) {
-                    breaks.add(stations.project(crossing));
+                for (Object edge : LinearComponentExtracter.getLines(area.geometry())) {
+                    breaks.addAll(stationing.where(((LineString) edge).getCoordinates()));
                 }
             }
         }

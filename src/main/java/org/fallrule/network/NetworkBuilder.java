@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Attribute;
@@ -35,7 +36,7 @@ public final class NetworkBuilder {
         List<Feature> structures = new ArrayList<>(site.features(Role.OUTFALL));
         structures.addAll(site.features(Role.INLET));
         structures.addAll(site.features(Role.CLEANOUT));
-        this.junctions = new JunctionFinder(structures, SNAP.metres());
+        this.junctions = new JunctionFinder(structures, SNAP.metres() + Dimension.LENGTH.tolerance());
     }
 
     public static PipeNetwork build(Site site) {
@@ -47,7 +48,7 @@ public final class NetworkBuilder {
         Map<Integer, Double> reach = lengthToOutfall(drawn);
         List<PipeRun> runs = drawn.stream().map(pipe -> turned(pipe, reach)).toList();
         looseStructures(drawn);
-        return new PipeNetwork(runs, junctions.all(), problems);
+        return new PipeNetwork(runs, junctions.all(), problems, reach);
     }
 
     private DrawnPipe drawn(Feature pipe) {
@@ -57,7 +58,7 @@ public final class NetworkBuilder {
         return new DrawnPipe(pipe, line, start, end);
     }
 
-    /** For each junction with a way to an outfall, the least pipe length to one, in metres (E. W. Dijkstra, 1959). */
+    /** For each junction with a way to an outfall, the least pipe length to one, in metres (label correcting; R. Bellman, 1958). */
     private Map<Integer, Double> lengthToOutfall(List<DrawnPipe> pipes) {
         Map<Integer, Double> reach = new HashMap<>();
         Deque<Integer> open = new ArrayDeque<>();

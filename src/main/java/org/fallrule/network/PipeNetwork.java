@@ -1,8 +1,10 @@
 package org.fallrule.network;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fallrule.document.Fault;
@@ -15,11 +17,15 @@ public final class PipeNetwork {
     private final List<PipeRun> runs;
     private final List<Junction> junctions;
     private final List<Fault> problems;
+    private final Map<Integer, Double> lengthToOutfall;
 
-    PipeNetwork(List<PipeRun> runs, List<Junction> junctions, List<Fault> problems) {
+    /** {@code lengthToOutfall} holds the least pipe length in metres from each junction, by number, that has a way to one. */
+    PipeNetwork(
+            List<PipeRun> runs, List<Junction> junctions, List<Fault> problems, Map<Integer, Double> lengthToOutfall) {
         this.runs = List.copyOf(runs);
         this.junctions = List.copyOf(junctions);
         this.problems = List.copyOf(problems);
+        this.lengthToOutfall = Map.copyOf(lengthToOutfall);
     }
 
     /** The pipes in the order of the plan. */
@@ -40,16 +46,22 @@ public final class PipeNetwork {
         return runs.stream().filter(run -> run.pipe().equals(pipe)).findFirst();
     }
 
-    /** The junction that a structure stands on, if a pipe ends there. */
+    /** The junction that a structure stands on; perhaps no pipe ends there. */
     public Optional<Junction> junctionOf(Feature structure) {
         return junctions.stream()
                 .filter(j -> j.structures().contains(structure))
                 .findFirst();
     }
 
-    /** The pipe that carries the water on from a junction: the first that leaves it. */
+    /** The pipe that carries the water on from a junction: of those that leave it, the one on the shortest way to an outfall. */
     public Optional<PipeRun> leaving(Junction junction) {
-        return runs.stream().filter(run -> run.up().equals(junction)).findFirst();
+        return runs.stream()
+                .filter(run -> run.up().equals(junction) && !run.down().equals(junction))
+                .min(Comparator.comparingDouble(this::lengthThrough));
+    }
+
+    private double lengthThrough(PipeRun run) {
+        return run.axis().getLength() + lengthToOutfall.getOrDefault(run.down().number(), Double.POSITIVE_INFINITY);
     }
 
     /** The pipes from a junction down to where the water comes out or the drain ends; a loop is walked once. */

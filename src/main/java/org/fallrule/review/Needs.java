@@ -26,6 +26,7 @@ final class Needs {
         return needs.stream()
                 .map(need -> missing(need, site, ground))
                 .flatMap(Optional::stream)
+                .distinct()
                 .map(Observation::cannotTell)
                 .reduce((one, other) -> one.lacking(other.missing().get(0)));
     }
@@ -45,7 +46,9 @@ final class Needs {
             return Optional.of(
                     new Missing("the ground", "supply a spot layer: three or more spot elevations around the pipes"));
         }
-        if (need instanceof Need.OfOwnLot && site.ownLot().isEmpty()) {
+        if (need instanceof Need.OfOwnLot
+                && site.ownLot().isEmpty()
+                && !site.features(Role.LOT).isEmpty()) {
             return Optional.of(new Missing("which lot is the site's own", "mark one lot with own = true"));
         }
         return Optional.empty();

@@ -27,7 +27,7 @@ public record Review(List<Finding> findings, List<Fault> problems) {
         return findings.stream().anyMatch(Finding::failsPlan);
     }
 
-    /** Whether a rule of weight must is open: borderline or not to be told. */
+    /** Whether anything is open, whatever its weight: borderline or not to be told. */
     public boolean leavesOpen() {
         return count(Outcome.BORDERLINE) + count(Outcome.CANNOT_TELL) > 0;
     }

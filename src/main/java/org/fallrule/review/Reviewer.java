@@ -48,11 +48,12 @@ public final class Reviewer {
     }
 
     private List<Observation> observe(Rule rule) {
-        Optional<Observation> unmet = Needs.unmet(rule.check().needs(rule.terms()), analysis.site(), analysis.ground());
-        if (unmet.isPresent()) {
-            return List.of(unmet.get());
-        }
         try {
+            Optional<Observation> unmet =
+                    Needs.unmet(rule.check().needs(rule.terms()), analysis.site(), analysis.ground());
+            if (unmet.isPresent()) {
+                return List.of(unmet.get());
+            }
             List<Observation> seen = rule.check().observe(analysis, rule.terms());
             return seen.isEmpty()
                     ? List.of(Observation.notApplicable("there is nothing in the plan that the rule speaks of"))

@@ -27,14 +27,16 @@ final class Waivers {
 
     /** The finding, waived if it fails or is borderline and a waiver in force speaks of it. */
     Finding applied(Finding finding) {
-        Optional<Waiver> waiver =
-                waivers.stream().filter(each -> speaksOf(each, finding)).findFirst();
-        waiver.ifPresent(used::add);
+        List<Waiver> speaking =
+                waivers.stream().filter(each -> speaksOf(each, finding)).toList();
+        used.addAll(speaking);
         boolean open = finding.outcome() == Outcome.FAILS || finding.outcome() == Outcome.BORDERLINE;
-        if (waiver.isEmpty() || !open) {
+        if (speaking.isEmpty() || !open) {
             return finding;
         }
-        return finding.with(applied(finding.observation(), waiver.get()));
+        Optional<Waiver> inForce =
+                speaking.stream().filter(waiver -> !waiver.expired(today)).findFirst();
+        return finding.with(applied(finding.observation(), inForce.orElse(speaking.get(0))));
     }
 
     private Observation applied(Observation seen, Waiver waiver) {

@@ -1,33 +1,34 @@
 package org.fallrule.terrain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.measure.Elevation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Triangle;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.tinfour.common.SimpleTriangle;
 import org.tinfour.common.Vertex;
+import org.tinfour.common.VertexMergerGroup;
 import org.tinfour.standard.IncrementalTin;
 import org.tinfour.utils.TriangleCollector;
 
 /**
  * The ground as flat triangles between surveyed points (Delaunay triangulation; C. L. Lawson, "Software for C1 surface
  * interpolation", 1977, as implemented by Tinfour). Between points the ground is taken as straight; there is no answer
- * outside the points' convex hull.
+ * outside the points' convex hull. Points at one place count with the mean of their heights.
  */
 public final class TriangulatedGround implements GroundSurface {
-    /** Plan slack in metres for a place on the outer edge of the surface. */
-    private static final double EDGE_SLACK = 1e-6;
+    /**
+     * Plan slack in metres: a place so near outside of the surface is still on its edge, and a triangle narrower than this is
+     * none. Along a straight row of points on the edge of the survey rounding leaves such triangles, on which the height would
+     * change by any amount from one side to the other.
+     */
+    private static final double EDGE_SLACK = 1e-3;
 
-    private final STRtree triangles = new STRtree();
-    private final GeometryFactory geometry = new GeometryFactory();
+    private final STRtree facets = new STRtree();
 
     private TriangulatedGround(List<Coordinate> points) {
         IncrementalTin tin = new IncrementalTin(nominalSpacing(points));
@@ -39,7 +40,7 @@ public final class TriangulatedGround implements GroundSurface {
         if (tin.isBootstrapped()) {
             TriangleCollector.visitSimpleTriangles(tin, triangle -> add(triangle, points));
         }
-        triangles.build();
+        facets.build();
     }
 
     /**
@@ -50,63 +51,52 @@ public final class TriangulatedGround implements GroundSurface {
             return Optional.empty();
         }
         TriangulatedGround ground = new TriangulatedGround(points);
-        return ground.triangles.isEmpty() ? Optional.empty() : Optional.of(ground);
+        return ground.facets.isEmpty() ? Optional.empty() : Optional.of(ground);
     }
 
     private void add(SimpleTriangle triangle, List<Coordinate> points) {
-        Triangle facet = new Triangle(
+        Facet facet = new Facet(
                 corner(triangle.getVertexA(), points),
                 corner(triangle.getVertexB(), points),
                 corner(triangle.getVertexC(), points));
-        if (facet.area() > 0) {
-            Envelope envelope = new Envelope(facet.p0, facet.p1);
-            envelope.expandToInclude(facet.p2);
-            triangles.insert(envelope, facet);
+        if (facet.width() >= EDGE_SLACK) {
+            facets.insert(facet.envelope(), facet);
         }
     }
 
+    /** A vertex with the height of its point, which Tinfour itself keeps in single precision only. */
     private static Coordinate corner(Vertex vertex, List<Coordinate> points) {
-        return points.get(vertex.getIndex());
+        Vertex[] merged = vertex instanceof VertexMergerGroup group ? group.getVertices() : new Vertex[] {vertex};
+        double height = Arrays.stream(merged)
+                .mapToDouble(each -> points.get(each.getIndex()).getZ())
+                .average()
+                .orElseThrow();
+        return new Coordinate(vertex.x, vertex.y, height);
     }
 
     @Override
     public Optional<Elevation> elevationAt(Coordinate place) {
         Envelope around = new Envelope(place);
         around.expandBy(EDGE_SLACK);
-        for (Object found : triangles.query(around)) {
-            Triangle facet = (Triangle) found;
-            if (holds(facet, place)) {
-                return Optional.of(new Elevation(facet.interpolateZ(place)));
+        Optional<Facet> nearest = Optional.empty();
+        double least = EDGE_SLACK;
+        for (Object found : facets.query(around)) {
+            Facet facet = (Facet) found;
+            double beyond = facet.beyond(place);
+            if (beyond <= least) {
+                least = beyond;
+                nearest = Optional.of(facet);
             }
         }
-        return Optional.empty();
-    }
-
-    private static boolean holds(Triangle facet, Coordinate place) {
-        double turn = Math.signum(Triangle.signedArea(facet.p0, facet.p1, facet.p2));
-        return outside(facet.p0, facet.p1, place, turn) <= EDGE_SLACK
-                && outside(facet.p1, facet.p2, place, turn) <= EDGE_SLACK
-                && outside(facet.p2, facet.p0, place, turn) <= EDGE_SLACK;
-    }
-
-    /** How far, in metres, a place lies on the outer side of a triangle's edge; negative inside. */
-    private static double outside(Coordinate a, Coordinate b, Coordinate place, double turn) {
-        return turn * 2 * Triangle.signedArea(a, b, place) * -1 / a.distance(b);
+        return nearest.map(facet -> new Elevation(facet.heightAt(place)));
     }
 
     @Override
     public List<Double> breaksAlong(LineString line) {
-        List<Double> breaks = new ArrayList<>();
-        LengthIndexedLine stations = new LengthIndexedLine(line);
-        for (Coordinate bend : line.getCoordinates()) {
-            breaks.add(stations.project(bend));
-        }
-        for (Object found : triangles.query(line.getEnvelopeInternal())) {
-            Triangle facet = (Triangle) found;
-            Geometry edges = geometry.createLineString(new Coordinate[] {facet.p0, facet.p1, facet.p2, facet.p0});
-            for (Coordinate crossing : edges.intersection(line).getCoordinates()) {
-                breaks.add(stations.project(crossing));
-            }
+        Stationing stationing = new Stationing(line);
+        List<Double> breaks = new ArrayList<>(stationing.ofVertices());
+        for (Object found : facets.query(line.getEnvelopeInternal())) {
+            breaks.addAll(stationing.where(((Facet) found).outline()));
         }
         return breaks.stream().sorted().distinct().toList();
     }

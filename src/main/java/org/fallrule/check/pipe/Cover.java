@@ -16,10 +16,12 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -72,7 +74,7 @@ public final class Cover implements Check {
         List<Observation> observations = new ArrayList<>();
         for (PipeRun run : analysis.network().runs()) {
             Optional<PipeProfile> profile = PipeProfile.of(run);
-            if (profile.isEmpty()) {
+            if (profile.isEmpty() || run.slope().isEmpty()) {
                 observations.add(profileMissing(run));
                 continue;
             }
@@ -94,31 +96,51 @@ public final class Cover implements Check {
     private static void observe(
             SiteAnalysis analysis, PipeRun run, PipeProfile profile, Limits limits, List<Observation> observations) {
         for (CoverStretch stretch : new CoverSurvey(analysis, run, profile, limits).stretches()) {
-            limits.hold(run.pipe(), stretch.attributes(), asked -> observed(analysis, run, profile, stretch, asked))
-                    .ifPresent(observations::add);
+            Limits.Answer answer = stretch.asked().answer();
+            if (stretch.asked().byOutfall()) {
+                observations.add(outfallUnknown(analysis, run));
+            } else if (answer instanceof Limits.Answer.Asked asked) {
+                observations.add(observed(analysis, run, profile, stretch, asked));
+            } else if (answer instanceof Limits.Answer.Undecided undecided) {
+                observations.add(undecided(run, stretch, undecided));
+            }
         }
+    }
+
+    private static Observation outfallUnknown(SiteAnalysis analysis, PipeRun run) {
+        Feature outfall = analysis.network().outfallOf(run).orElseThrow();
+        return Observation.cannotTell(run.pipe(), new Limits.Answer.Undecided(Attribute.KIND.name()).missing(outfall));
+    }
+
+    /** What lies above is worked out from other layers; the pipe's own layer cannot give it. */
+    private static Observation undecided(PipeRun run, CoverStretch stretch, Limits.Answer.Undecided undecided) {
+        Observation seen = Observation.plain(Outcome.CANNOT_TELL, run.pipe());
+        List<String> lacking = new ArrayList<>(List.of(undecided.lacking().split(", ")));
+        if (lacking.remove(Attribute.ABOVE.name())) {
+            seen = seen.lacking(new Missing(
+                    "what lies above " + run.pipe().spoken() + " " + stretch.spokenReaches(),
+                    "supply the walk and drive layers, or list them under absent in site.yaml if there are none"));
+        }
+        return lacking.isEmpty()
+                ? seen
+                : seen.lacking(new Limits.Answer.Undecided(String.join(", ", lacking)).missing(run.pipe()));
     }
 
     private static Observation observed(
             SiteAnalysis analysis, PipeRun run, PipeProfile profile, CoverStretch stretch, Limits.Answer.Asked asked) {
-        String above = stretch.attributes().get(Attribute.ABOVE).orElse("unknown ground");
-        Geometry where = GEOMETRY.createPoint(
-                profile.placeAt(stretch.station(asked.limit().bound())));
-        Optional<org.fallrule.measure.Length> cover =
-                stretch.cover(asked.limit().bound());
+        String above = stretch.asked().above().orElse("unknown ground");
+        double station = stretch.station(asked.limit().bound());
+        Geometry where = GEOMETRY.createPoint(profile.placeAt(station));
+        Optional<Length> cover = stretch.cover(asked.limit().bound());
         if (cover.isEmpty()) {
-            String reach = "from station " + new Station(stretch.from()) + " to " + new Station(stretch.to());
-            return Observation.cannotTell(
-                            run.pipe(),
-                            new Missing(
-                                    "ground above " + run.pipe().spoken() + " " + reach,
-                                    "take spot elevations on both sides of the pipe there"))
-                    .at(where);
+            Missing ground = new Missing(
+                    "ground above " + run.pipe().spoken() + " " + stretch.spokenReaches(),
+                    "take spot elevations on both sides of the pipe there");
+            return Observation.cannotTell(run.pipe(), ground).at(where);
         }
         double accuracy = analysis.site().survey().ofHeightAtGround(run.pipe());
         return Observation.measured(run.pipe(), asked.against("cover under " + above, cover.get(), accuracy))
                 .at(where)
-                .noting("at station "
-                        + new Station(stretch.station(asked.limit().bound())));
+                .noting("at station " + new Station(station));
     }
 }

@@ -1,42 +1,85 @@
 package org.fallrule.check.pipe;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fallrule.check.Limits;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Length;
-import org.fallrule.site.Attributes;
+import org.fallrule.network.Station;
 
 /**
- * Part of a pipe's run under one limit, with the least and greatest cover over it.
+ * The parts of a pipe's run under one limit, with the least and greatest cover over them.
  *
- * @param attributes the pipe's attributes, what lies above, and the length still to run to daylight, somewhere in the stretch
- * @param from station in metres where it begins
- * @param to station in metres where it ends
- * @param least the least cover; empty when the ground is not known along it
+ * @param asked what is asked there
+ * @param reaches the parts, in the order of their stations
+ * @param least the least cover; empty when the ground is not known along them
  * @param greatest the greatest cover
  */
-record CoverStretch(Attributes attributes, double from, double to, Optional<Spot> least, Optional<Spot> greatest) {
+record CoverStretch(Asked asked, List<Reach> reaches, Optional<Spot> least, Optional<Spot> greatest) {
+
+    /** Covers in metres that differ by no more are the same, and the first counts: rounding must not choose the station. */
+    private static final double SAME = 1e-6;
+
+    CoverStretch {
+        reaches = List.copyOf(reaches);
+    }
 
     /** Cover at a station. */
     record Spot(double station, double cover) {}
 
-    static CoverStretch unknown(Attributes attributes, double from, double to) {
-        return new CoverStretch(attributes, from, to, Optional.empty(), Optional.empty());
+    /** Part of a run between two stations in metres. */
+    record Reach(double from, double to) {
+        @Override
+        public String toString() {
+            return "from station " + new Station(from) + " to " + new Station(to);
+        }
     }
 
-    static CoverStretch between(Attributes attributes, Spot from, Spot to) {
-        Spot least = from.cover <= to.cover ? from : to;
-        Spot greatest = from.cover <= to.cover ? to : from;
-        return new CoverStretch(attributes, from.station, to.station, Optional.of(least), Optional.of(greatest));
+    /**
+     * What is asked of a place along the run.
+     *
+     * @param answer the limit
+     * @param above what lies above it; empty when the plan leaves that open
+     * @param byOutfall whether the limit would be another one if the outfall, whose kind is not given, were no daylight outfall
+     */
+    record Asked(Limits.Answer answer, Optional<String> above, boolean byOutfall) {}
+
+    static CoverStretch unknown(Asked asked, double from, double to) {
+        return new CoverStretch(asked, List.of(new Reach(from, to)), Optional.empty(), Optional.empty());
     }
 
-    /** This stretch and another under the same limit as one. */
-    CoverStretch and(CoverStretch other) {
+    static CoverStretch between(Asked asked, Spot from, Spot to) {
+        Reach reach = new Reach(from.station, to.station);
+        return new CoverStretch(asked, List.of(reach), Optional.of(lesser(from, to)), Optional.of(greater(from, to)));
+    }
+
+    private static Spot lesser(Spot one, Spot next) {
+        return next.cover < one.cover - SAME ? next : one;
+    }
+
+    private static Spot greater(Spot one, Spot next) {
+        return next.cover > one.cover + SAME ? next : one;
+    }
+
+    /** This stretch and one farther along under the same limit as one. */
+    CoverStretch and(CoverStretch next) {
+        List<Reach> all = new ArrayList<>(reaches);
+        Reach last = all.get(all.size() - 1);
+        for (Reach reach : next.reaches) {
+            if (reach.from == last.to) {
+                all.set(all.size() - 1, new Reach(last.from, reach.to));
+            } else {
+                all.add(reach);
+            }
+            last = all.get(all.size() - 1);
+        }
         return new CoverStretch(
-                attributes,
-                Math.min(from, other.from),
-                Math.max(to, other.to),
-                least.flatMap(a -> other.least.map(b -> a.cover <= b.cover ? a : b)),
-                greatest.flatMap(a -> other.greatest.map(b -> a.cover >= b.cover ? a : b)));
+                asked,
+                all,
+                least.flatMap(a -> next.least.map(b -> lesser(a, b))),
+                greatest.flatMap(a -> next.greatest.map(b -> greater(a, b))));
     }
 
     boolean isKnown() {
@@ -48,7 +91,13 @@ record CoverStretch(Attributes attributes, double from, double to, Optional<Spot
     }
 
     double station(Bound bound) {
-        return worst(bound).map(Spot::station).orElse((from + to) / 2);
+        Reach first = reaches.get(0);
+        return worst(bound).map(Spot::station).orElse((first.from + first.to) / 2);
+    }
+
+    /** {@code from station 0+00.0 to 0+20.0, from station 0+60.0 to 1+00.0}. */
+    String spokenReaches() {
+        return reaches.stream().map(Reach::toString).collect(Collectors.joining(", "));
     }
 
     private Optional<Spot> worst(Bound bound) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.SurfaceAbove;
@@ -37,7 +36,8 @@ final class CoverSurvey {
     private final PipeProfile profile;
     private final Limits limits;
     private final SurfaceAbove surfaces;
-    private final Optional<Double> beyond;
+    private final double beyond;
+    private final boolean perhapsNoDaylight;
 
     CoverSurvey(SiteAnalysis analysis, PipeRun run, PipeProfile profile, Limits limits) {
         this.analysis = analysis;
@@ -45,33 +45,32 @@ final class CoverSurvey {
         this.profile = profile;
         this.limits = limits;
         this.surfaces = new SurfaceAbove(analysis.site());
-        this.beyond = analysis.network().lengthToDaylight(run);
+        this.beyond = analysis.network().lengthToDaylight(run).orElse(FAR);
+        this.perhapsNoDaylight = analysis.network()
+                .outfallOf(run)
+                .map(outfall -> outfall.get(Attribute.KIND).isEmpty())
+                .orElse(false);
     }
 
     /** The stretches in order of their first station. Ground that is not known makes a stretch of its own. */
     List<CoverStretch> stretches() {
         Map<Object, CoverStretch> byLimit = new LinkedHashMap<>();
-        List<Double> cuts = new ArrayList<>(cuts());
+        List<Double> cuts = cuts();
         for (int i = 1; i < cuts.size(); i++) {
             CoverStretch piece = piece(cuts.get(i - 1), cuts.get(i));
-            List<Object> key = List.of(
-                    limits.of(piece.attributes()),
-                    piece.attributes().get(Attribute.ABOVE),
-                    piece.isKnown() ? "known" : "unknown");
-            byLimit.merge(key, piece, CoverStretch::and);
+            byLimit.merge(List.of(piece.asked(), piece.isKnown()), piece, CoverStretch::and);
         }
         return List.copyOf(byLimit.values());
     }
 
     private CoverStretch piece(double from, double to) {
-        Attributes attributes = attributesAt((from + to) / 2);
+        double middle = (from + to) / 2;
         Optional<CoverStretch.Spot> start = spotAt(from);
         Optional<CoverStretch.Spot> end = spotAt(to);
-        boolean known =
-                start.isPresent() && end.isPresent() && spotAt((from + to) / 2).isPresent();
+        boolean known = start.isPresent() && end.isPresent() && spotAt(middle).isPresent();
         return known
-                ? CoverStretch.between(attributes, start.get(), end.get())
-                : CoverStretch.unknown(attributes, from, to);
+                ? CoverStretch.between(askedAt(middle), start.get(), end.get())
+                : CoverStretch.unknown(askedAt(middle), from, to);
     }
 
     private Optional<CoverStretch.Spot> spotAt(double station) {
@@ -81,57 +80,66 @@ final class CoverSurvey {
                 station, level.above(profile.topAt(station)).metres()));
     }
 
-    private Attributes attributesAt(double station) {
-        Attributes attributes = run.pipe().attributes();
+    private CoverStretch.Asked askedAt(double station) {
         Optional<String> above = surfaces.at(profile.placeAt(station));
-        if (above.isPresent()) {
-            attributes = attributes.with(Attribute.ABOVE, above.get());
-        }
-        Length left = new Length(beyond.orElse(FAR) + profile.length().metres() - station);
-        return attributes.with(Attribute.TO_OUTFALL, left);
+        Limits.Answer answer = answer(above, beyond + profile.length().metres() - station);
+        boolean byOutfall = perhapsNoDaylight && !answer.equals(answer(above, FAR));
+        return new CoverStretch.Asked(answer, above, byOutfall);
     }
 
-    private Set<Double> cuts() {
-        Set<Double> cuts = new TreeSet<>();
-        double length = profile.length().metres();
-        cuts.add(0.0);
-        cuts.add(length);
+    private Limits.Answer answer(Optional<String> above, double toOutfall) {
+        Attributes attributes = run.pipe().attributes().with(Attribute.TO_OUTFALL, new Length(toOutfall));
+        return limits.of(
+                above.map(word -> attributes.with(Attribute.ABOVE, word)).orElse(attributes));
+    }
+
+    /** Where the run is cut, from its start to its end; of cuts that lie too close to tell apart, the first. */
+    private List<Double> cuts() {
+        TreeSet<Double> cuts = new TreeSet<>(surfaces.breaksAlong(run.axis()));
         analysis.ground().ifPresent(ground -> cuts.addAll(ground.breaksAlong(run.axis())));
-        cuts.addAll(surfaces.breaksAlong(run.axis()));
-        cuts.removeIf(station -> station < 0 || station > length);
-        cuts.addAll(changesOfLimit(length));
-        return cuts;
+        double length = profile.length().metres();
+        List<Double> apart = new ArrayList<>(List.of(0.0));
+        for (double cut : cuts.subSet(0.0, length)) {
+            double last = apart.get(apart.size() - 1);
+            if (cut - last > EXACTLY && length - cut > EXACTLY) {
+                apart.addAll(changesOfLimit(last, cut));
+                apart.add(cut);
+            }
+        }
+        apart.addAll(changesOfLimit(apart.get(apart.size() - 1), length));
+        apart.add(length);
+        return apart;
     }
 
-    private List<Double> changesOfLimit(double length) {
+    /** Where the limit changes between two cuts, under one surface. */
+    private List<Double> changesOfLimit(double from, double to) {
         List<Double> changes = new ArrayList<>();
+        double inside = Math.min(EXACTLY, to - from) / 4;
+        double start = from + inside;
+        double length = to - from - 2 * inside;
         int steps = (int) Math.ceil(length / STEP);
         for (int i = 1; i <= steps; i++) {
-            double from = length * (i - 1) / steps;
-            double to = length * i / steps;
-            if (!answerAt(from).equals(answerAt(to))) {
-                changes.add(changeBetween(from, to));
+            double before = start + length * (i - 1) / steps;
+            double after = start + length * i / steps;
+            if (!askedAt(before).equals(askedAt(after))) {
+                changes.add(changeBetween(before, after));
             }
         }
         return changes;
     }
 
     private double changeBetween(double from, double to) {
-        Limits.Answer before = answerAt(from);
+        CoverStretch.Asked before = askedAt(from);
         double low = from;
         double high = to;
         while (high - low > EXACTLY) {
             double middle = (low + high) / 2;
-            if (answerAt(middle).equals(before)) {
+            if (askedAt(middle).equals(before)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return (low + high) / 2;
-    }
-
-    private Limits.Answer answerAt(double station) {
-        return limits.of(attributesAt(station));
     }
 }

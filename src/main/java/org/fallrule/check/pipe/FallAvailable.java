@@ -28,6 +28,7 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Survey;
 
 /** Whether there is fall enough between each inlet and its outfall for every pipe on the way to have its least slope. */
 @AutoService(Check.class)
@@ -89,7 +90,7 @@ public final class FallAvailable implements Check {
         if (start.isEmpty() || end.isEmpty()) {
             return levelsMissing(inlet, path, start, end);
         }
-        return held(terms, inlet, path, start.get().above(end.get()));
+        return held(terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path));
     }
 
     private static PipeRun last(List<PipeRun> path) {
@@ -109,7 +110,15 @@ public final class FallAvailable implements Check {
         return last.invertDown().or(() -> analysis.ground().flatMap(ground -> ground.elevationAt(outfall.place())));
     }
 
-    private static Observation held(Terms terms, Feature inlet, List<PipeRun> path, Length available) {
+    private static double accuracy(SiteAnalysis analysis, List<PipeRun> path) {
+        Survey survey = analysis.site().survey();
+        Feature first = path.get(0).pipe();
+        return last(path).invertDown().isPresent()
+                ? survey.ofHeight(first, last(path).pipe())
+                : survey.ofHeightAtGround(first);
+    }
+
+    private static Observation held(Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {
         double needed = 0;
         Optional<Place> setBy = Optional.empty();
         for (PipeRun run : path) {
@@ -124,7 +133,8 @@ public final class FallAvailable implements Check {
         }
         double feet = needed / Unit.FOOT.toSi();
         Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
-        return Observation.measured(inlet, new Measured("fall to the outfall", available, 0, Optional.of(limit), setBy))
+        return Observation.measured(
+                        inlet, new Measured("fall to the outfall", available, accuracy, Optional.of(limit), setBy))
                 .against(last(path).down().structure(Role.OUTFALL).orElseThrow());
     }
 

@@ -57,6 +57,7 @@ public final class PipeSlope implements Check {
                 .flatMap(run -> Stream.of(AT_LEAST, AT_MOST)
                         .flatMap(bound -> terms.find(bound).stream())
                         .flatMap(limits -> observe(analysis, run, limits).stream()))
+                .distinct()
                 .toList();
     }
 

@@ -20,6 +20,8 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 
@@ -89,7 +91,9 @@ public final class Clearance implements Check {
         Optional<Observation> seen = terms.get(AT_LEAST)
                 .hold(subject, subject.attributes(), asked -> measured(analysis, subject, other, asked));
         Selection to = terms.get(TO);
-        return to.chooses(other) == Truth.TRUE ? seen : seen.map(each -> undecided(each, to.lacking(other)));
+        return to.chooses(other) == Truth.TRUE
+                ? seen.map(each -> perhapsOutside(each, List.of(subject, other)))
+                : seen.map(each -> undecided(each, to.lacking(other)));
     }
 
     /** What cannot be said to be of the kind asked for matters only where it stands too near. */
@@ -103,9 +107,34 @@ public final class Clearance implements Check {
             SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
         PlanDistance distance = PlanDistance.between(subject, other);
         double accuracy = analysis.site().survey().ofDistance(subject, other);
-        return Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
+        Observation seen = Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
                 .against(other)
                 .at(distance.between());
+        return toCentreline(toCentreline(seen, subject), other);
+    }
+
+    /** The distance to the centreline of a pipe whose size is not known can fail, but cannot meet. */
+    private static Observation toCentreline(Observation seen, Feature feature) {
+        boolean isPipe = feature.role() == Role.PIPE || feature.role() == Role.UTILITY;
+        if (!isPipe
+                || seen.outcome() == Outcome.FAILS
+                || OutsideDiameter.of(feature).isPresent()) {
+            return seen;
+        }
+        return seen.with(Outcome.CANNOT_TELL)
+                .lacking(new Missing("diameter of " + feature.spoken(), "give diameter with its unit"));
+    }
+
+    /** Outside of a lot that may be a neighbour's nothing has failed yet. */
+    private static Observation perhapsOutside(Observation seen, List<Feature> both) {
+        Optional<Feature> unsaid = both.stream()
+                .filter(each ->
+                        each.role() == Role.LOT && each.get(Attribute.OWN).isEmpty())
+                .findFirst();
+        return unsaid.isEmpty() || distance(seen) >= 0
+                ? seen
+                : seen.with(Outcome.CANNOT_TELL)
+                        .lacking(new Missing("own of " + unsaid.get().spoken(), "mark one lot with own = true"));
     }
 
     private static double distance(Observation seen) {

@@ -21,8 +21,6 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 
 /** Whether features lie inside of areas. */
 @AutoService(Check.class)
@@ -57,7 +55,10 @@ public final class Within implements Check {
                 "Whether each feature lies wholly inside of one of the areas; its edge counts as inside.",
                 "The farthest that any part of the feature lies from the area; zero inside of it.",
                 "Plan geometry; no published source.",
-                List.of("areas that the layer does not hold", "that lot lines from GIS are not a boundary survey"));
+                List.of(
+                        "areas that the layer does not hold",
+                        "the width of a pipe: its centreline counts",
+                        "that lot lines from GIS are not a boundary survey"));
     }
 
     @Override
@@ -91,33 +92,37 @@ public final class Within implements Check {
     }
 
     private static Optional<Observation> best(SiteAnalysis analysis, Terms terms, Feature subject) {
-        return terms.get(AREA).candidates(analysis.site()).stream()
+        List<Feature> areas = terms.get(AREA).candidates(analysis.site());
+        if (areas.isEmpty()) {
+            return terms.get(REACH).hold(subject, subject.attributes(), asked -> noArea(terms, subject));
+        }
+        return areas.stream()
                 .map(area -> terms.get(REACH)
                         .hold(subject, subject.attributes(), asked -> observe(analysis, terms, subject, area, asked)))
                 .flatMap(Optional::stream)
-                .max(Comparator.comparing(Observation::outcome));
+                .min(Comparator.comparing(Observation::outcome).reversed().thenComparingDouble(Within::reach));
+    }
+
+    private static double reach(Observation seen) {
+        return seen.measured().map(measured -> measured.value().si()).orElse(Double.MAX_VALUE);
+    }
+
+    private static Observation noArea(Terms terms, Feature subject) {
+        return Observation.plain(Outcome.FAILS, subject)
+                .noting("the plan has no " + terms.get(AREA).spoken());
     }
 
     private static Observation observe(
             SiteAnalysis analysis, Terms terms, Feature subject, Feature area, Limits.Answer.Asked asked) {
-        Length beyond = reachBeyond(subject.geometry(), area.geometry());
-        double accuracy = analysis.site().survey().ofDistance(subject, area);
+        Length beyond = new Length(ReachBeyond.of(subject.geometry(), area.geometry()));
         double toEdge = area.geometry().getBoundary().distance(subject.geometry());
-        double reaching = toEdge < accuracy ? accuracy : 0;
+        double accuracy = analysis.site().survey().ofDistance(subject, area);
+        double reaching = beyond.metres() > 0 || toEdge < accuracy ? accuracy : 0;
         Observation seen = Observation.measured(subject, asked.against("reach beyond the area", beyond, reaching))
                 .against(area);
         boolean undecided = terms.get(AREA).chooses(area) == Truth.UNKNOWN && seen.outcome() != Outcome.FAILS;
         return undecided
                 ? seen.with(Outcome.CANNOT_TELL).lacking(terms.get(AREA).lacking(area))
                 : seen;
-    }
-
-    /** The farthest that any part of the geometry lies outside of the area; zero when it lies inside. */
-    private static Length reachBeyond(Geometry geometry, Geometry area) {
-        double farthest = 0;
-        for (Coordinate place : geometry.difference(area).getCoordinates()) {
-            farthest = Math.max(farthest, area.distance(geometry.getFactory().createPoint(place)));
-        }
-        return new Length(farthest);
     }
 }

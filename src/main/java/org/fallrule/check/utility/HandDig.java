@@ -11,6 +11,7 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
+import org.fallrule.filter.Truth;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Dimension;
@@ -37,6 +38,9 @@ public final class HandDig implements Check {
                     "outside diameter to take for a utility whose size the plan does not give")
             .always();
 
+    /** Straight pieces to a quarter circle at the ends of a zone: within 0.2 % of the zone's width. */
+    private static final int ARC_SEGMENTS = 16;
+
     @Override
     public String name() {
         return "hand_dig";
@@ -46,8 +50,7 @@ public final class HandDig implements Check {
     public CheckPage page() {
         return new CheckPage(
                 "The length of each pipe, with its stations, of which some part lies inside of the tolerance zone of a"
-                        + " utility. It is a note to"
-                        + " the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
+                        + " utility. It is a note to the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
                 "zone = half the utility's outside diameter + the state's tolerance, on both sides of its centreline",
                 "State one-call laws measure the zone from the outside edge of the facility, such as F.S. 556.102 and"
                         + " California Gov. Code 4216; hand digging along a sprinkler main is common practice with no"
@@ -68,17 +71,17 @@ public final class HandDig implements Check {
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
-        for (Feature utility : terms.get(FROM).candidates(analysis.site())) {
+        Selection from = terms.get(FROM);
+        for (Feature utility : from.candidates(analysis.site())) {
             for (PipeRun run : analysis.network().runs()) {
                 Geometry zone = utility.geometry().buffer(reach(terms, run, utility), ARC_SEGMENTS);
-                observe(run, utility, run.axis().intersection(zone)).ifPresent(observations::add);
+                observe(run, utility, run.axis().intersection(zone))
+                        .map(seen -> noting(seen, from, run, utility))
+                        .ifPresent(observations::add);
             }
         }
         return observations;
     }
-
-    /** Straight pieces to a quarter circle at the ends of a zone: within 0.1 % of the zone's width. */
-    private static final int ARC_SEGMENTS = 16;
 
     /** From the utility's centreline to the pipe's, in metres, when the pipe's edge touches the zone. */
     private static double reach(Terms terms, PipeRun run, Feature utility) {
@@ -99,6 +102,19 @@ public final class HandDig implements Check {
                 .against(utility)
                 .at(inside)
                 .noting(stations(run, inside)));
+    }
+
+    private static Observation noting(Observation seen, Selection from, PipeRun run, Feature utility) {
+        Observation noted = seen;
+        if (OutsideDiameter.of(utility).isEmpty()) {
+            noted = noted.noting("size of " + utility.spoken() + " is not given and taken from the rule");
+        }
+        if (run.size().isEmpty()) {
+            noted = noted.noting("diameter of " + run.pipe().spoken() + " is not given and not counted");
+        }
+        return from.chooses(utility) == Truth.TRUE
+                ? noted
+                : noted.noting(from.lacking(utility).what() + " is not given");
     }
 
     private static String stations(PipeRun run, Geometry inside) {

@@ -15,6 +15,7 @@ import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Station;
+import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -97,10 +98,20 @@ final class PipeAndUtility {
     private Observation levelsMissing(boolean ofPipe, boolean ofUtility) {
         Observation seen = Observation.plain(Outcome.CANNOT_TELL, run.pipe());
         if (ofPipe) {
-            seen = seen.lacking(new Missing(
-                    "inverts and diameter of " + run.pipe().spoken(), "give invert_up, invert_down and diameter"));
+            String names = namesOfMissing();
+            seen = seen.lacking(new Missing(names + " of " + run.pipe().spoken(), "give " + names));
         }
         return ofUtility ? seen.lacking(UtilityLevel.missing(utility)) : seen;
+    }
+
+    /** {@code invert_up, invert_down and diameter}. */
+    private String namesOfMissing() {
+        List<String> names = new ArrayList<>();
+        run.invertUp().ifPresentOrElse(known -> {}, () -> names.add(Attribute.INVERT_UP.name()));
+        run.invertDown().ifPresentOrElse(known -> {}, () -> names.add(Attribute.INVERT_DOWN.name()));
+        run.size().ifPresentOrElse(known -> {}, () -> names.add(Attribute.DIAMETER.name()));
+        String last = names.remove(names.size() - 1);
+        return names.isEmpty() ? last : String.join(", ", names) + " and " + last;
     }
 
     private Observation withSizes(Observation seen) {

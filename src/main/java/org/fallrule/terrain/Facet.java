@@ -1,0 +1,50 @@
+package org.fallrule.terrain;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Triangle;
+
+/**
+ * A flat triangle of the ground, its corners with Z.
+ *
+ * @param a a corner
+ * @param b the next corner
+ * @param c the last corner
+ */
+record Facet(Coordinate a, Coordinate b, Coordinate c) {
+
+    /** Its least width in plan, in metres. */
+    double width() {
+        double longest = Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
+        return longest > 0 ? 2 * Triangle.area(a, b, c) / longest : 0;
+    }
+
+    Envelope envelope() {
+        Envelope envelope = new Envelope(a, b);
+        envelope.expandToInclude(c);
+        return envelope;
+    }
+
+    Coordinate[] outline() {
+        return new Coordinate[] {a, b, c, a};
+    }
+
+    /** How far, in metres, a place lies beyond the edge that it is farthest beyond; negative inside. */
+    double beyond(Coordinate place) {
+        double turn = Math.signum(Triangle.signedArea(a, b, c));
+        return Math.max(beyond(a, b, place, turn), Math.max(beyond(b, c, place, turn), beyond(c, a, place, turn)));
+    }
+
+    private static double beyond(Coordinate from, Coordinate to, Coordinate place, double turn) {
+        return -turn * 2 * Triangle.signedArea(from, to, place) / from.distance(to);
+    }
+
+    /** The height at a place; at a place beyond an edge no higher and no lower than the corners. */
+    double heightAt(Coordinate place) {
+        double turn = Math.signum(Triangle.signedArea(a, b, c));
+        double ofA = Math.max(0, turn * Triangle.signedArea(b, c, place));
+        double ofB = Math.max(0, turn * Triangle.signedArea(c, a, place));
+        double ofC = Math.max(0, turn * Triangle.signedArea(a, b, place));
+        return (ofA * a.getZ() + ofB * b.getZ() + ofC * c.getZ()) / (ofA + ofB + ofC);
+    }
+}

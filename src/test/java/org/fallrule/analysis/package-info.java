@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.analysis;
+
+import org.jspecify.annotations.NullMarked;

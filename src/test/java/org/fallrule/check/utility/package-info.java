@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.utility;
+
+import org.jspecify.annotations.NullMarked;

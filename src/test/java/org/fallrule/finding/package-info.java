@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.finding;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.network;
+
+import org.jspecify.annotations.NullMarked;

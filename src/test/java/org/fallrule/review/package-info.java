@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.review;
+
+import org.jspecify.annotations.NullMarked;

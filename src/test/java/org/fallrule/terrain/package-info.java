@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.terrain;
+
+import org.jspecify.annotations.NullMarked;
