@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a tree of maps, lists, texts, numbers and flags as indented JSON. */
 public final class JsonWriter {
@@ -34,8 +35,10 @@ public final class JsonWriter {
         return text.append('\n').toString();
     }
 
-    private void value(Object value) throws IOException {
-        if (value instanceof Map<?, ?> map) {
+    private void value(@Nullable Object value) throws IOException {
+        if (value == null) {
+            out.writeNull();
+        } else if (value instanceof Map<?, ?> map) {
             object(map);
         } else if (value instanceof List<?> list) {
             array(list);
@@ -44,7 +47,7 @@ public final class JsonWriter {
         } else if (value instanceof Long || value instanceof Integer) {
             out.writeNumber(((Number) value).longValue());
         } else if (value instanceof Number number) {
-            out.writeNumber(number.doubleValue());
+            number(number.doubleValue());
         } else {
             out.writeString(String.valueOf(value));
         }
@@ -54,17 +57,13 @@ public final class JsonWriter {
         out.writeStartObject();
         for (Map.Entry<?, ?> entry : map.entrySet()) {
             out.writeFieldName(String.valueOf(entry.getKey()));
-            if (entry.getValue() == null) {
-                out.writeNull();
-            } else {
-                value(entry.getValue());
-            }
+            value(entry.getValue());
         }
         out.writeEndObject();
     }
 
     private void array(List<?> list) throws IOException {
-        boolean onePlace = !list.isEmpty() && list.stream().allMatch(item -> item instanceof Number);
+        boolean onePlace = !list.isEmpty() && list.stream().allMatch(JsonWriter::isWritable);
         if (onePlace) {
             position(list);
             return;
@@ -74,6 +73,19 @@ public final class JsonWriter {
             value(item);
         }
         out.writeEndArray();
+    }
+
+    /** JSON (RFC 8259, section 6) has no word for a number that is infinite or not one. */
+    private void number(double number) throws IOException {
+        if (Double.isFinite(number)) {
+            out.writeNumber(number);
+        } else {
+            out.writeNull();
+        }
+    }
+
+    private static boolean isWritable(@Nullable Object item) {
+        return item instanceof Number number && Double.isFinite(number.doubleValue());
     }
 
     /** Numbers stand on one line. */

@@ -25,10 +25,10 @@ public final class Keys {
         return mapping;
     }
 
-    /** The value under a key, if there is one. */
+    /** The value under a key, if there is one. A key with nothing or an empty text after it says nothing. */
     public Optional<Node> node(String key) {
         asked.add(key);
-        return mapping.get(key).filter(node -> !(node instanceof Node.Scalar scalar && scalar.blank()));
+        return mapping.get(key).filter(node -> !saysNothing(node));
     }
 
     /** The single value under a key; a list or mapping there is a fault. */
@@ -76,7 +76,7 @@ public final class Keys {
     public List<Node.Scalar> scalars(String key) {
         List<Node.Scalar> values = new ArrayList<>();
         for (Node item : list(key)) {
-            if (item instanceof Node.Scalar scalar) {
+            if (item instanceof Node.Scalar scalar && !saysNothing(scalar)) {
                 values.add(scalar);
             } else {
                 fault(item.place(), key + ": found " + item.kind() + ", wanted single values");
@@ -105,8 +105,12 @@ public final class Keys {
                 .filter(key -> !asked.contains(key))
                 .forEach(key -> fault(
                         mapping.placeOf(key),
-                        "unknown key " + key + " in " + what + Nearest.hint(key, asked) + " Known: "
+                        "unknown key " + Excerpt.of(key) + " in " + what + Nearest.hint(key, asked) + " Known: "
                                 + String.join(", ", asked)));
+    }
+
+    private static boolean saysNothing(Node node) {
+        return node instanceof Node.Scalar scalar && scalar.blank();
     }
 
     public void fault(Place where, String says) {

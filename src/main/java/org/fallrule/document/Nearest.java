@@ -16,11 +16,20 @@ public final class Nearest {
 
     /** The known word with the fewest letters to change, if those are at most a third of the word. */
     public static Optional<String> to(String found, Collection<String> known) {
-        String lower = found.toLowerCase(Locale.ROOT);
+        String lower = lowerCase(found);
         return known.stream()
-                .min(Comparator.comparingInt((String word) -> letters(lower, word))
-                        .thenComparing(word -> word))
-                .filter(word -> letters(lower, word) <= Math.max(1, word.length() / 3));
+                .filter(word -> Math.abs(lower.length() - word.length()) <= most(word))
+                .filter(word -> letters(lower, lowerCase(word)) <= most(word))
+                .min(Comparator.comparingInt((String word) -> letters(lower, lowerCase(word)))
+                        .thenComparing(word -> word));
+    }
+
+    private static String lowerCase(String word) {
+        return word.toLowerCase(Locale.ROOT);
+    }
+
+    private static int most(String word) {
+        return Math.max(1, word.length() / 3);
     }
 
     /** Levenshtein distance: the letters to put in, take out or change (V. I. Levenshtein, Soviet Physics Doklady 10, 1966). */

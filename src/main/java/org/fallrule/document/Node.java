@@ -18,12 +18,12 @@ public sealed interface Node {
      * A single value.
      *
      * @param text its text without quotes
-     * @param blank whether nothing, {@code ~} or {@code null} was written
+     * @param blank whether nothing, {@code ~}, {@code null} or an empty text was written
      */
     record Scalar(Place place, String text, boolean blank) implements Node {
         @Override
         public String kind() {
-            return blank ? "nothing" : "\"" + text + "\"";
+            return blank ? "nothing" : "\"" + Excerpt.of(text) + "\"";
         }
     }
 

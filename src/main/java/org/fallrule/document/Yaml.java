@@ -1,7 +1,5 @@
 package org.fallrule.document;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -12,25 +10,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * Reads a YAML document into {@link Node}s that know their line and column. Anchors and aliases are refused, a key may stand
- * once, and size and depth are bounded, so that no document can grow beyond what is written in it.
+ * Reads a YAML document into {@link Node}s that know their line and column. Aliases are refused, a key may stand once, and
+ * size and depth are bounded, so that no document can grow beyond what is written in it or keep anybody waiting.
  */
 public final class Yaml {
     private static final int MOST_DEPTH = 30;
-    private static final int MOST_BYTES = 4 << 20;
+    private static final int LARGEST = 512 << 10;
 
     private final YAMLParser parser;
-    private final String file;
+    private final YamlFaults faults;
 
-    private Yaml(YAMLParser parser, String file) {
+    private Yaml(YAMLParser parser, YamlFaults faults) {
         this.parser = parser;
-        this.file = file;
+        this.faults = faults;
     }
 
     /**
@@ -41,9 +38,7 @@ public final class Yaml {
      */
     public static Node.Mapping read(Path path, String shownAs) {
         try {
-            if (Files.size(path) > MOST_BYTES) {
-                throw new UnusableInput(Place.of(shownAs), "the file is larger than 4 MB; is it really YAML?");
-            }
+            refuseLong(Files.size(path), shownAs);
             return parse(Files.readString(path), shownAs);
         } catch (IOException e) {
             throw new UnusableInput(
@@ -53,14 +48,17 @@ public final class Yaml {
 
     /** Reads a document from its text, as {@link #read} does from a file. */
     public static Node.Mapping parse(String text, String shownAs) {
+        refuseLong(text.length(), shownAs);
+        refuseUnprintable(text, shownAs);
+        YamlFaults faults = new YamlFaults(shownAs);
         LoaderOptions options = new LoaderOptions();
         options.setNestingDepthLimit(MOST_DEPTH);
         options.setMaxAliasesForCollections(0);
         try (YAMLParser parser =
                 YAMLFactory.builder().loaderOptions(options).build().createParser(text)) {
-            return new Yaml(parser, shownAs).document();
+            return new Yaml(parser, faults).document();
         } catch (JsonProcessingException e) {
-            throw new UnusableInput(place(shownAs, e), plain(e));
+            throw faults.of(e);
         } catch (IOException e) {
             throw new UnusableInput(Place.of(shownAs), "cannot be read: " + e.getMessage());
         }
@@ -68,7 +66,7 @@ public final class Yaml {
 
     private Node.Mapping document() throws IOException {
         if (parser.nextToken() == null) {
-            return Node.Mapping.empty(Place.of(file).at(1, 1));
+            return Node.Mapping.empty(here());
         }
         Node outermost = node(0);
         if (parser.nextToken() != null) {
@@ -94,8 +92,8 @@ public final class Yaml {
         if (token == JsonToken.START_ARRAY) {
             return sequence(depth);
         }
-        boolean blank = token == JsonToken.VALUE_NULL;
-        return new Node.Scalar(here(), blank ? "" : parser.getText(), blank);
+        String text = token == JsonToken.VALUE_NULL ? "" : parser.getText();
+        return new Node.Scalar(here(), text, text.isBlank());
     }
 
     private Node sequence(int depth) throws IOException {
@@ -125,31 +123,32 @@ public final class Yaml {
     }
 
     private Place here() {
-        return place(file, parser.currentTokenLocation());
+        return faults.place(parser.currentTokenLocation());
     }
 
-    private static Place place(String file, JsonLocation location) {
-        return Place.of(file).at(Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
-    }
-
-    private static Place place(String file, JsonProcessingException e) {
-        return e.getLocation() == null ? Place.of(file) : place(file, e.getLocation());
-    }
-
-    private static String plain(JsonProcessingException e) {
-        if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblem() != null) {
-            return "not readable as YAML: " + hint(marked.getProblem());
+    private static void refuseLong(long size, String shownAs) {
+        if (size > LARGEST) {
+            throw new UnusableInput(
+                    Place.of(shownAs), "the file is larger than " + (LARGEST >> 10) + " kB; is it really YAML?");
         }
-        String kind = e instanceof JsonParseException ? "not readable as YAML: " : "cannot be read: ";
-        return kind
-                + hint(String.valueOf(e.getOriginalMessage())
-                        .lines()
-                        .findFirst()
-                        .orElse(""));
     }
 
-    private static String hint(String problem) {
-        String lower = problem.toLowerCase(Locale.ROOT);
-        return lower.contains("'\\t") || lower.contains("tab") ? problem + "; indent with spaces, not tabs" : problem;
+    /** The parser refuses these characters too, but does not say where they stand. */
+    private static void refuseUnprintable(String text, String shownAs) {
+        int line = 1;
+        int column = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int letter = text.codePointAt(i);
+            column++;
+            if (!StreamReader.isPrintable(letter)) {
+                throw new UnusableInput(
+                        Place.of(shownAs).at(line, column),
+                        String.format("the character U+%04X cannot stand in YAML; is this really text?", letter));
+            }
+            if (letter == '\n') {
+                line++;
+                column = 0;
+            }
+        }
     }
 }

@@ -1,7 +1,9 @@
 package org.fallrule.filter;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fallrule.document.Excerpt;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.geotools.api.filter.And;
@@ -28,6 +30,12 @@ import org.geotools.filter.text.ecql.ECQL;
  * other. Functions, arithmetic and geometry are refused.
  */
 public final class Ecql {
+    private static final int LONGEST = 4000;
+    private static final int MOST_PARENTHESES = 100;
+    private static final Pattern QUOTED = Pattern.compile("'[^']*'|\"[^\"]*\"");
+    private static final Pattern ID = Pattern.compile("\\bid\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WILDCARD = Pattern.compile("[%_]");
+
     private final String text;
     private final Place where;
 
@@ -47,13 +55,23 @@ public final class Ecql {
     }
 
     private Filter parsed() {
+        String bare = QUOTED.matcher(text).replaceAll("''");
+        if (text.length() > LONGEST
+                || bare.chars().filter(letter -> letter == '(').count() > MOST_PARENTHESES) {
+            throw refused("is too long or too deep; part it into several rules or cases");
+        }
+        if (bare.contains("==")) {
+            throw refused("says == where = is meant");
+        }
         try {
             return filter(ECQL.toFilter(text));
+        } catch (UnusableInput e) {
+            throw e;
         } catch (CQLException | RuntimeException e) {
-            if (e instanceof UnusableInput unusable) {
-                throw unusable;
-            }
-            throw refused("cannot be read");
+            throw refused(
+                    ID.matcher(bare).find()
+                            ? "cannot be read; id is a word of ECQL, as a name it stands in double quotes"
+                            : "cannot be read");
         }
     }
 
@@ -73,8 +91,8 @@ public final class Ecql {
         if (parsed instanceof PropertyIsBetween between) {
             String name = name(between.getExpression());
             return new Filter.AllOf(List.of(
-                    new Filter.Compared(name, Filter.Relation.AT_LEAST, value(between.getLowerBoundary())),
-                    new Filter.Compared(name, Filter.Relation.AT_MOST, value(between.getUpperBoundary()))));
+                    new Filter.Compared(name, Relation.AT_LEAST, value(between.getLowerBoundary())),
+                    new Filter.Compared(name, Relation.AT_MOST, value(between.getUpperBoundary()))));
         }
         if (parsed instanceof PropertyIsLike like) {
             return new Filter.Like(name(like.getExpression()), pattern(like));
@@ -94,26 +112,26 @@ public final class Ecql {
         String name = name(turned ? parsed.getExpression2() : parsed.getExpression1());
         Object value = value(turned ? parsed.getExpression1() : parsed.getExpression2());
         if (parsed instanceof PropertyIsNotEqualTo) {
-            return new Filter.Not(new Filter.Compared(name, Filter.Relation.EQUAL, value));
+            return new Filter.Not(new Filter.Compared(name, Relation.EQUAL, value));
         }
         return new Filter.Compared(name, relation(parsed, turned), value);
     }
 
-    private Filter.Relation relation(BinaryComparisonOperator parsed, boolean turned) {
+    private Relation relation(BinaryComparisonOperator parsed, boolean turned) {
         if (parsed instanceof PropertyIsEqualTo) {
-            return Filter.Relation.EQUAL;
+            return Relation.EQUAL;
         }
         if (parsed instanceof PropertyIsLessThan) {
-            return turned ? Filter.Relation.MORE : Filter.Relation.LESS;
+            return turned ? Relation.MORE : Relation.LESS;
         }
         if (parsed instanceof PropertyIsLessThanOrEqualTo) {
-            return turned ? Filter.Relation.AT_LEAST : Filter.Relation.AT_MOST;
+            return turned ? Relation.AT_LEAST : Relation.AT_MOST;
         }
         if (parsed instanceof PropertyIsGreaterThan) {
-            return turned ? Filter.Relation.LESS : Filter.Relation.MORE;
+            return turned ? Relation.LESS : Relation.MORE;
         }
         if (parsed instanceof PropertyIsGreaterThanOrEqualTo) {
-            return turned ? Filter.Relation.AT_MOST : Filter.Relation.AT_LEAST;
+            return turned ? Relation.AT_MOST : Relation.AT_LEAST;
         }
         throw refused("uses a comparison that is not known");
     }
@@ -126,23 +144,33 @@ public final class Ecql {
     }
 
     private Object value(Expression expression) {
-        if (expression instanceof Literal literal && literal.getValue() != null) {
+        if (expression instanceof Literal literal
+                && (literal.getValue() instanceof String
+                        || literal.getValue() instanceof Number
+                        || literal.getValue() instanceof Boolean)) {
             return literal.getValue();
         }
-        throw refused("wants a number or a text in single quotes on one side of each comparison");
+        throw refused("wants a number, true, false or a text in single quotes on one side of each comparison");
     }
 
     private static Pattern pattern(PropertyIsLike like) {
+        Matcher wildcard = WILDCARD.matcher(like.getLiteral());
         StringBuilder regex = new StringBuilder();
-        for (char letter : like.getLiteral().toCharArray()) {
-            regex.append(letter == '%' ? ".*" : letter == '_' ? "." : Pattern.quote(String.valueOf(letter)));
+        int done = 0;
+        while (wildcard.find()) {
+            regex.append(Pattern.quote(like.getLiteral().substring(done, wildcard.start())))
+                    .append(wildcard.group().equals("%") ? ".*" : ".");
+            done = wildcard.end();
         }
-        return Pattern.compile(regex.toString(), like.isMatchingCase() ? 0 : Pattern.CASE_INSENSITIVE);
+        regex.append(Pattern.quote(like.getLiteral().substring(done)));
+        int eitherCase = like.isMatchingCase() ? 0 : Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
+        return Pattern.compile(regex.toString(), Pattern.DOTALL | eitherCase);
     }
 
     private UnusableInput refused(String why) {
         return new UnusableInput(
                 where,
-                "the condition " + text + " " + why + "; write it like diameter_in <= 6 AND material = 'pvc_sdr35'");
+                (text.isBlank() ? "an empty condition " : "the condition " + Excerpt.of(text) + " ") + why
+                        + "; write it like diameter_in <= 6 AND material = 'pvc_sdr35'");
     }
 }

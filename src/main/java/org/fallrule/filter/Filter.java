@@ -2,16 +2,15 @@ package org.fallrule.filter;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** A condition over named values: texts, flags and numbers. */
 public sealed interface Filter {
-
-    /** Two numbers nearer to each other than this part of themselves are equal. */
-    double SAME_NUMBER = 1e-6;
 
     /**
      * Whether the condition holds.
@@ -90,6 +89,20 @@ public sealed interface Filter {
 
     /** The value of a name, as text, has the form of a pattern. */
     record Like(String name, Pattern pattern) implements Filter {
+        /** Two are the same when they are written the same; a {@link Pattern} is equal only to itself. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Like like
+                    && name.equals(like.name)
+                    && pattern.pattern().equals(like.pattern.pattern())
+                    && pattern.flags() == like.pattern.flags();
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(name, pattern.pattern(), pattern.flags());
+        }
+
         @Override
         public Truth test(Function<String, Optional<Object>> values) {
             return values.apply(name)
@@ -121,39 +134,5 @@ public sealed interface Filter {
         Set<String> names = new LinkedHashSet<>();
         parts.forEach(part -> names.addAll(part.names()));
         return names;
-    }
-
-    /** The relations of two values. Texts are compared letter by letter, numbers up to {@link #SAME_NUMBER}. */
-    enum Relation {
-        EQUAL,
-        LESS,
-        AT_MOST,
-        MORE,
-        AT_LEAST;
-
-        Truth between(Object value, Object to) {
-            if (value instanceof Number number && to instanceof Number limit) {
-                return Truth.of(holds(order(number.doubleValue(), limit.doubleValue())));
-            }
-            if (value instanceof Number != to instanceof Number) {
-                return this == EQUAL ? Truth.of(String.valueOf(value).equals(String.valueOf(to))) : Truth.UNKNOWN;
-            }
-            return Truth.of(holds(String.valueOf(value).compareTo(String.valueOf(to))));
-        }
-
-        private static int order(double value, double to) {
-            double same = SAME_NUMBER * Math.max(Math.abs(value), Math.abs(to));
-            return Math.abs(value - to) <= same ? 0 : Double.compare(value, to);
-        }
-
-        private boolean holds(int order) {
-            return switch (this) {
-                case EQUAL -> order == 0;
-                case LESS -> order < 0;
-                case AT_MOST -> order <= 0;
-                case MORE -> order > 0;
-                case AT_LEAST -> order >= 0;
-            };
-        }
     }
 }

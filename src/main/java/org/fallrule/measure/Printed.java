@@ -5,10 +5,12 @@ import java.math.RoundingMode;
 
 /**
  * Quantities as text. A measured value is printed in the unit of its limit, with as many digits as it takes for the print not
- * to contradict the outcome: 4.9985 ft against 5 ft is never printed as {@code 5.00 ft} when it fails.
+ * to contradict the outcome: 4.996 ft, which fails 5 ft, is not printed as {@code 5.00 ft}. A value that misses its limit by no
+ * more than {@link Dimension#tolerance()} counts as equal to it, and is printed as equal to it.
  */
 public final class Printed {
-    private static final int MOST_DECIMALS = 7;
+    private static final int MOST_DECIMALS = 9;
+    private static final int LIMIT_DECIMALS = 7;
 
     private Printed() {}
 
@@ -20,7 +22,10 @@ public final class Printed {
     /** A value next to its limit, in the limit's unit, with digits enough to agree with the standing. */
     public static String beside(Quantity measured, Limit limit) {
         Unit unit = readable(limit.value().unit());
-        return of(measured, unit, decimalsBeside(measured, limit, unit));
+        Quantity shown = limit.standing(measured, 0) == Standing.FAILS || limit.shortfall(measured) <= 0
+                ? measured
+                : limit.value().quantity();
+        return of(shown, unit, decimalsBeside(shown, limit, unit));
     }
 
     /** The shortfall printed with the same digits as the value it belongs to, and never as zero. */
@@ -36,14 +41,14 @@ public final class Printed {
 
     /** The limit as its author wrote it; a slope in another form than percent also in percent. */
     public static String limit(Written written) {
-        boolean plain =
-                readable(written.unit()) == written.unit() && !written.text().contains(":");
-        return plain ? written.text() : written.text() + " (" + of(written.quantity(), Unit.PERCENT) + ")";
+        return isPlain(written)
+                ? written.text()
+                : written.text() + " (" + printedNumber(written).toPlainString() + " " + Unit.PERCENT.symbol() + ")";
     }
 
     /** A number without trailing zeros: {@code 5}, {@code 0.25}. */
     public static String trimmed(double number) {
-        BigDecimal decimal = rounded(number, MOST_DECIMALS).stripTrailingZeros();
+        BigDecimal decimal = rounded(number, LIMIT_DECIMALS).stripTrailingZeros();
         return decimal.toPlainString();
     }
 
@@ -55,17 +60,34 @@ public final class Printed {
     private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {
         boolean fails = limit.standing(measured, 0) == Standing.FAILS;
         double value = measured.in(unit);
-        double asked = limit.value().quantity().in(unit);
+        BigDecimal asked = printedNumber(limit.value());
         int decimals = unit.decimals();
-        while (decimals < MOST_DECIMALS && fails != looksFailing(limit.bound(), value, asked, decimals)) {
+        while (decimals < MOST_DECIMALS && fails != looksFailing(limit.bound(), rounded(value, decimals), asked)) {
             decimals++;
         }
-        return fails == looksFailing(limit.bound(), value, asked, decimals) ? decimals : unit.decimals();
+        return decimals;
     }
 
-    private static boolean looksFailing(Bound bound, double value, double asked, int decimals) {
-        int order = rounded(value, decimals).compareTo(rounded(asked, decimals));
+    private static boolean looksFailing(Bound bound, BigDecimal value, BigDecimal asked) {
+        int order = value.compareTo(asked);
         return bound == Bound.AT_LEAST ? order < 0 : order > 0;
+    }
+
+    /** The number that a reader sees in the print of a limit. */
+    private static BigDecimal printedNumber(Written limit) {
+        Unit unit = readable(limit.unit());
+        double number = limit.quantity().in(unit);
+        BigDecimal usual = rounded(number, unit.decimals());
+        if (!isPlain(limit)) {
+            boolean exact = usual.compareTo(rounded(number, LIMIT_DECIMALS)) == 0;
+            return exact ? usual : rounded(number, unit.decimalsOfTolerance());
+        }
+        boolean endless = rounded(number, LIMIT_DECIMALS).compareTo(rounded(number, MOST_DECIMALS)) != 0;
+        return rounded(number, endless ? unit.decimalsOfTolerance() : LIMIT_DECIMALS);
+    }
+
+    private static boolean isPlain(Written written) {
+        return readable(written.unit()) == written.unit() && !written.text().contains(":");
     }
 
     static BigDecimal rounded(double number, int decimals) {

@@ -61,6 +61,11 @@ public enum Unit {
         return decimals;
     }
 
+    /** Digits after the point in which a difference of {@link Dimension#tolerance()} shows. */
+    int decimalsOfTolerance() {
+        return Math.max(decimals, (int) Math.ceil(Math.log10(toSi / dimension.tolerance())));
+    }
+
     /** The unit's usual sign: {@code ft}, {@code in/ft}. */
     public String symbol() {
         return words.get(0);

@@ -31,6 +31,22 @@ public final class UnreadableQuantity extends RuntimeException {
                 + "; use " + Unit.symbolsOf(wanted));
     }
 
+    static UnreadableQuantity tooLong(String start, Dimension wanted) {
+        return new UnreadableQuantity(
+                "\"" + start + "\"… is too long for " + article(wanted) + "; give one such as " + example(wanted));
+    }
+
+    static UnreadableQuantity tooGreat(String text, Dimension wanted) {
+        return new UnreadableQuantity("\"" + text + "\" is too great for " + article(wanted)
+                + " on a lot; give one such as " + example(wanted));
+    }
+
+    static UnreadableQuantity steepRatio(String text) {
+        return new UnreadableQuantity(
+                "\"" + text + "\" falls more than it runs; a ratio is fall to run, such as 1:48, and a"
+                        + " steeper slope is written in percent");
+    }
+
     private static String article(Dimension dimension) {
         String word = dimension.word();
         return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;

@@ -1,5 +1,6 @@
 package org.fallrule.measure;
 
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -7,7 +8,8 @@ import java.util.regex.Pattern;
  * A quantity as somebody wrote it: the amount, the unit they used, and their text.
  *
  * <p>Text is read as a number, a whole number with a fraction, or a fraction, then a unit: {@code 5 ft}, {@code 18 in},
- * {@code 1 1/2 in}, {@code 1/8 in/ft}, {@code 1 %}. A slope may also stand as a ratio, {@code 1:48} (fall to run).
+ * {@code 1 1/2 in}, {@code 1/8 in/ft}, {@code 1 %}. A slope may also stand as a ratio, {@code 1:48}, fall to run. A ratio that
+ * falls more than it runs is refused: graders write side slopes run to rise, so that {@code 3:1} could mean either.
  *
  * @param quantity the amount
  * @param unit the unit it was written in
@@ -15,7 +17,12 @@ import java.util.regex.Pattern;
  */
 public record Written(Quantity quantity, Unit unit, String text) {
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile(
-            "([-+]?\\d+\\s+)?([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?)(?:/(\\d+))?\\s*(\\D.*)?");
+            "(?:([-+]?\\d+)\\s+(?=\\d+/))?([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?)(?:/(\\d+))?\\s*([^\\d\\s.+-].*)?");
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u202f]+");
+    /** In SI; far beyond any lot, and small enough for a double to resolve every {@link Dimension#tolerance()}. */
+    private static final double GREATEST = 1e9;
+
+    private static final int LONGEST = 60;
     private static final Pattern RATIO = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*:\\s*(\\d+(?:\\.\\d+)?)");
 
     /**
@@ -24,13 +31,13 @@ public record Written(Quantity quantity, Unit unit, String text) {
      * @throws UnreadableQuantity if there is no number, no unit, or a unit that does not measure the wanted dimension
      */
     public static Written parse(String text, Dimension wanted) {
-        String tidy = text.strip().replaceAll("\\s+", " ");
-        if (wanted == Dimension.SLOPE) {
-            Matcher ratio = RATIO.matcher(tidy);
-            if (ratio.matches() && Double.parseDouble(ratio.group(2)) > 0) {
-                double slope = Double.parseDouble(ratio.group(1)) / Double.parseDouble(ratio.group(2));
-                return new Written(wanted.of(slope), Unit.PERCENT, tidy);
-            }
+        if (text.length() > LONGEST) {
+            throw UnreadableQuantity.tooLong(text.substring(0, LONGEST), wanted);
+        }
+        String tidy = BLANKS.matcher(text).replaceAll(" ").strip();
+        Matcher ratio = RATIO.matcher(tidy);
+        if (wanted == Dimension.SLOPE && ratio.matches()) {
+            return new Written(new Slope(fallToRun(ratio, text)), Unit.PERCENT, tidy);
         }
         Matcher parts = NUMBER_AND_UNIT.matcher(tidy);
         if (!parts.matches()) {
@@ -42,8 +49,8 @@ public record Written(Quantity quantity, Unit unit, String text) {
         Unit unit = Unit.named(parts.group(4), wanted)
                 .orElseThrow(() -> UnreadableQuantity.unitUnknown(text, parts.group(4), wanted));
         double si = number(parts, text, wanted) * unit.toSi();
-        if (!Double.isFinite(si)) {
-            throw UnreadableQuantity.notANumber(text, wanted);
+        if (Math.abs(si) > GREATEST) {
+            throw UnreadableQuantity.tooGreat(text, wanted);
         }
         return new Written(wanted.of(si), unit, tidy);
     }
@@ -54,10 +61,28 @@ public record Written(Quantity quantity, Unit unit, String text) {
                 unit.dimension().of(number * unit.toSi()), unit, Printed.trimmed(number) + " " + unit.symbol());
     }
 
-    /** A computed number in a unit, its text rounded to so many digits after the point. */
+    /**
+     * A computed number in a unit, rounded to so many digits after the point, or more where it takes more to stay within
+     * {@link Dimension#tolerance()} of the number. Amount and text are the same, so that nobody is held to digits not shown.
+     */
     public static Written of(double number, Unit unit, int decimals) {
-        String text = Printed.rounded(number, decimals).toPlainString() + " " + unit.symbol();
-        return new Written(unit.dimension().of(number * unit.toSi()), unit, text);
+        BigDecimal rounded = Printed.rounded(number, Math.max(decimals, unit.decimalsOfTolerance()));
+        return new Written(
+                unit.dimension().of(rounded.doubleValue() * unit.toSi()),
+                unit,
+                rounded.toPlainString() + " " + unit.symbol());
+    }
+
+    private static double fallToRun(Matcher ratio, String text) {
+        double fall = Double.parseDouble(ratio.group(1));
+        double run = Double.parseDouble(ratio.group(2));
+        if (run == 0) {
+            throw UnreadableQuantity.notANumber(text, Dimension.SLOPE);
+        }
+        if (fall > run) {
+            throw UnreadableQuantity.steepRatio(text);
+        }
+        return fall / run;
     }
 
     private static double number(Matcher parts, String text, Dimension wanted) {
@@ -68,13 +93,11 @@ public record Written(Quantity quantity, Unit unit, String text) {
                 throw UnreadableQuantity.notANumber(text, wanted);
             }
             last /= divisor;
-        } else if (parts.group(1) != null) {
-            throw UnreadableQuantity.notANumber(text, wanted);
         }
         if (parts.group(1) == null) {
             return last;
         }
-        double whole = Double.parseDouble(parts.group(1).strip());
-        return whole < 0 ? whole - last : whole + last;
+        double whole = Double.parseDouble(parts.group(1));
+        return parts.group(1).startsWith("-") ? whole - last : whole + last;
     }
 }
