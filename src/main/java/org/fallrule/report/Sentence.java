@@ -20,6 +20,18 @@ public final class Sentence {
     /** The whole finding in one sentence. */
     public static String of(Finding finding) {
         Observation seen = finding.observation();
+        boolean ofNothing = seen.subject().isEmpty()
+                && seen.measured().isEmpty()
+                && seen.missing().isEmpty();
+        return capital(ofNothing ? ofNothing(seen) : ofSomething(seen));
+    }
+
+    /** {@code not applicable: the plan states that there is no septic.} */
+    private static String ofNothing(Observation seen) {
+        return seen.outcome().spoken() + ": " + String.join("; ", seen.notes()) + ".";
+    }
+
+    private static String ofSomething(Observation seen) {
         StringBuilder text = new StringBuilder(about(seen));
         seen.measured().ifPresent(measured -> text.append(": ").append(measure(measured, seen.outcome())));
         if (seen.measured().isEmpty() && seen.missing().isEmpty()) {
@@ -30,7 +42,7 @@ public final class Sentence {
                     .append(seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")));
         }
         seen.notes().forEach(note -> text.append("; ").append(note));
-        return capital(text.append('.').toString());
+        return text.append('.').toString();
     }
 
     /** What it is about: {@code outfall OF-1 to walk W-1}. */

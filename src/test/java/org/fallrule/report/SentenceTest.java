@@ -93,7 +93,7 @@ class SentenceTest {
     void withoutAValueTheOutcomeIsSaidInWords() {
         assertThat(sentence(Observation.plain(Outcome.FAILS, OUTFALL))).isEqualTo("Outfall OF-1: fails.");
         assertThat(sentence(Observation.notApplicable("the plan states that there is no well")))
-                .isEqualTo("The plan: not applicable; the plan states that there is no well.");
+                .isEqualTo("Not applicable: the plan states that there is no well.");
     }
 
     @Test

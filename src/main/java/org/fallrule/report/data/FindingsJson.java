@@ -1,11 +1,11 @@
 package org.fallrule.report.data;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fallrule.document.Fault;
 import org.fallrule.document.JsonWriter;
+import org.fallrule.document.Place;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.report.Report;
@@ -60,18 +60,24 @@ public final class FindingsJson {
         return counts;
     }
 
+    /** Where a fault stands and what it says. A file of one layer gives the layer its name; a YAML file has none. */
     private static Map<String, Object> problem(Fault fault) {
-        List<Object> entries = new ArrayList<>(List.of("file", fault.where().file()));
-        if (fault.where().line() > 0) {
-            entries.addAll(List.of("line", fault.where().line()));
+        Place where = fault.where();
+        Map<String, Object> tree =
+                FindingTree.ordered("file", where.file(), "layer", layer(where.file()), "feature", where.feature());
+        if (!where.field().isEmpty()) {
+            tree.put("column", where.field());
         }
-        if (!fault.where().feature().isEmpty()) {
-            entries.addAll(List.of("feature", fault.where().feature()));
+        if (where.line() > 0) {
+            tree.put("line", where.line());
         }
-        if (!fault.where().field().isEmpty()) {
-            entries.addAll(List.of("column", fault.where().field()));
-        }
-        entries.addAll(List.of("says", fault.says()));
-        return FindingTree.ordered(entries.toArray());
+        tree.put("says", fault.says());
+        return tree;
+    }
+
+    private static String layer(String file) {
+        String name = file.substring(file.lastIndexOf('/') + 1);
+        int ending = name.lastIndexOf('.');
+        return ending < 0 || name.endsWith(".yaml") ? "" : name.substring(0, ending);
     }
 }
