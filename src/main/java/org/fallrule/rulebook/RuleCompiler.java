@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.check.Check;
+import org.fallrule.check.Parameter;
 import org.fallrule.check.Terms;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
@@ -38,15 +39,33 @@ final class RuleCompiler {
             keys.fault(layered.setBy(), "rule " + layered.id() + " has no basis; give kind, document and section");
         }
         keys.text("loosen_because");
+        keys.node("drop");
         if (check.isEmpty()) {
             return Optional.empty();
         }
         Terms terms = new TermReader(keys, faults).terms(check.get());
+        refuseIdle(layered, check.get(), keys);
         keys.refuseOthers("rule " + layered.id() + " (check " + check.get().name() + ")");
         return faults.size() > before || weight.isEmpty() || basis.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
                         new Rule(layered.id(), title, check.get(), weight.get(), terms, basis.get(), layered.setBy()));
+    }
+
+    /** A rule that asks nothing would look as if everything met it. */
+    private void refuseIdle(LayeredRule rule, Check check, Keys keys) {
+        List<Parameter<?>> limits = check.parameters().stream()
+                .filter(each -> each.form() instanceof Parameter.Form.LimitOf)
+                .toList();
+        boolean asks = limits.isEmpty()
+                || limits.stream()
+                        .anyMatch(each ->
+                                each.required() || keys.node(each.name()).isPresent());
+        if (!asks) {
+            String names =
+                    String.join(" or ", limits.stream().map(each -> each.name()).toList());
+            fault(rule.setBy(), "rule " + rule.id() + " asks nothing; give " + names);
+        }
     }
 
     private Optional<Check> check(Node.Scalar name) {
