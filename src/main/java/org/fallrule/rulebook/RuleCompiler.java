@@ -34,7 +34,7 @@ final class RuleCompiler {
         String title = keys.required("title", "what the rule asks, in a few words")
                 .map(Node.Scalar::text)
                 .orElse(layered.id());
-        Optional<Basis> basis = keys.mapping("basis").flatMap(this::basis);
+        Optional<Basis> basis = keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
         if (keys.node("basis").isEmpty()) {
             keys.fault(layered.setBy(), "rule " + layered.id() + " has no basis; give kind, document and section");
         }
@@ -87,35 +87,6 @@ final class RuleCompiler {
             fault(word.place(), "unknown weight " + word.text() + "; use must, should or note");
         }
         return weight;
-    }
-
-    private Optional<Basis> basis(Node.Mapping mapping) {
-        Keys keys = new Keys(mapping, faults);
-        Optional<Basis.Kind> kind = keys.required(
-                        "kind", "statute, ordinance, model_code, standard, manual or practice")
-                .flatMap(this::kind);
-        Optional<String> document = keys.text("document");
-        Optional<String> section = keys.text("section");
-        Optional<String> known = keys.text("known");
-        Optional<String> note = keys.text("note");
-        if (kind.isPresent() && kind.get() != Basis.Kind.PRACTICE && document.isEmpty()) {
-            keys.fault(mapping.place(), "a basis of kind " + kind.get().word() + " must name its document");
-        }
-        keys.refuseOthers("a basis");
-        return kind.map(found -> new Basis(found, document, section, known, note, mapping.place()));
-    }
-
-    private Optional<Basis.Kind> kind(Node.Scalar word) {
-        Optional<Basis.Kind> kind = Basis.Kind.named(word.text());
-        if (kind.isEmpty()) {
-            List<String> known =
-                    Arrays.stream(Basis.Kind.values()).map(Basis.Kind::word).toList();
-            fault(
-                    word.place(),
-                    "unknown kind of basis " + word.text() + Nearest.hint(word.text(), known) + " Known: "
-                            + String.join(", ", known));
-        }
-        return kind;
     }
 
     private void fault(Place where, String says) {
