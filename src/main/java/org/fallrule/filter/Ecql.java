@@ -3,7 +3,6 @@ package org.fallrule.filter;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.fallrule.document.Excerpt;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.geotools.api.filter.And;
@@ -21,8 +20,6 @@ import org.geotools.api.filter.PropertyIsNull;
 import org.geotools.api.filter.expression.Expression;
 import org.geotools.api.filter.expression.Literal;
 import org.geotools.api.filter.expression.PropertyName;
-import org.geotools.filter.text.cql2.CQLException;
-import org.geotools.filter.text.ecql.ECQL;
 
 /**
  * Reads conditions written in OGC ECQL: {@code =}, {@code <>}, {@code <}, {@code <=}, {@code >}, {@code >=}, {@code BETWEEN},
@@ -30,18 +27,12 @@ import org.geotools.filter.text.ecql.ECQL;
  * other. Functions, arithmetic and geometry are refused.
  */
 public final class Ecql {
-    private static final int LONGEST = 4000;
-    private static final int MOST_PARENTHESES = 100;
-    private static final Pattern QUOTED = Pattern.compile("'[^']*'|\"[^\"]*\"");
-    private static final Pattern ID = Pattern.compile("\\bid\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern WILDCARD = Pattern.compile("[%_]");
 
-    private final String text;
-    private final Place where;
+    private final EcqlText text;
 
-    private Ecql(String text, Place where) {
+    private Ecql(EcqlText text) {
         this.text = text;
-        this.where = where;
     }
 
     /**
@@ -51,28 +42,8 @@ public final class Ecql {
      * @throws UnusableInput if it is not such a condition
      */
     public static Filter parse(String text, Place where) {
-        return new Ecql(text, where).parsed();
-    }
-
-    private Filter parsed() {
-        String bare = QUOTED.matcher(text).replaceAll("''");
-        if (text.length() > LONGEST
-                || bare.chars().filter(letter -> letter == '(').count() > MOST_PARENTHESES) {
-            throw refused("is too long or too deep; part it into several rules or cases");
-        }
-        if (bare.contains("==")) {
-            throw refused("says == where = is meant");
-        }
-        try {
-            return filter(ECQL.toFilter(text));
-        } catch (UnusableInput e) {
-            throw e;
-        } catch (CQLException | RuntimeException e) {
-            throw refused(
-                    ID.matcher(bare).find()
-                            ? "cannot be read; id is a word of ECQL, as a name it stands in double quotes"
-                            : "cannot be read");
-        }
+        EcqlText condition = new EcqlText(text, where);
+        return new Ecql(condition).filter(condition.parsed());
     }
 
     private Filter filter(org.geotools.api.filter.Filter parsed) {
@@ -100,7 +71,7 @@ public final class Ecql {
         if (parsed instanceof PropertyIsNull isNull) {
             return new Filter.IsMissing(name(isNull.getExpression()));
         }
-        throw refused("uses something other than comparisons joined by AND, OR and NOT");
+        throw text.refused("uses something other than comparisons joined by AND, OR and NOT");
     }
 
     private List<Filter> parts(List<org.geotools.api.filter.Filter> children) {
@@ -133,14 +104,14 @@ public final class Ecql {
         if (parsed instanceof PropertyIsGreaterThanOrEqualTo) {
             return turned ? Relation.AT_MOST : Relation.AT_LEAST;
         }
-        throw refused("uses a comparison that is not known");
+        throw text.refused("uses a comparison that is not known");
     }
 
     private String name(Expression expression) {
         if (expression instanceof PropertyName property) {
             return property.getPropertyName();
         }
-        throw refused("wants an attribute's name on one side of each comparison");
+        throw text.refused("wants an attribute's name on one side of each comparison");
     }
 
     private Object value(Expression expression) {
@@ -150,7 +121,7 @@ public final class Ecql {
                         || literal.getValue() instanceof Boolean)) {
             return literal.getValue();
         }
-        throw refused("wants a number, true, false or a text in single quotes on one side of each comparison");
+        throw text.refused("wants a number, true, false or a text in single quotes on one side of each comparison");
     }
 
     private static Pattern pattern(PropertyIsLike like) {
@@ -165,12 +136,5 @@ public final class Ecql {
         regex.append(Pattern.quote(like.getLiteral().substring(done)));
         int eitherCase = like.isMatchingCase() ? 0 : Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
         return Pattern.compile(regex.toString(), Pattern.DOTALL | eitherCase);
-    }
-
-    private UnusableInput refused(String why) {
-        return new UnusableInput(
-                where,
-                (text.isBlank() ? "an empty condition " : "the condition " + Excerpt.of(text) + " ") + why
-                        + "; write it like diameter_in <= 6 AND material = 'pvc_sdr35'");
     }
 }

@@ -14,7 +14,7 @@ import org.fallrule.document.Place;
  * @param file its path as the user knows it
  * @param title its title
  * @param sha256 the digest of its bytes, for the report
- * @param buildsOn the path of the book under it
+ * @param buildsOn the path of the book under it, where it stands
  * @param climate what it says of the climate
  * @param rules its rules by id, in the order written
  * @param rulePlaces where each rule's id stands
@@ -24,7 +24,7 @@ record BookFile(
         String file,
         String title,
         String sha256,
-        Optional<String> buildsOn,
+        Optional<Node.Scalar> buildsOn,
         Climate climate,
         Map<String, Node.Mapping> rules,
         Map<String, Place> rulePlaces) {

@@ -33,7 +33,11 @@ final class BookReader {
         String title = keys.required("title", "the book's title")
                 .map(Node.Scalar::text)
                 .orElse(shownAs);
-        Optional<String> buildsOn = keys.text("builds_on");
+        Optional<Node.Scalar> buildsOn = keys.scalar("builds_on");
+        if (layer == BookFile.Layer.HOUSE) {
+            buildsOn.ifPresent(on -> faults.add(new Fault(
+                    on.place(), "a house book is laid over whatever county is asked for; leave builds_on out")));
+        }
         Climate climate = keys.mapping("climate").map(this::climate).orElse(Climate.UNSAID);
         Map<String, Node.Mapping> rules = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
@@ -73,7 +77,11 @@ final class BookReader {
 
     private Optional<Written> length(Node.Scalar scalar) {
         try {
-            return Optional.of(Written.parse(scalar.text(), Dimension.LENGTH));
+            Written length = Written.parse(scalar.text(), Dimension.LENGTH);
+            if (length.quantity().si() < 0) {
+                faults.add(new Fault(scalar.place(), scalar.kind() + " is negative; give zero or more"));
+            }
+            return Optional.of(length);
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(scalar.place(), e.says()));
             return Optional.empty();

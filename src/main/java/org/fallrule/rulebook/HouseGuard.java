@@ -1,7 +1,9 @@
 package org.fallrule.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.check.Condition;
 import org.fallrule.check.Limits;
 import org.fallrule.check.Parameter;
 import org.fallrule.document.Fault;
@@ -45,47 +47,64 @@ final class HouseGuard {
                 && after.isPresent()
                 && after.get() instanceof Limits now) {
             compareLimits(house.id(), parameter.name(), asked, now);
-        } else if (before.isPresent() && !before.equals(after)) {
+        } else if (!before.equals(after) && !addsLimit(parameter, before)) {
             refuse(house.id(), house.setBy(), "changes " + parameter.name() + ", which may loosen it");
         }
     }
 
+    private static boolean addsLimit(Parameter<?> parameter, Optional<?> before) {
+        return before.isEmpty() && parameter.form() instanceof Parameter.Form.LimitOf;
+    }
+
+    /**
+     * Of both lists the first case whose condition holds counts. So each case of the house book must be as tight as each of
+     * the county's that can count together with it.
+     */
     private void compareLimits(String id, String name, Limits county, Limits house) {
-        for (Limits.Case mine : house.cases()) {
-            List<Limits.Case> theirs = counterparts(mine, county, house);
-            if (theirs.isEmpty()) {
-                refuse(id, mine.setBy(), name + ": has a condition that the county's limit has not");
-            }
-            theirs.stream()
-                    .filter(asked -> !tightEnough(mine.limit(), asked.limit()))
-                    .forEach(asked -> refuse(
+        List<Limits.Case> asked = reachable(county);
+        List<Limits.Case> now = reachable(house);
+        for (int i = 0; i < now.size(); i++) {
+            for (int j = 0; j < asked.size(); j++) {
+                Limits.Case mine = now.get(i);
+                Limits.Case theirs = asked.get(j);
+                boolean together =
+                        !stands(theirs.when(), now.subList(0, i)) && !stands(mine.when(), asked.subList(0, j));
+                if (together && !tightEnough(mine.limit(), theirs.limit())) {
+                    refuse(
                             id,
                             mine.setBy(),
-                            name + ": " + spoken(mine.limit()) + " is looser than " + spoken(asked.limit()) + " in "
-                                    + asked.setBy().fileAndLine()));
-        }
-        boolean severalEach = county.cases().size() > 1 && house.cases().size() > 1;
-        if (severalEach && county.cases().size() != house.cases().size()) {
-            refuse(id, house.cases().get(0).setBy(), name + ": leaves out conditions that the county's limit has");
+                            name + ": " + spoken(mine) + " is looser than " + spoken(theirs) + " in "
+                                    + theirs.setBy().fileAndLine());
+                }
+            }
         }
     }
 
-    /** What the county asks where the house book's case speaks: the same condition, or all where either has but one. */
-    private static List<Limits.Case> counterparts(Limits.Case mine, Limits county, Limits house) {
-        if (house.cases().size() == 1 || county.cases().size() == 1) {
-            return county.cases();
+    /** The cases up to the first that always holds; where none does, nothing is asked of the rest. */
+    private static List<Limits.Case> reachable(Limits limits) {
+        List<Limits.Case> cases = new ArrayList<>();
+        for (Limits.Case each : limits.cases()) {
+            cases.add(each);
+            if (each.when().isAlways()) {
+                return cases;
+            }
         }
-        return county.cases().stream()
-                .filter(asked -> asked.when().text().equals(mine.when().text()))
-                .toList();
+        Place last = cases.get(cases.size() - 1).setBy();
+        cases.add(new Limits.Case(Condition.ALWAYS, Optional.empty(), last));
+        return cases;
+    }
+
+    private static boolean stands(Condition condition, List<Limits.Case> earlier) {
+        return earlier.stream().anyMatch(each -> each.when().filter().equals(condition.filter()));
     }
 
     private static boolean tightEnough(Optional<Limit> house, Optional<Limit> county) {
         return county.isEmpty() || (house.isPresent() && house.get().atLeastAsTightAs(county.get()));
     }
 
-    private static String spoken(Optional<Limit> limit) {
-        return limit.map(each -> each.value().text()).orElse("none");
+    private static String spoken(Limits.Case each) {
+        String limit = each.limit().map(asked -> asked.value().text()).orElse("none");
+        return each.when().isAlways() ? limit : limit + " when " + each.when().text();
     }
 
     private void refuse(String id, Place place, String why) {

@@ -1,5 +1,6 @@
 package org.fallrule.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,16 +20,27 @@ record LayeredRule(String id, Node.Mapping keys, Place setBy) {
     /** Keys that say something about a rule and ask nothing of a plan. */
     private static final Set<String> ABOUT = Set.of("title", "weight", "basis", "loosen_because", "drop", "reason");
 
-    /** Whether the rule leaves the book here; a reason must be given. */
+    /** Whether a book says of a rule that it is dropped. A reason must be given. */
     static boolean isDropped(String id, Node.Mapping rule, List<Fault> faults) {
         Keys keys = new Keys(rule, faults);
-        if (!keys.text("drop").equals(Optional.of("true"))) {
+        if (keys.node("drop").isEmpty()) {
+            return false;
+        }
+        Optional<Node.Scalar> drop = keys.scalar("drop");
+        if (drop.filter(each -> each.text().equals("true")).isEmpty()) {
+            drop.ifPresent(each -> keys.fault(
+                    each.place(), "drop: found " + each.kind() + ", wanted true; to keep the rule leave the key out"));
             return false;
         }
         keys.required("reason", "why the rule " + id + " is dropped");
         keys.text("loosen_because");
         keys.refuseOthers("a dropped rule");
         return true;
+    }
+
+    /** Whether a book says why it loosens a rule; a key with nothing after it is no reason. */
+    static boolean saysWhyLoosened(Node.Mapping rule) {
+        return new Keys(rule, new ArrayList<>()).node("loosen_because").isPresent();
     }
 
     /** This rule with single keys of a later book laid over it. What it asks may change only together with its basis. */

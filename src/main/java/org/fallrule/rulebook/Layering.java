@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
+import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 
@@ -14,6 +15,7 @@ final class Layering {
     private final List<Fault> faults;
     private final RuleCompiler compiler;
     private final Map<String, LayeredRule> rules = new LinkedHashMap<>();
+    private final Map<String, Place> dropped = new LinkedHashMap<>();
 
     Layering(List<Fault> faults) {
         this.faults = faults;
@@ -36,21 +38,41 @@ final class Layering {
     private void lay(BookFile book, String id, Node.Mapping rule) {
         Place place = book.rulePlaces().getOrDefault(id, rule.place());
         Optional<LayeredRule> under = Optional.ofNullable(rules.get(id));
-        boolean guarded = book.layer() == BookFile.Layer.HOUSE
-                && rule.get("loosen_because").isEmpty();
-        if (LayeredRule.isDropped(id, rule, rule.get("drop").isPresent() ? faults : new ArrayList<>())) {
-            if (guarded) {
-                new HouseGuard(faults).dropped(id, place);
-            }
-            rules.remove(id);
+        boolean guarded =
+                under.isPresent() && book.layer() == BookFile.Layer.HOUSE && !LayeredRule.saysWhyLoosened(rule);
+        if (LayeredRule.isDropped(id, rule, faults)) {
+            drop(id, place, guarded);
+            return;
+        }
+        if (under.isEmpty() && rule.get("check").isEmpty()) {
+            refuseUnknown(id, place, "give check, weight, title and basis if the rule is new");
             return;
         }
         LayeredRule laid = under.map(below -> below.overlaid(rule, place, faults))
                 .orElseGet(() -> new LayeredRule(id, rule, place));
         rules.put(id, laid);
-        if (guarded && under.isPresent()) {
-            guard(under.get(), laid);
+        if (guarded) {
+            guard(under.orElseThrow(), laid);
         }
+    }
+
+    /** To drop again what is dropped already does no harm: one house book serves in counties with and without the rule. */
+    private void drop(String id, Place place, boolean guarded) {
+        if (guarded) {
+            new HouseGuard(faults).dropped(id, place);
+        }
+        if (rules.remove(id) != null) {
+            dropped.put(id, place);
+        } else if (!dropped.containsKey(id)) {
+            refuseUnknown(id, place, "drop a rule by the id that it has");
+        }
+    }
+
+    private void refuseUnknown(String id, Place place, String advice) {
+        String why = dropped.containsKey(id)
+                ? "was dropped in " + dropped.get(id).fileAndLine() + "."
+                : "is in none of the books below" + Nearest.hint(id, rules.keySet());
+        faults.add(new Fault(place, "rule " + id + " " + why + " To mend it, " + advice));
     }
 
     private void guard(LayeredRule county, LayeredRule house) {

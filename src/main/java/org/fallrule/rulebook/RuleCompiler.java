@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.check.Check;
+import org.fallrule.check.Parameter;
 import org.fallrule.check.Terms;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
@@ -33,20 +34,38 @@ final class RuleCompiler {
         String title = keys.required("title", "what the rule asks, in a few words")
                 .map(Node.Scalar::text)
                 .orElse(layered.id());
-        Optional<Basis> basis = keys.mapping("basis").flatMap(this::basis);
+        Optional<Basis> basis = keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
         if (keys.node("basis").isEmpty()) {
             keys.fault(layered.setBy(), "rule " + layered.id() + " has no basis; give kind, document and section");
         }
         keys.text("loosen_because");
+        keys.node("drop");
         if (check.isEmpty()) {
             return Optional.empty();
         }
         Terms terms = new TermReader(keys, faults).terms(check.get());
+        refuseIdle(layered, check.get(), keys);
         keys.refuseOthers("rule " + layered.id() + " (check " + check.get().name() + ")");
         return faults.size() > before || weight.isEmpty() || basis.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
                         new Rule(layered.id(), title, check.get(), weight.get(), terms, basis.get(), layered.setBy()));
+    }
+
+    /** A rule that asks nothing would look as if everything met it. */
+    private void refuseIdle(LayeredRule rule, Check check, Keys keys) {
+        List<Parameter<?>> limits = check.parameters().stream()
+                .filter(each -> each.form() instanceof Parameter.Form.LimitOf)
+                .toList();
+        boolean asks = limits.isEmpty()
+                || limits.stream()
+                        .anyMatch(each ->
+                                each.required() || keys.node(each.name()).isPresent());
+        if (!asks) {
+            String names =
+                    String.join(" or ", limits.stream().map(each -> each.name()).toList());
+            fault(rule.setBy(), "rule " + rule.id() + " asks nothing; give " + names);
+        }
     }
 
     private Optional<Check> check(Node.Scalar name) {
@@ -68,35 +87,6 @@ final class RuleCompiler {
             fault(word.place(), "unknown weight " + word.text() + "; use must, should or note");
         }
         return weight;
-    }
-
-    private Optional<Basis> basis(Node.Mapping mapping) {
-        Keys keys = new Keys(mapping, faults);
-        Optional<Basis.Kind> kind = keys.required(
-                        "kind", "statute, ordinance, model_code, standard, manual or practice")
-                .flatMap(this::kind);
-        Optional<String> document = keys.text("document");
-        Optional<String> section = keys.text("section");
-        Optional<String> known = keys.text("known");
-        Optional<String> note = keys.text("note");
-        if (kind.isPresent() && kind.get() != Basis.Kind.PRACTICE && document.isEmpty()) {
-            keys.fault(mapping.place(), "a basis of kind " + kind.get().word() + " must name its document");
-        }
-        keys.refuseOthers("a basis");
-        return kind.map(found -> new Basis(found, document, section, known, note, mapping.place()));
-    }
-
-    private Optional<Basis.Kind> kind(Node.Scalar word) {
-        Optional<Basis.Kind> kind = Basis.Kind.named(word.text());
-        if (kind.isEmpty()) {
-            List<String> known =
-                    Arrays.stream(Basis.Kind.values()).map(Basis.Kind::word).toList();
-            fault(
-                    word.place(),
-                    "unknown kind of basis " + word.text() + Nearest.hint(word.text(), known) + " Known: "
-                            + String.join(", ", known));
-        }
-        return kind;
     }
 
     private void fault(Place where, String says) {

@@ -1,11 +1,10 @@
 package org.fallrule.rulebook;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.fallrule.check.Check;
 import org.fallrule.check.Condition;
-import org.fallrule.check.Limits;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
@@ -14,11 +13,6 @@ import org.fallrule.document.Keys;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
-import org.fallrule.document.UnusableInput;
-import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Limit;
-import org.fallrule.measure.Quantity;
-import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
@@ -28,9 +22,12 @@ final class TermReader {
     private final Keys keys;
     private final List<Fault> faults;
 
+    private final ValueReader values;
+
     TermReader(Keys keys, List<Fault> faults) {
         this.keys = keys;
         this.faults = faults;
+        this.values = new ValueReader(faults);
     }
 
     /** A value for each parameter of the check that the rule gives. */
@@ -63,26 +60,19 @@ final class TermReader {
             return selection(features, node, name);
         }
         if (form instanceof Parameter.Form.LimitOf limit) {
-            return limits(limit, node);
+            return new LimitReader(faults).limits(limit, node, name);
         }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
-        return scalar(node).flatMap(scalar -> quantity(scalar, quantity));
-    }
-
-    private Optional<Quantity> quantity(Node.Scalar scalar, Parameter.Form.QuantityOf form) {
-        Optional<Written> written = written(scalar, form.dimension());
-        if (written.isPresent() && written.get().quantity().si() < 0) {
-            fault(scalar.place(), scalar.kind() + " is negative; give zero or more");
-            return Optional.empty();
-        }
-        return written.map(Written::quantity);
+        return values.scalar(node)
+                .flatMap(scalar -> values.written(scalar, quantity.dimension()))
+                .map(Written::quantity);
     }
 
     private Optional<Selection> selection(Parameter.Form.Features form, Node node, String name) {
         Optional<Condition> where = keys.scalar(name + "_where")
-                .map(text -> condition(text).orElse(Condition.ALWAYS))
+                .map(text -> values.condition(text).orElse(Condition.ALWAYS))
                 .or(() -> Optional.of(Condition.ALWAYS));
-        Optional<Node.Scalar> word = scalar(node);
+        Optional<Node.Scalar> word = values.scalar(node);
         Optional<Role> role = word.flatMap(found -> Role.named(found.text())).filter(form.roles()::contains);
         if (word.isPresent() && role.isEmpty()) {
             List<String> known = form.roles().stream().map(Role::word).toList();
@@ -96,7 +86,7 @@ final class TermReader {
     }
 
     private void refuseForeignNames(Role role, Condition condition, Place place) {
-        condition.names().forEach((name, known) -> {
+        new TreeMap<>(condition.names()).forEach((name, known) -> {
             if (!Attribute.of(role).contains(known.attribute())) {
                 fault(
                         place,
@@ -104,70 +94,6 @@ final class TermReader {
                                 + Attribute.of(role));
             }
         });
-    }
-
-    private Optional<Limits> limits(Parameter.Form.LimitOf form, Node node) {
-        List<Limits.Case> cases = new ArrayList<>();
-        if (node instanceof Node.Sequence list) {
-            list.items().forEach(item -> conditional(form, item).ifPresent(cases::add));
-        } else {
-            scalar(node)
-                    .flatMap(text -> limit(form, text))
-                    .ifPresent(limit -> cases.add(new Limits.Case(Condition.ALWAYS, Optional.of(limit), node.place())));
-        }
-        return cases.isEmpty() ? Optional.empty() : Optional.of(new Limits(cases));
-    }
-
-    private Optional<Limits.Case> conditional(Parameter.Form.LimitOf form, Node item) {
-        if (!(item instanceof Node.Mapping mapping)) {
-            fault(item.place(), "found " + item.kind() + ", wanted {when: condition, is: limit}");
-            return Optional.empty();
-        }
-        Keys keys = new Keys(mapping, faults);
-        Optional<Condition> when =
-                keys.scalar("when").map(text -> condition(text).orElse(Condition.ALWAYS));
-        Optional<Node.Scalar> is = keys.required("is", "the limit with its unit, or none");
-        boolean none = is.filter(text -> text.text().equals("none")).isPresent();
-        Optional<Limit> limit = none ? Optional.empty() : is.flatMap(text -> limit(form, text));
-        keys.refuseOthers("a limit");
-        return limit.isPresent() || none
-                ? Optional.of(new Limits.Case(when.orElse(Condition.ALWAYS), limit, mapping.place()))
-                : Optional.empty();
-    }
-
-    private Optional<Limit> limit(Parameter.Form.LimitOf form, Node.Scalar text) {
-        Optional<Written> written = written(text, form.dimension());
-        if (written.isPresent() && written.get().quantity().si() < 0) {
-            fault(text.place(), "the limit " + text.text() + " is negative; give zero or more");
-            return Optional.empty();
-        }
-        return written.map(value -> new Limit(form.bound(), value));
-    }
-
-    private Optional<Written> written(Node.Scalar text, Dimension dimension) {
-        try {
-            return Optional.of(Written.parse(text.text(), dimension));
-        } catch (UnreadableQuantity e) {
-            fault(text.place(), e.says());
-            return Optional.empty();
-        }
-    }
-
-    private Optional<Condition> condition(Node.Scalar text) {
-        try {
-            return Optional.of(Condition.parse(text.text(), text.place()));
-        } catch (UnusableInput e) {
-            faults.addAll(e.faults());
-            return Optional.empty();
-        }
-    }
-
-    private Optional<Node.Scalar> scalar(Node node) {
-        if (node instanceof Node.Scalar scalar) {
-            return Optional.of(scalar);
-        }
-        fault(node.place(), "found " + node.kind() + ", wanted a single value");
-        return Optional.empty();
     }
 
     private void fault(Place where, String says) {

@@ -1,5 +1,6 @@
 package org.fallrule.site;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,7 @@ public record Site(
     private static final Layer NOT_SUPPLIED = new Layer.NotSupplied();
 
     public Site {
-        layers = layers.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(layers));
+        layers = layers.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(layers));
         waivers = List.copyOf(waivers);
         problems = List.copyOf(problems);
     }
@@ -50,7 +51,7 @@ public record Site(
         return layer(role).features();
     }
 
-    /** The site's own lot: the one marked own, or the only one there is. */
+    /** The site's own lot: the one marked own, or the only one there is, unless it is marked as not own. */
     public Optional<Feature> ownLot() {
         List<Feature> lots = features(Role.LOT);
         List<Feature> own = lots.stream()
@@ -59,6 +60,7 @@ public record Site(
         if (own.size() == 1) {
             return Optional.of(own.get(0));
         }
-        return lots.size() == 1 && own.isEmpty() ? Optional.of(lots.get(0)) : Optional.empty();
+        boolean onlyOne = lots.size() == 1 && lots.get(0).get(Attribute.OWN).isEmpty();
+        return onlyOne ? Optional.of(lots.get(0)) : Optional.empty();
     }
 }
