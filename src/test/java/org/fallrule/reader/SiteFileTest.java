@@ -191,7 +191,7 @@ class SiteFileTest {
                 "county: [a, b] | county: found a list | wanted a single value",
                 "layers: lot.geojson | layers: found \"lot.geojson\" | wanted keys with values",
                 "layers: {lot: [a]} | lot: found a list | wanted a file's name",
-                "layers: {lot: {file: lot.geojson, where: \"own ==\"}} | the condition own == cannot be read | write it like",
+                "layers: {lot: {file: lot.geojson, where: \"own ==\"}} | the condition own == says == | write it like",
                 "layers: {lot: {crs: EPSG:2264}} | the key file is missing | the layer's file",
                 "crs: EPSG:99999 | site.yaml:1:6: crs: | EPSG:99999",
                 "{absent: [lot], layers: {lot: lot.geojson}} | lot is stated absent and given as a layer | keep one of the two",
@@ -230,6 +230,6 @@ class SiteFileTest {
     void brokenYamlIsRefusedWithLineAndColumn() {
         assertThatThrownBy(() -> read("layers:\n\tlot: lot.geojson\n"))
                 .isInstanceOf(UnusableInput.class)
-                .hasMessageStartingWith("site.yaml:1:7: not readable as YAML");
+                .hasMessageStartingWith("site.yaml:2:1: not readable as YAML");
     }
 }

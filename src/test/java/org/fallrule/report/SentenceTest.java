@@ -73,7 +73,7 @@ class SentenceTest {
 
         assertThat(sentence(Observation.measured(
                         PIPE, new Measured("slope", new Slope(0.0105), 0.002, Optional.of(limit), Optional.empty()))))
-                .isEqualTo("Pipe P-1: slope 1.05 %, at least 1/8 in/ft (1.04 %) asked; known only to ±0.20 %.");
+                .isEqualTo("Pipe P-1: slope 1.05 %, at least 1/8 in/ft (1.042 %) asked; known only to ±0.20 %.");
     }
 
     @Test

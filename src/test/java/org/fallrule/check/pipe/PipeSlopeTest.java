@@ -51,7 +51,7 @@ class PipeSlopeTest {
     @Test
     void upToTwoAndAHalfInchesAQuarterInchToTheFootIsAsked() {
         assertThat(check(pipe("100", "98.0", "diameter = 2.5 in"), IPC_TABLE_704_1))
-                .containsExactly("meets P-1: 2.08 %");
+                .containsExactly("meets P-1: 2.083 %");
         assertThat(check(pipe("100", "98.1", "diameter = 2.5 in"), IPC_TABLE_704_1))
                 .containsExactly("fails P-1: 1.98 %");
         assertThat(check(pipe("100", "98.1", "diameter = 63.5 mm"), IPC_TABLE_704_1))
@@ -62,14 +62,14 @@ class PipeSlopeTest {
     void fromThreeToSixInchesAnEighthOfAnInchToTheFootIsAsked() {
         assertThat(check(pipe("100", "99.1", "diameter = 3 in"), IPC_TABLE_704_1))
                 .containsExactly("fails P-1: 0.94 %");
-        assertThat(check(pipe("100", "99", "diameter = 3 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.04 %");
-        assertThat(check(pipe("100", "99", "diameter = 6 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.04 %");
+        assertThat(check(pipe("100", "99", "diameter = 3 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.042 %");
+        assertThat(check(pipe("100", "99", "diameter = 6 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.042 %");
     }
 
     @Test
     void fromEightInchesASixteenthOfAnInchToTheFootIsAsked() {
         assertThat(check(pipe("100", "99.5", "diameter = 8 in"), IPC_TABLE_704_1))
-                .containsExactly("meets P-1: 0.52 %");
+                .containsExactly("meets P-1: 0.521 %");
         assertThat(check(pipe("100", "99.6", "diameter = 8 in"), IPC_TABLE_704_1))
                 .containsExactly("fails P-1: 0.42 %");
         assertThat(check(pipe("100", "99.6", "diameter = 203.2 mm"), IPC_TABLE_704_1))
@@ -78,10 +78,10 @@ class PipeSlopeTest {
 
     @Test
     void aSlopeExactlyAtEachLimitMeetsIt() {
-        assertThat(check(pipe("100", "98", "diameter = 2 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 2.08 %");
-        assertThat(check(pipe("100", "99", "diameter = 4 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.04 %");
+        assertThat(check(pipe("100", "98", "diameter = 2 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 2.083 %");
+        assertThat(check(pipe("100", "99", "diameter = 4 in"), IPC_TABLE_704_1)).containsExactly("meets P-1: 1.042 %");
         assertThat(check(pipe("100", "99.5", "diameter = 10 in"), IPC_TABLE_704_1))
-                .containsExactly("meets P-1: 0.52 %");
+                .containsExactly("meets P-1: 0.521 %");
     }
 
     @Test
