@@ -129,8 +129,10 @@ class FindingsFilesTest {
                 .get("problems");
 
         assertThat(problems.get(0).toString())
-                .isEqualTo("{\"file\":\"a.shp\",\"layer\":\"a\",\"feature\":\"feature 3\",\"column\":\"DIAM\",\"says\":\"is odd\"}");
-        assertThat(problems.get(1).toString()).isEqualTo("{\"file\":\"site.yaml\",\"line\":4,\"says\":\"is odder\"}");
+                .isEqualTo(
+                        "{\"file\":\"a.shp\",\"layer\":\"a\",\"feature\":\"feature 3\",\"column\":\"DIAM\",\"says\":\"is odd\"}");
+        assertThat(problems.get(1).toString())
+                .isEqualTo("{\"file\":\"site.yaml\",\"layer\":\"\",\"feature\":\"\",\"line\":4,\"says\":\"is odder\"}");
     }
 
     // every form states the same facts
