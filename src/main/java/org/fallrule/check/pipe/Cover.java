@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -11,18 +12,12 @@ import org.fallrule.check.Limits;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Terms;
-import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
-import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 
 /** The ground over each pipe, along its whole run, by what lies above it. */
 @AutoService(Check.class)
@@ -35,8 +30,6 @@ public final class Cover implements Check {
                     + " of pipe still to run to a daylight outfall");
     static final Parameter<Limits> AT_MOST =
             Parameter.limit("at_most", Bound.AT_MOST, Dimension.LENGTH, "greatest cover");
-
-    private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     @Override
     public String name() {
@@ -73,52 +66,14 @@ public final class Cover implements Check {
         for (PipeRun run : analysis.network().runs()) {
             Optional<PipeProfile> profile = PipeProfile.of(run);
             if (profile.isEmpty()) {
-                observations.add(profileMissing(run));
+                observations.add(ProfileMissing.of(run));
                 continue;
             }
-            terms.find(AT_LEAST).ifPresent(limits -> observe(analysis, run, profile.get(), limits, observations));
-            terms.find(AT_MOST).ifPresent(limits -> observe(analysis, run, profile.get(), limits, observations));
+            GroundOver cover = new GroundOver(analysis, run, profile.get(), "cover", profile.get()::topAt);
+            Stream.of(AT_LEAST, AT_MOST)
+                    .flatMap(bound -> terms.find(bound).stream())
+                    .forEach(limits -> observations.addAll(cover.against(limits)));
         }
         return observations;
-    }
-
-    private static Observation profileMissing(PipeRun run) {
-        Observation seen = run.slope().isEmpty()
-                ? InvertsMissing.of(run)
-                : Observation.plain(Outcome.CANNOT_TELL, run.pipe()).at(run.axis());
-        return run.size().isPresent()
-                ? seen
-                : seen.lacking(new Missing("diameter of " + run.pipe().spoken(), "give diameter with its unit"));
-    }
-
-    private static void observe(
-            SiteAnalysis analysis, PipeRun run, PipeProfile profile, Limits limits, List<Observation> observations) {
-        for (CoverStretch stretch : new CoverSurvey(analysis, run, profile, limits).stretches()) {
-            limits.hold(run.pipe(), stretch.attributes(), asked -> observed(analysis, run, profile, stretch, asked))
-                    .ifPresent(observations::add);
-        }
-    }
-
-    private static Observation observed(
-            SiteAnalysis analysis, PipeRun run, PipeProfile profile, CoverStretch stretch, Limits.Answer.Asked asked) {
-        String above = stretch.attributes().get(Attribute.ABOVE).orElse("unknown ground");
-        Geometry where = GEOMETRY.createPoint(
-                profile.placeAt(stretch.station(asked.limit().bound())));
-        Optional<org.fallrule.measure.Length> cover =
-                stretch.cover(asked.limit().bound());
-        if (cover.isEmpty()) {
-            String reach = "from station " + new Station(stretch.from()) + " to " + new Station(stretch.to());
-            return Observation.cannotTell(
-                            run.pipe(),
-                            new Missing(
-                                    "ground above " + run.pipe().spoken() + " " + reach,
-                                    "take spot elevations on both sides of the pipe there"))
-                    .at(where);
-        }
-        double accuracy = analysis.site().survey().ofHeightAtGround(run.pipe());
-        return Observation.measured(run.pipe(), asked.against("cover under " + above, cover.get(), accuracy))
-                .at(where)
-                .noting("at station "
-                        + new Station(stretch.station(asked.limit().bound())));
     }
 }
