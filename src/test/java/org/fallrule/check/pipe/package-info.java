@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.pipe;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.place;
+
+import org.jspecify.annotations.NullMarked;
