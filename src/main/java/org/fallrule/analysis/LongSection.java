@@ -70,13 +70,6 @@ public final class LongSection {
         return pieces(attributes -> "", line);
     }
 
-    /** The height of the ground over a line of the pipe; nothing where the ground is not known. */
-    public Optional<Length> heightAt(double station, DoubleFunction<Elevation> line) {
-        return analysis.ground()
-                .flatMap(surface -> surface.elevationAt(profile.placeAt(station)))
-                .map(level -> level.above(line.apply(station)));
-    }
-
     private List<Stretch> pieces(Function<Attributes, ?> asked, DoubleFunction<Elevation> line) {
         List<Stretch> pieces = new ArrayList<>();
         List<Double> cuts = new ArrayList<>(cuts(asked));
@@ -97,7 +90,9 @@ public final class LongSection {
     }
 
     private Optional<Stretch.Spot> spotAt(double station, DoubleFunction<Elevation> line) {
-        return heightAt(station, line).map(height -> new Stretch.Spot(station, height));
+        return analysis.ground()
+                .flatMap(surface -> surface.elevationAt(profile.placeAt(station)))
+                .map(level -> new Stretch.Spot(station, level.above(line.apply(station))));
     }
 
     private Attributes attributesAt(double station) {

@@ -15,7 +15,6 @@ import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
@@ -68,7 +67,6 @@ public final class Depth implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        Length bedding = new Length(terms.find(BEDDING).map(Quantity::si).orElse(0.0));
         List<Observation> observations = new ArrayList<>();
         for (PipeRun run : analysis.network().runs()) {
             Optional<PipeProfile> profile = PipeProfile.of(run);
@@ -76,12 +74,8 @@ public final class Depth implements Check {
                 observations.add(ProfileMissing.of(run));
                 continue;
             }
-            GroundOver depth = new GroundOver(
-                    analysis,
-                    run,
-                    profile.get(),
-                    "trench depth",
-                    station -> profile.get().bottomAt(station).minus(bedding));
+            Trench trench = new Trench(analysis, run, profile.get(), terms.find(BEDDING));
+            GroundOver depth = new GroundOver(analysis, run, profile.get(), "trench depth", trench::bottomAt);
             Stream.of(AT_MOST, AT_LEAST)
                     .flatMap(bound -> terms.find(bound).stream())
                     .forEach(limits -> observations.addAll(depth.against(limits)));

@@ -14,6 +14,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
+import org.fallrule.network.Reach;
 import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.locationtech.jts.geom.Geometry;
@@ -57,7 +58,7 @@ final class GroundOver {
         Geometry where = GEOMETRY.createPoint(profile.placeAt(stretch.station(bound)));
         Optional<Length> height = stretch.height(bound);
         if (height.isEmpty()) {
-            return Observation.cannotTell(run.pipe(), groundMissing(run, stretch))
+            return Observation.cannotTell(run.pipe(), groundMissing(run, new Reach(stretch.from(), stretch.to())))
                     .at(where);
         }
         String above = stretch.attributes().get(Attribute.ABOVE).orElse("unknown ground");
@@ -67,10 +68,9 @@ final class GroundOver {
                 .noting("at station " + new Station(stretch.station(bound)));
     }
 
-    static Missing groundMissing(PipeRun run, Stretch stretch) {
-        String reach = "from station " + new Station(stretch.from()) + " to " + new Station(stretch.to());
+    static Missing groundMissing(PipeRun run, Reach reach) {
         return new Missing(
-                "ground above " + run.pipe().spoken() + " " + reach,
+                "ground above " + run.pipe().spoken() + " from station " + reach,
                 "take spot elevations on both sides of the pipe there");
     }
 }
