@@ -128,6 +128,17 @@ public final class Attribute<T> {
             "topelev",
             "tog");
 
+    public static final Attribute<Length> SUMP = length(
+            "sump",
+            "depth of the sump below the outgoing invert; 0 where none holds water",
+            EnumSet.of(Role.INLET),
+            "sumpdepth");
+
+    public static final Attribute<Boolean> HOLDS_WATER = flag(
+            "holds_water",
+            "whether water stands in the pipe, as in a trap; else it is taken to drain freely",
+            EnumSet.of(Role.PIPE));
+
     public static final Attribute<Length> DEPTH = length(
             "depth", "finished ground to the top of the utility", EnumSet.of(Role.UTILITY), "cover", "burydepth");
 
@@ -170,6 +181,8 @@ public final class Attribute<T> {
             INVERT_DOWN,
             INVERT,
             RIM,
+            SUMP,
+            HOLDS_WATER,
             DEPTH,
             TOP,
             QUALITY,
