@@ -148,6 +148,19 @@ public final class Attribute<T> {
     public static final Attribute<String> QUALITY = text(
             "quality", "quality level A, B, C or D after ASCE 38-22", EnumSet.of(Role.UTILITY), "ql", "qualitylevel");
 
+    public static final Attribute<Elevation> FOOTING_BOTTOM = elevation(
+            "footing_bottom",
+            "elevation of the bottom of the building's footing",
+            EnumSet.of(Role.BUILDING),
+            "botfooting",
+            "bottomoffooting");
+
+    public static final Attribute<Length> FOOTING_DEPTH = length(
+            "footing_depth",
+            "depth of the footing's bottom below the ground at the building's edge",
+            EnumSet.of(Role.BUILDING),
+            "ftgdepth");
+
     public static final Attribute<Elevation> ELEVATION = elevation(
             "elevation",
             "elevation of the ground",
@@ -186,6 +199,8 @@ public final class Attribute<T> {
             DEPTH,
             TOP,
             QUALITY,
+            FOOTING_BOTTOM,
+            FOOTING_DEPTH,
             ELEVATION,
             ABOVE,
             TO_OUTFALL);
