@@ -28,14 +28,19 @@ final class FallHeld {
     private final SurfaceAbove surfaces;
     private final Limits limits;
     private final double over;
+    private final double bank;
 
-    /** @param over the distance in metres that the limits are asked over */
-    FallHeld(SiteAnalysis analysis, Feature building, SurfaceAbove surfaces, Limits limits, double over) {
+    /**
+     * @param over the distance in metres that the limits are asked over
+     * @param bank how far above the foot of the wall, in metres, ground is a bank
+     */
+    FallHeld(SiteAnalysis analysis, Feature building, Limits limits, double over, double bank) {
         this.analysis = analysis;
         this.building = building;
-        this.surfaces = surfaces;
+        this.surfaces = new SurfaceAbove(analysis.site());
         this.limits = limits;
         this.over = over;
+        this.bank = bank;
     }
 
     /** A sample and how it stands. */
@@ -56,7 +61,7 @@ final class FallHeld {
     }
 
     private Observation measured(WallSample sample, Limits.Answer.Asked asked) {
-        Optional<Length> fall = analysis.ground().flatMap(sample::fall);
+        Optional<Length> fall = analysis.ground().flatMap(ground -> sample.fall(ground, bank));
         if (fall.isEmpty()) {
             return Observation.cannotTell(
                     building,

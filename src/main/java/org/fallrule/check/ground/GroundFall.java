@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
@@ -46,8 +45,13 @@ public final class GroundFall implements Check {
     static final Parameter<Quantity> SHORTEST = Parameter.quantity(
             "shortest",
             Dimension.LENGTH,
-            "a wall that stands nearer than this to another building or to a lot line is left out; none when it is not"
-                    + " given");
+            "a wall that has less ground of its own than this before another wall is as near, or before the lot line, is"
+                    + " left out; none when it is not given");
+    static final Parameter<Quantity> BANK = Parameter.quantity(
+            "bank_from",
+            Dimension.LENGTH,
+            "how far ground must stand above the foot of the wall to be a bank that holds water back; any rise when it is"
+                    + " not given");
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -60,11 +64,11 @@ public final class GroundFall implements Check {
     public CheckPage page() {
         return new CheckPage(
                 "The fall of the ground away from each building on the site's own lot, along lines square to its walls"
-                        + " all around it: from the foot of the wall to the lowest ground within the first stretch, as far"
-                        + " as the ground does not rise above the foot of the wall before. The worst place is told, and"
-                        + " the share of the wall that falls short.",
-                "fall = ground at wall - lowest ground within reach; reach = over, or less where a lot line or another"
-                        + " building stands nearer, and then only fall_at_least x reach / over is asked: the same slope",
+                        + " all around it: from the foot of the wall to the lowest ground within the first stretch and"
+                        + " before a bank. The worst place is told, and the share of the wall that falls short.",
+                "fall = ground at wall - lowest ground within reach; reach = over, or less where the lot line comes first or"
+                        + " another wall is as near as the own one (half way between two buildings, the bisector of an"
+                        + " inner corner), and then only fall_at_least x reach / over is asked: the same slope",
                 "IRC R401.3: 6 in within the first 10 ft; 2 % where impervious surfaces lie there.",
                 List.of(
                         "ground between spot elevations: without spots at the wall it is the yard that is measured",
@@ -75,7 +79,7 @@ public final class GroundFall implements Check {
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(AROUND, FALL, OVER, SPACING, SHORTEST);
+        return List.of(AROUND, FALL, OVER, SPACING, SHORTEST, BANK);
     }
 
     @Override
@@ -111,12 +115,16 @@ public final class GroundFall implements Check {
     private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature building) {
         double over = terms.get(OVER).si();
         double shortest = terms.find(SHORTEST).map(Quantity::si).orElse(0.0);
-        FallHeld held = new FallHeld(analysis, building, new SurfaceAbove(analysis.site()), terms.get(FALL), over);
+        double bank = terms.find(BANK).map(Quantity::si).orElse(0.0);
+        FallHeld held = new FallHeld(analysis, building, terms.get(FALL), over, bank);
         List<FallHeld.Sampled> sampled = new ArrayList<>();
         double leftOut = 0;
         for (WallSample sample : WallSamples.around(
                 building, analysis.site(), over, terms.get(SPACING).si())) {
-            if (sample.length() < Math.max(shortest - Dimension.LENGTH.tolerance(), Dimension.LENGTH.tolerance())) {
+            if (sample.isBuiltOn()) {
+                continue;
+            }
+            if (sample.length() < shortest - Dimension.LENGTH.tolerance()) {
                 leftOut += sample.wall();
             } else {
                 held.against(sample).ifPresent(sampled::add);
@@ -136,7 +144,7 @@ public final class GroundFall implements Check {
             return leftOut == 0
                     ? Optional.empty()
                     : Optional.of(Observation.plain(Outcome.NOT_APPLICABLE, building)
-                            .noting("every wall stands against another building or a lot line"));
+                            .noting("every wall stands too near to another wall or to the lot line to tell"));
         }
         Observation seen = worst.get().seen();
         if (seen.outcome() == Outcome.CANNOT_TELL) {
@@ -146,7 +154,8 @@ public final class GroundFall implements Check {
         seen = noting(seen, share(sampled, Outcome.BORDERLINE, wall), "of the wall is too near to the limit to tell");
         double unknown = share(sampled, Outcome.CANNOT_TELL, wall);
         seen = noting(seen, unknown, "of the wall cannot be told");
-        return Optional.of(noting(seen, leftOut / wall, "of the wall stands against another building or a lot line"));
+        return Optional.of(
+                noting(seen, leftOut / wall, "of the wall stands too near to another wall or to the lot line to tell"));
     }
 
     /** Everything that the plan does not say beside a building of which what is known meets the rule. */

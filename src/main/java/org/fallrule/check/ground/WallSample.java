@@ -22,15 +22,22 @@ record WallSample(LineString line, double wall, Optional<String> until) {
     private static final List<String> SIDES =
             List.of("east", "north-east", "north", "north-west", "west", "south-west", "south", "south-east");
 
+    /** Whether there is no ground at the wall because another building stands against it. */
+    boolean isBuiltOn() {
+        return length() <= Dimension.LENGTH.tolerance();
+    }
+
     double length() {
         return line.getLength();
     }
 
     /**
-     * How far the ground falls along it: to its lowest place before it rises above the wall's foot. Negative, by how far the
-     * far end stands above the wall's foot, where it does not fall at all. Nothing where the ground is not known.
+     * How far the ground falls along it: to its lowest place before a bank. Negative, by how far the far end stands above the
+     * foot of the wall, where it does not fall at all. Nothing where the ground is not known.
+     *
+     * @param bank how far above the foot of the wall, in metres, ground is a bank
      */
-    Optional<Length> fall(GroundSurface ground) {
+    Optional<Length> fall(GroundSurface ground, double bank) {
         TreeSet<Double> stations = new TreeSet<>(ground.breaksAlong(line));
         stations.removeIf(station -> station <= 0 || station >= length());
         stations.add(length());
@@ -48,7 +55,7 @@ record WallSample(LineString line, double wall, Optional<String> until) {
                 return Optional.empty();
             }
             last = foot.get().above(level.get()).metres();
-            open &= last >= -Dimension.LENGTH.tolerance();
+            open &= last >= -bank - Dimension.LENGTH.tolerance();
             fall = open ? Math.max(fall, last) : fall;
         }
         return Optional.of(new Length(fall > 0 ? fall : Math.min(0, last)));

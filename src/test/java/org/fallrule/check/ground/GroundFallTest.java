@@ -130,8 +130,29 @@ class GroundFallTest {
                         "-20 -20 9, 80 -20 9, 80 50 9, -20 50 9, 40 -20 9, 40 50 9, 60 0 10, 60 30 10, 60 -20 9, 60 50 9,"
                                 + " 0 -20 9, 0 50 9, -20 0 9, -20 30 9, 80 0 9, 80 30 9");
 
-        assertThat(told(plan, SIX_INCHES + "\naround_where: kind <> 'garage'"))
-                .isEqualTo("meets B-1: 6.0 in; 21 % of the wall stands against another building or a lot line");
+        assertThat(told(plan, SIX_INCHES + "\naround_where: kind <> 'garage'")).isEqualTo("meets B-1: 6.0 in");
+    }
+
+    /** The house's right wall has 3 ft of ground of its own, which must fall 1.8 in. */
+    @Test
+    void betweenTwoBuildingsEachWallDrainsToTheMiddle() {
+        PlanInFeet plan = house().with(BUILDING, "B-2", "POLYGON ((46 0, 60 0, 60 30, 46 30, 46 0))", "kind = shed")
+                .spots("-20 -20 9, -20 50 9, 0 -20 9, 0 50 9, -20 0 9, -20 30 9, 40 -20 9, 40 50 9, 70 -20 9, 70 50 9,"
+                        + " 46 0 10, 46 30 10, 46 -20 9, 46 50 9");
+        String house = SIX_INCHES + "\naround_where: kind <> 'shed'";
+
+        assertThat(told(plan.spots("43 0 9.85, 43 30 9.85"), house)).startsWith("meets B-1");
+        assertThat(told(plan.spots("43 0 9.9, 43 30 9.9"), house))
+                .startsWith("cannot_tell B-1: 1.2 in; lacks kind of building B-1; only 3 ft to where another wall is as"
+                        + " near; 21 % of the wall falls short");
+    }
+
+    @Test
+    void aBumpBesideTheWallIsNoBank() {
+        PlanInFeet plan = house().spots(ring(0.2, 10.02)).spots(ring(20, 8));
+
+        assertThat(told(plan, SIX_INCHES)).startsWith("fails B-1");
+        assertThat(told(plan, SIX_INCHES + "\nbank_from: 0.5 in")).startsWith("meets B-1");
     }
 
     @Test
@@ -147,8 +168,9 @@ class GroundFallTest {
                 .spots(ring(20, 9));
 
         assertThat(told(plan, SIX_INCHES + "\nshortest: 1 ft"))
-                .isEqualTo("meets B-1: 6.0 in; 21 % of the wall stands against another building or a lot line");
-        assertThat(told(plan, SIX_INCHES + "\nshortest: 0.9 ft")).doesNotContain("stands against");
+                .isEqualTo(
+                        "meets B-1: 6.0 in; 21 % of the wall stands too near to another wall or to the lot line to tell");
+        assertThat(told(plan, SIX_INCHES + "\nshortest: 0.9 ft")).doesNotContain("too near");
     }
 
     @Test
