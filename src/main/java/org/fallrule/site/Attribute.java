@@ -128,6 +128,17 @@ public final class Attribute<T> {
             "topelev",
             "tog");
 
+    public static final Attribute<Length> SUMP = length(
+            "sump",
+            "depth of the sump below the outgoing invert; 0 where none holds water",
+            EnumSet.of(Role.INLET),
+            "sumpdepth");
+
+    public static final Attribute<Boolean> HOLDS_WATER = flag(
+            "holds_water",
+            "whether water stands in the pipe, as in a trap; else it is taken to drain freely",
+            EnumSet.of(Role.PIPE));
+
     public static final Attribute<Length> DEPTH = length(
             "depth", "finished ground to the top of the utility", EnumSet.of(Role.UTILITY), "cover", "burydepth");
 
@@ -136,6 +147,19 @@ public final class Attribute<T> {
 
     public static final Attribute<String> QUALITY = text(
             "quality", "quality level A, B, C or D after ASCE 38-22", EnumSet.of(Role.UTILITY), "ql", "qualitylevel");
+
+    public static final Attribute<Elevation> FOOTING_BOTTOM = elevation(
+            "footing_bottom",
+            "elevation of the bottom of the building's footing",
+            EnumSet.of(Role.BUILDING),
+            "botfooting",
+            "bottomoffooting");
+
+    public static final Attribute<Length> FOOTING_DEPTH = length(
+            "footing_depth",
+            "depth of the footing's bottom below the ground at the building's edge",
+            EnumSet.of(Role.BUILDING),
+            "ftgdepth");
 
     public static final Attribute<Elevation> ELEVATION = elevation(
             "elevation",
@@ -170,9 +194,13 @@ public final class Attribute<T> {
             INVERT_DOWN,
             INVERT,
             RIM,
+            SUMP,
+            HOLDS_WATER,
             DEPTH,
             TOP,
             QUALITY,
+            FOOTING_BOTTOM,
+            FOOTING_DEPTH,
             ELEVATION,
             ABOVE,
             TO_OUTFALL);

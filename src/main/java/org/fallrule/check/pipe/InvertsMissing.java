@@ -12,15 +12,23 @@ final class InvertsMissing {
     static Observation of(PipeRun run) {
         Observation seen = Observation.plain(Outcome.CANNOT_TELL, run.pipe()).at(run.axis());
         if (run.invertUp().isEmpty()) {
-            seen = seen.lacking(missing(run, "upstream", "invert_up"));
+            seen = seen.lacking(upstream(run));
         }
         if (run.invertDown().isEmpty()) {
-            seen = seen.lacking(missing(run, "downstream", "invert_down"));
+            seen = seen.lacking(downstream(run));
         }
         if (run.axis().getLength() == 0) {
             seen = seen.lacking(new Missing("a length in plan of " + run.pipe().spoken(), "draw the pipe to its end"));
         }
         return seen;
+    }
+
+    static Missing upstream(PipeRun run) {
+        return missing(run, "upstream", "invert_up");
+    }
+
+    static Missing downstream(PipeRun run) {
+        return missing(run, "downstream", "invert_down");
     }
 
     private static Missing missing(PipeRun run, String end, String attribute) {

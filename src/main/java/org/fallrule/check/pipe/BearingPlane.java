@@ -1,0 +1,172 @@
+package org.fallrule.check.pipe;
+
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.DoubleFunction;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Measured;
+import org.fallrule.finding.Observation;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Limit;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.measure.Written;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.PipeProfile;
+import org.fallrule.network.PipeRun;
+import org.fallrule.network.Station;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Survey;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.distance.DistanceOp;
+
+/** The plane that falls away from the bottom outer edge of a building's footing. */
+final class BearingPlane {
+    /** How closely, in metres along a pipe, to look for the place nearest to the plane, before closing in on it. */
+    private static final double STEP = 0.25;
+    /** How exactly, in metres, that place is found. */
+    private static final double EXACTLY = 1e-7;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    private final SiteAnalysis analysis;
+    private final Feature building;
+    private final double fallPerMetre;
+
+    /** @param angle from the horizontal, in radians */
+    BearingPlane(SiteAnalysis analysis, Feature building, double angle) {
+        this.analysis = analysis;
+        this.building = building;
+        this.fallPerMetre = Math.tan(angle);
+    }
+
+    /**
+     * A place along a trench.
+     *
+     * @param pipe the pipe that is laid in it
+     * @param station its station in metres
+     * @param gap plan distance from the trench to the building
+     * @param below how far the trench's bottom lies below the footing's; negative when above
+     * @param away the plan distance that the plane asks for so far below; negative when above
+     * @param between from the pipe's axis straight to the building
+     */
+    record Place(
+            PipeRun pipe, Feature building, double station, Length gap, Length below, Length away, LineString between) {
+        double margin() {
+            return gap.metres() - away.metres();
+        }
+
+        Observation observation(Survey survey) {
+            double feet = Math.max(0, away.metres()) / Unit.FOOT.toSi();
+            Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
+            Measured measured = new Measured(
+                    "plan distance from the trench to the footing",
+                    gap,
+                    accuracy(survey),
+                    Optional.of(limit),
+                    Optional.empty());
+            return Observation.measured(pipe.pipe(), measured)
+                    .at(between)
+                    .noting("at station " + new Station(station))
+                    .noting(level());
+        }
+
+        private String level() {
+            Length apart = new Length(Math.abs(below.metres()));
+            String side = below.metres() > 0 ? " below" : " above";
+            return "the trench's bottom lies " + Printed.of(apart, Unit.FOOT) + side + " the footing's";
+        }
+
+        /** Where the trench surely lies above the footing no distance is asked, however well it is known. */
+        private double accuracy(Survey survey) {
+            double height = survey.ofHeight(pipe.pipe(), building);
+            double perHeight = below.metres() == 0 ? 1 : away.metres() / below.metres();
+            return below.metres() <= -height
+                    ? 0
+                    : Math.hypot(survey.ofDistance(pipe.pipe(), building), height * perHeight);
+        }
+    }
+
+    /** The place of a trench that comes nearest to the plane or farthest into it; nothing where the footing is not known. */
+    Optional<Place> nearest(PipeRun run, PipeProfile profile, Trench trench, double beside) {
+        DoubleFunction<Optional<Place>> at = station -> place(run, profile, trench, beside, station);
+        Optional<Place> nearest = Optional.empty();
+        NavigableSet<Double> stations = stations(run, profile);
+        for (double station : stations) {
+            nearest = nearer(nearest, at.apply(station));
+        }
+        return nearest.flatMap(place -> closingIn(
+                at,
+                Optional.ofNullable(stations.lower(place.station)).orElse(place.station),
+                place,
+                Optional.ofNullable(stations.higher(place.station)).orElse(place.station)));
+    }
+
+    private static Optional<Place> nearer(Optional<Place> one, Optional<Place> other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return one.or(() -> other);
+        }
+        return other.get().margin() < one.get().margin() ? other : one;
+    }
+
+    private NavigableSet<Double> stations(PipeRun run, PipeProfile profile) {
+        NavigableSet<Double> stations = new TreeSet<>();
+        double length = profile.length().metres();
+        int steps = (int) Math.ceil(length / STEP);
+        for (int i = 0; i <= steps; i++) {
+            stations.add(steps == 0 ? 0 : length * i / steps);
+        }
+        for (Coordinate bend : run.axis().getCoordinates()) {
+            stations.add(profile.stationOf(bend));
+        }
+        for (Coordinate corner : building.geometry().getCoordinates()) {
+            stations.add(profile.stationOf(corner));
+        }
+        return stations;
+    }
+
+    /** Halves the reach around the nearest place until it is found (ternary search). */
+    private static Optional<Place> closingIn(DoubleFunction<Optional<Place>> at, double from, Place start, double to) {
+        Optional<Place> nearest = Optional.of(start);
+        double low = from;
+        double high = to;
+        while (high - low > EXACTLY) {
+            double third = (high - low) / 3;
+            Optional<Place> left = at.apply(low + third);
+            Optional<Place> right = at.apply(high - third);
+            nearest = nearer(nearer(nearest, left), right);
+            boolean goLeft = left.isPresent()
+                    && (right.isEmpty() || left.get().margin() < right.get().margin());
+            low = goLeft ? low : low + third;
+            high = goLeft ? high - third : high;
+        }
+        return nearest;
+    }
+
+    private Optional<Place> place(PipeRun run, PipeProfile profile, Trench trench, double beside, double station) {
+        Geometry point = GEOMETRY.createPoint(profile.placeAt(station));
+        Coordinate[] nearest = DistanceOp.nearestPoints(point, building.geometry());
+        double reach = run.size().map(OutsideDiameter::radius).orElse(0.0) + beside;
+        Length gap = new Length(Math.max(0, nearest[0].distance(nearest[1]) - reach));
+        return footingAt(nearest[1]).map(footing -> {
+            Length below = footing.above(trench.bottomAt(station));
+            Length away = below.times(1 / fallPerMetre);
+            return new Place(run, building, station, gap, below, away, GEOMETRY.createLineString(nearest));
+        });
+    }
+
+    private Optional<Elevation> footingAt(Coordinate edge) {
+        return building.get(Attribute.FOOTING_BOTTOM)
+                .or(() -> building.get(Attribute.FOOTING_DEPTH)
+                        .flatMap(depth -> analysis.ground()
+                                .flatMap(ground -> ground.elevationAt(edge))
+                                .map(level -> level.minus(depth))));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.ground;
+
+import org.jspecify.annotations.NullMarked;
