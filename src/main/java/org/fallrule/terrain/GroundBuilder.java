@@ -45,6 +45,12 @@ public final class GroundBuilder {
         usable.forEach(spot -> List.of(spot.geometry().getCoordinates()).forEach(points::take));
         usable.forEach(this::reportDisagreement);
         Triangulation tin = LevelAreas.shaped(points.places(), all, ofContours);
+        if (tin.looseLines() > 0) {
+            problems.add(new Fault(
+                    origin(contours, breaklines),
+                    "has more separate lines than can be kept as edges of the ground; of the " + tin.looseLines()
+                            + " shortest only the points were used; leave out lines far from the lot"));
+        }
         SurveyReach reach = SurveyReach.of(tin, points.places().size());
         reach.leftOut().ifPresent(says -> problems.add(new Fault(origin(spots, contours, breaklines), says)));
         return new Result(

@@ -18,6 +18,9 @@ final class SkeletonHeights {
     /** Metres; a point so close to the level it lies in gives no shape. */
     private static final double LEVEL = 1e-4;
 
+    /** Metres; a middle so close to a point that is there already is that point. */
+    private static final double SAME = 0.001;
+
     private record Link(int from, int to, double conductance) {}
 
     private final Map<Edge, Integer> nodes = new LinkedHashMap<>();
@@ -37,15 +40,19 @@ final class SkeletonHeights {
     void link(Edge one, Edge other) {
         int from = node(one);
         int to = node(other);
-        links.add(new Link(from, to, 1 / places.get(from).distance(places.get(to))));
+        links.add(new Link(from, to, conductance(places.get(from), places.get(to))));
     }
 
     /** Joins the middle of an edge to a point of known height. */
     void anchor(Edge edge, Coordinate known) {
         int node = node(edge);
-        double conductance = 1 / places.get(node).distance(known);
+        double conductance = conductance(places.get(node), known);
         anchors.get(node)[0] += conductance;
         anchors.get(node)[1] += conductance * (known.getZ() - places.get(node).getZ());
+    }
+
+    private static double conductance(Coordinate one, Coordinate other) {
+        return 1 / Math.max(one.distance(other), SAME / 2);
     }
 
     private int node(Edge edge) {
@@ -61,7 +68,7 @@ final class SkeletonHeights {
         double[] rise = solved();
         List<Coordinate> shaped = new ArrayList<>();
         for (int i = 0; i < rise.length; i++) {
-            if (Math.abs(rise[i]) > LEVEL) {
+            if (Math.abs(rise[i]) > LEVEL && anchors.get(i)[0] < 1 / SAME) {
                 Coordinate place = places.get(i);
                 shaped.add(new Coordinate(place.x, place.y, place.getZ() + rise[i]));
             }

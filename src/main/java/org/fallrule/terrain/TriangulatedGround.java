@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.index.hprtree.HPRtree;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
@@ -20,7 +20,7 @@ public final class TriangulatedGround implements GroundSurface {
     /** Plan slack in metres for a place on the outer edge of the surface. */
     private static final double EDGE_SLACK = 1e-6;
 
-    private final STRtree facets = new STRtree();
+    private final HPRtree facets = new HPRtree();
     private final Envelope extent = new Envelope();
     private final GeometryFactory geometry = new GeometryFactory();
 

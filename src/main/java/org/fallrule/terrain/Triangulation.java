@@ -1,6 +1,7 @@
 package org.fallrule.terrain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.tinfour.common.IConstraint;
 import org.tinfour.common.LinearConstraint;
 import org.tinfour.common.SimpleTriangle;
@@ -22,9 +26,12 @@ import org.tinfour.utils.TriangleCollector;
  * @param facets the triangles; their corners are the very coordinates that were given
  * @param fixed the edges that lie on a given line
  * @param fixedEnds their ends
+ * @param looseLines how many of the lines, the shortest, could not be kept as edges, as the library keeps {@value #MOST_LINES} at most
  */
-record Triangulation(List<Facet> facets, Set<Edge> fixed, Set<Coordinate> fixedEnds) {
-    private static final Triangulation NONE = new Triangulation(List.of(), Set.of(), Set.of());
+record Triangulation(List<Facet> facets, Set<Edge> fixed, Set<Coordinate> fixedEnds, int looseLines) {
+    private static final Triangulation NONE = new Triangulation(List.of(), Set.of(), Set.of(), 0);
+    private static final int MOST_LINES = 8190;
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /**
      * Triangulates points with finite Z.
@@ -48,10 +55,9 @@ record Triangulation(List<Facet> facets, Set<Edge> fixed, Set<Coordinate> fixedE
         if (!tin.isBootstrapped()) {
             return NONE;
         }
+        List<LineString> lines = lines(pieces);
         List<IConstraint> constraints = new ArrayList<>();
-        for (Edge piece : pieces) {
-            constraints.add(constraint(vertexAt, piece));
-        }
+        lines.stream().limit(MOST_LINES).forEach(line -> constraints.add(constraint(vertexAt, line)));
         if (!constraints.isEmpty()) {
             tin.addConstraints(constraints, false);
         }
@@ -60,16 +66,33 @@ record Triangulation(List<Facet> facets, Set<Edge> fixed, Set<Coordinate> fixedE
         tin.dispose();
         Set<Coordinate> ends = new HashSet<>();
         pieces.forEach(piece -> ends.addAll(List.of(piece.a(), piece.b())));
-        return new Triangulation(facets, new HashSet<>(pieces), ends);
+        return new Triangulation(facets, new HashSet<>(pieces), ends, Math.max(0, lines.size() - MOST_LINES));
     }
 
-    private static LinearConstraint constraint(Map<Coordinate, Vertex> vertexAt, Edge piece) {
-        Vertex a = vertexAt.get(piece.a());
-        Vertex b = vertexAt.get(piece.b());
-        if (a == null || b == null) {
-            throw new IllegalArgumentException("A piece of line ends at no point: " + piece);
+    /** The pieces joined to lines as far as no third one meets them, the longest first. */
+    private static List<LineString> lines(List<Edge> pieces) {
+        LineMerger merger = new LineMerger();
+        for (Edge piece : pieces) {
+            merger.add(GEOMETRY.createLineString(new Coordinate[] {piece.a(), piece.b()}));
         }
-        LinearConstraint constraint = new LinearConstraint(List.of(a, b));
+        List<LineString> lines = new ArrayList<>();
+        for (Object line : merger.getMergedLineStrings()) {
+            lines.add((LineString) line);
+        }
+        lines.sort(Comparator.comparingDouble(LineString::getLength).reversed());
+        return lines;
+    }
+
+    private static LinearConstraint constraint(Map<Coordinate, Vertex> vertexAt, LineString line) {
+        List<Vertex> vertices = new ArrayList<>();
+        for (Coordinate place : line.getCoordinates()) {
+            Vertex vertex = vertexAt.get(place);
+            if (vertex == null) {
+                throw new IllegalArgumentException("A piece of line ends at no point: " + place);
+            }
+            vertices.add(vertex);
+        }
+        LinearConstraint constraint = new LinearConstraint(vertices);
         constraint.complete();
         return constraint;
     }

@@ -16,8 +16,11 @@ final class CellOutline {
 
     private CellOutline() {}
 
-    static Geometry of(GroundGrid grid, List<Integer> nodes) {
-        Set<Integer> cells = new HashSet<>(nodes);
+    static Geometry of(GroundGrid grid, int[] nodes) {
+        Set<Integer> cells = new HashSet<>();
+        for (int node : nodes) {
+            cells.add(node);
+        }
         List<LineString> sides = new ArrayList<>();
         for (int node : nodes) {
             for (int direction = 0; direction < Direction.COUNT; direction += 2) {

@@ -2,10 +2,6 @@ package org.fallrule.terrain.flow;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fallrule.measure.Area;
-import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Length;
-import org.locationtech.jts.geom.Coordinate;
 
 /** Gathers the nodes under water into ponds: neighbours under water share one level, so they are one pond. */
 final class PondFinder {
@@ -58,22 +54,8 @@ final class PondFinder {
     }
 
     private Pond pond(List<Integer> nodes) {
-        double level = flood.level(nodes.get(0));
-        int lowest = nodes.get(0);
-        double depths = 0;
-        for (int node : nodes) {
-            depths += level - grid.height(node);
-            lowest = grid.height(node) < grid.height(lowest) ? node : lowest;
-        }
-        double cell = grid.spacing() * grid.spacing();
-        return new Pond(
-                at(lowest, grid.height(lowest)),
-                at(spill(nodes.get(0)), level),
-                new Elevation(level),
-                new Length(level - grid.height(lowest)),
-                new Area(nodes.size() * cell),
-                depths * cell,
-                CellOutline.of(grid, nodes));
+        int[] all = nodes.stream().mapToInt(Integer::intValue).toArray();
+        return new Pond(grid, all, spill(all[0]), flood.level(all[0]));
     }
 
     private int spill(int underWater) {
@@ -82,11 +64,5 @@ final class PondFinder {
             node = flood.next(node);
         }
         return node;
-    }
-
-    private Coordinate at(int node, double z) {
-        Coordinate place = grid.place(node);
-        place.setZ(z);
-        return place;
     }
 }
