@@ -7,7 +7,8 @@ import org.fallrule.measure.Slope;
  * How steep the ground is, and which way it falls.
  *
  * @param slope fall over plan length in the steepest direction, 0 or more
- * @param downhill the bearing of that direction, clockwise from the local frame's north, 0 to 360 degrees; 0 where it is level
+ * @param downhill the bearing of that direction, clockwise from the local frame's north, 0 to 360 degrees; 0 where it is
+ *     level
  */
 public record Grade(Slope slope, Angle downhill) {
 

@@ -11,8 +11,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Builds the ground from what was surveyed: spots, contours and breaklines, all with Z in metres. What cannot be used is left out
- * and reported; where nothing was surveyed there is no ground (see {@link SurveyReach}).
+ * Builds the ground from what was surveyed: spots, contours and breaklines, all with Z in metres. What cannot be used is
+ * left out and reported; where nothing was surveyed there is no ground (see {@link SurveyReach}).
  */
 public final class GroundBuilder {
     /** Metres; heights at one place that differ by less are the same but for rounding. */

@@ -21,8 +21,8 @@ public interface GroundSurface {
 
     /**
      * The plan distances along a line, in metres from its start, where the ground's grade along it changes: where the line
-     * bends and where the surface does. Between two neighbours the ground under the line is straight, or as close to straight as
-     * the surface says.
+     * bends and where the surface does. Between two neighbours the ground under the line is straight, or as close to
+     * straight as the surface says.
      */
     List<Double> breaksAlong(LineString line);
 }

@@ -9,17 +9,18 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Gives shape to the level triangles that come where a contour bends: all three corners lie on one level, though a ridge or a
- * valley runs there. The skeleton of such an area joins the middles of the triangles' inner edges (the chordal axis: L. Prasad,
- * "Morphological analysis of shapes", CNLS Newsletter 139, 1997; points along the skeleton of the space between contours as the remedy: D.
- * Thibault and C. M. Gold, "Terrain reconstruction from contours by skeleton construction", GeoInformatica 4(4), 2000; both from
- * memory). From the tip of the bend, at the contour's level, to where the skeleton leaves for a point of another level, heights are
- * linear along it, and where it forks they are the means that keep it so on each branch. The points are then triangulated with
- * the rest.
+ * Gives shape to the level triangles that come where a contour bends: all three corners lie on one level, though a ridge or
+ * a valley runs there. The skeleton of such an area joins the middles of the triangles' inner edges (the chordal axis: L.
+ * Prasad, "Morphological analysis of shapes", CNLS Newsletter 139, 1997; points along the skeleton of the space between
+ * contours as the remedy: D. Thibault and C. M. Gold, "Terrain reconstruction from contours by skeleton construction",
+ * GeoInformatica 4(4), 2000; both from memory). From the tip of the bend, at the contour's level, to where the skeleton
+ * leaves for a point of another level, heights are linear along it, and where it forks they are the means that keep it so on
+ * each branch. The points are then triangulated with the rest.
  *
- * <p>Limits: heights stay between the levels that the skeleton joins, so the error is less than the contour interval wherever the ground
- * has no top or hollow between two contours. On the axis of a symmetric ridge of even fall it is nil. Where every
- * way out is of the same level (a summit or hollow without a spot, a pass between two equal contours) the area stays level.
+ * <p>Limits: heights stay between the levels that the skeleton joins, so the error is less than the contour interval
+ * wherever the ground has no top or hollow between two contours. On the axis of a symmetric ridge of even fall it is nil.
+ * Where every way out is of the same level (a summit or hollow without a spot, a pass between two equal contours) the area
+ * stays level.
  */
 final class LevelAreas {
     /** Splitting may leave new level triangles beside the old; few remain after the second time. */

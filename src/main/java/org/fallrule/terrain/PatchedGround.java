@@ -9,8 +9,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 
 /**
- * One surface laid over another: proposed ground where it has an answer, else existing ground. Where the proposed surface ends the
- * ground may step, as its plan does there.
+ * One surface laid over another: proposed ground where it has an answer, else existing ground. Where the proposed surface
+ * ends the ground may step, as its plan does there.
  *
  * @param over the surface that counts where it is
  * @param under the surface elsewhere

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Tells surveyed heights from numbers that stand for none. Out of place are heights that no dry ground on earth has (below the Dead
- * Sea's shore at about -430 m, or above Everest's 8,849 m: -9999 feet or metres is among them), and a height of exactly 0 when all
- * others are far from it: when 0 is farther from their range than the range is wide.
+ * Tells surveyed heights from numbers that stand for none. Out of place are heights that no dry ground on earth has (below
+ * the Dead Sea's shore at about -430 m, or above Everest's 8,849 m: -9999 feet or metres is among them), and a height of
+ * exactly 0 when all others are far from it: when 0 is farther from their range than the range is wide.
  */
 final class PlausibleHeights {
     private static final double LOWEST = -450;

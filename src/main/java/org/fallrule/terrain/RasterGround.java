@@ -14,10 +14,10 @@ import org.locationtech.jts.geom.LineString;
 /**
  * The ground as an elevation raster has it: bilinear between cell centres, none where a cell has no height.
  *
- * <p>Breaks along a line are its bends, its crossings with the lines through cell centres, and the middle between each two of
- * them. Between two breaks a straight line from one height to the other is off by no more than a sixteenth of the cell's twist,
- * |z00 + z11 - z10 - z01|: along a straight line at angle t a bilinear cell of side h curves by |twist / h^2 * sin 2t|, and a chord of
- * length s departs from that by s^2 / 8 of it, s being at most half a cell's diagonal.
+ * <p>Breaks along a line are its bends, its crossings with the lines through cell centres, and the middle between each two
+ * of them. Between two breaks a straight line from one height to the other is off by no more than a sixteenth of the cell's
+ * twist, |z00 + z11 - z10 - z01|: along a straight line at angle t a bilinear cell of side h curves by |twist / h^2 * sin
+ * 2t|, and a chord of length s departs from that by s^2 / 8 of it, s being at most half a cell's diagonal.
  */
 public final class RasterGround implements GroundSurface {
     private final HeightField field;
@@ -32,8 +32,8 @@ public final class RasterGround implements GroundSurface {
     }
 
     /**
-     * The grade over one cell's width around a place; at the rim of the surface over half of it. What is smaller than a cell is not
-     * in the raster, and its noise from cell to cell would be most of a grade taken at a point.
+     * The grade over one cell's width around a place; at the rim of the surface over half of it. What is smaller than a cell
+     * is not in the raster, and its noise from cell to cell would be most of a grade taken at a point.
      */
     @Override
     public Optional<Grade> gradeAt(Coordinate place) {

@@ -7,9 +7,9 @@ import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Heights along a skeleton whose ends are known: at each inner point the grades of the branches that meet there add up to nothing, as
- * heads do in a network of equal conductors. Solved by conjugate gradients (M. R. Hestenes and E. Stiefel, "Methods of conjugate
- * gradients for solving linear systems", 1952).
+ * Heights along a skeleton whose ends are known: at each inner point the grades of the branches that meet there add up to
+ * nothing, as heads do in a network of equal conductors. Solved by conjugate gradients (M. R. Hestenes and E. Stiefel,
+ * "Methods of conjugate gradients for solving linear systems", 1952).
  */
 final class SkeletonHeights {
     private static final int MOST_STEPS = 10_000;

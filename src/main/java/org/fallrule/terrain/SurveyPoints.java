@@ -7,8 +7,8 @@ import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Surveyed points, of which those within a millimetre of each other in plan are one. Its height is the mean of theirs: nothing says
- * which of them is right, and the mean is off by half of what they differ by.
+ * Surveyed points, of which those within a millimetre of each other in plan are one. Its height is the mean of theirs:
+ * nothing says which of them is right, and the mean is off by half of what they differ by.
  */
 final class SurveyPoints {
     private static final double SAME = 0.001;

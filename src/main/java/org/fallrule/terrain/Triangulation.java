@@ -20,13 +20,15 @@ import org.tinfour.standard.IncrementalTin;
 import org.tinfour.utils.TriangleCollector;
 
 /**
- * The Delaunay triangulation of points, constrained to keep straight pieces of line as edges (C. L. Lawson, "Software for C1 surface
- * interpolation", 1977; L. P. Chew, "Constrained Delaunay triangulations", Algorithmica 4, 1989; both as implemented by Tinfour).
+ * The Delaunay triangulation of points, constrained to keep straight pieces of line as edges (C. L. Lawson, "Software for C1
+ * surface interpolation", 1977; L. P. Chew, "Constrained Delaunay triangulations", Algorithmica 4, 1989; both as implemented
+ * by Tinfour).
  *
  * @param facets the triangles; their corners are the very coordinates that were given
  * @param fixed the edges that lie on a given line
  * @param fixedEnds their ends
- * @param looseLines how many of the lines, the shortest, could not be kept as edges, as the library keeps {@value #MOST_LINES} at most
+ * @param looseLines how many of the lines, the shortest, could not be kept as edges, as the library keeps {@value
+ *     #MOST_LINES} at most
  */
 record Triangulation(List<Facet> facets, Set<Edge> fixed, Set<Coordinate> fixedEnds, int looseLines) {
     private static final Triangulation NONE = new Triangulation(List.of(), Set.of(), Set.of(), 0);

@@ -21,9 +21,9 @@ class ContourGroundTest {
     }
 
     /**
-     * A cone of slope 0.1, z = 10 - r / 10, contours of 1 m, a spot on its top. Bound: contours of 72 corners depart from their circles by
-     * r (1 - cos(pi / 72)) < 0.001 r at most, and along facets between two of them the cone bends by no more than that of the
-     * larger; so heights are off by less than slope * 0.001 r twice, 0.02 m at r = 100.
+     * A cone of slope 0.1, z = 10 - r / 10, contours of 1 m, a spot on its top. Bound: contours of 72 corners depart from
+     * their circles by r (1 - cos(pi / 72)) < 0.001 r at most, and along facets between two of them the cone bends by no
+     * more than that of the larger; so heights are off by less than slope * 0.001 r twice, 0.02 m at r = 100.
      */
     @Test
     void aConeComesBackWithItsSpotOnTop() {
@@ -52,9 +52,9 @@ class ContourGroundTest {
     }
 
     /**
-     * A ridge whose crest falls evenly along x: z = (x - |y| / tan(a)) / 10, so that contours are nested bends with tips 10 m apart on
-     * y = 0. Bound on the crest: heights along the skeleton are linear from tip to tip; where vertices of the two arms are not
-     * abreast it winds by a part of their spacing s = 1 m, which moves a height by less than s / 10 m each way.
+     * A ridge whose crest falls evenly along x: z = (x - |y| / tan(a)) / 10, so that contours are nested bends with tips 10
+     * m apart on y = 0. Bound on the crest: heights along the skeleton are linear from tip to tip; where vertices of the two
+     * arms are not abreast it winds by a part of their spacing s = 1 m, which moves a height by less than s / 10 m each way.
      */
     @ParameterizedTest(name = "half angle of the bend {0} degrees")
     @ValueSource(doubles = {20, 35, 50})

@@ -37,7 +37,10 @@ class RasterGroundTest {
                 .isCloseTo(360 - Math.toDegrees(Math.atan2(3, 4)), within(1e-6));
     }
 
-    /** Central differences over a paraboloid are exact: of x^2, ((x + h)^2 - (x - h)^2) / 2h = 2x; bilinear sampling adds a like amount on both sides. */
+    /**
+     * Central differences over a paraboloid are exact: of x^2, ((x + h)^2 - (x - h)^2) / 2h = 2x; bilinear sampling adds a
+     * like amount on both sides.
+     */
     @Test
     void aBowlFallsToItsMiddle() {
         RasterGround ground = new RasterGround(

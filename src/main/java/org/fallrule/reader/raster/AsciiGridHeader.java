@@ -11,8 +11,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 /**
  * The header of an ESRI ASCII grid.
  *
- * @param placement where its cell centres lie; {@code xllcorner} names a corner of the lower left cell, {@code xllcenter} its
- *     centre
+ * @param placement where its cell centres lie; {@code xllcorner} names a corner of the lower left cell, {@code xllcenter}
+ *     its centre
  * @param none the value that stands for none, -9999 when the header names none
  * @param firstValue the first height, which had to be read to know that the header was over
  */

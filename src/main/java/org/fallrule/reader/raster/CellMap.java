@@ -4,10 +4,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * The way from the local frame to a raster's columns and rows, near the plan: polynomials of second degree in x and in y through
- * the nine places at the corners, side middles and centre of a box (Lagrange interpolation). Two projections of the earth differ
- * over a box of side L from such polynomials by terms of the third order, about L cubed over the earth's radius squared: 0.03 mm
- * over 1 km, 3 cm over 10 km.
+ * The way from the local frame to a raster's columns and rows, near the plan: polynomials of second degree in x and in y
+ * through the nine places at the corners, side middles and centre of a box (Lagrange interpolation). Two projections of the
+ * earth differ over a box of side L from such polynomials by terms of the third order, about L cubed over the earth's radius
+ * squared: 0.03 mm over 1 km, 3 cm over 10 km.
  */
 final class CellMap {
     private final Envelope box;
@@ -49,7 +49,10 @@ final class CellMap {
         return new double[] {(2 * t - 1) * (t - 1), 4 * t * (1 - t), t * (2 * t - 1)};
     }
 
-    /** A box in cells that holds what the map makes of its own box; sides bulge less than the margin of a cell or so that is added. */
+    /**
+     * A box in cells that holds what the map makes of its own box; sides bulge less than the margin of a cell or so that is
+     * added.
+     */
     Envelope inCells() {
         Envelope cells = new Envelope();
         for (Coordinate[] column : nodes) {

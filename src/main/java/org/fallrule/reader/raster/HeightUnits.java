@@ -31,8 +31,8 @@ final class HeightUnits {
     }
 
     /**
-     * By the code of the vertical system, as in the key VerticalGeoKey (4096): those of heights above NAVD 88, NGVD 29, the EGM
-     * geoids and mean sea level (EPSG Geodetic Parameter Dataset, codes from memory).
+     * By the code of the vertical system, as in the key VerticalGeoKey (4096): those of heights above NAVD 88, NGVD 29, the
+     * EGM geoids and mean sea level (EPSG Geodetic Parameter Dataset, codes from memory).
      */
     static Optional<Unit> ofVerticalCode(int code) {
         return switch (code) {

@@ -1,6 +1,8 @@
 package org.fallrule.reader.raster;
 
 import java.util.Locale;
+import java.util.Optional;
+import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.frame.CoordinateSystem;
@@ -10,11 +12,20 @@ import org.locationtech.jts.geom.Envelope;
 
 /** The part of a raster around a plan. */
 final class RasterAround {
+    /** Metres: below the shore of the Dead Sea, at about -430, and above Everest, 8,849. */
+    private static final double LOWEST = -450;
+
+    private static final double HIGHEST = 8900;
+
+    /** Metres, half the way around the earth. */
+    private static final double FARTHEST = 20_100_000;
+
     private final RasterFile raster;
     private final CoordinateSystem system;
     private final LocalFrame frame;
     private final Place where;
     private final CellMap map;
+    private int offEarth;
 
     RasterAround(RasterFile raster, CoordinateSystem system, LocalFrame frame, Envelope around, Place where) {
         this.raster = raster;
@@ -46,11 +57,42 @@ final class RasterAround {
                             + " that are read; give a coarser raster");
         }
         double[] heights = raster.heights(window);
+        int known = 0;
         for (int i = 0; i < heights.length; i++) {
-            double metres = heights[i] * metresPerUnit;
-            heights[i] = Double.isFinite(metres) ? metres : Double.NaN;
+            heights[i] = onEarth(heights[i] * metresPerUnit);
+            known += Double.isNaN(heights[i]) ? 0 : 1;
         }
+        refuseNone(known);
         return new RasterHeights(window, heights, map, extent(window));
+    }
+
+    /** The height itself, or NaN when it is one that no ground on earth has. */
+    private double onEarth(double metres) {
+        if (metres >= LOWEST && metres <= HIGHEST) {
+            return metres;
+        }
+        offEarth += Double.isNaN(metres) ? 0 : 1;
+        return Double.NaN;
+    }
+
+    private void refuseNone(int known) {
+        if (known == 0) {
+            throw new UnusableInput(
+                    where,
+                    "has no heights around the plan, only cells without data; give a raster that covers the plan's place");
+        }
+    }
+
+    /** What is odd about the heights that were read. */
+    Optional<Fault> note() {
+        return offEarth == 0
+                ? Optional.empty()
+                : Optional.of(
+                        new Fault(
+                                where,
+                                "has " + offEarth
+                                        + " cells around the plan with heights that no ground has (such as -9999); they are"
+                                        + " taken as cells without data; state that value as nodata in the file, or mend the unit"));
     }
 
     private CellWindow window() {
@@ -62,7 +104,7 @@ final class RasterAround {
                     where,
                     String.format(
                             Locale.ROOT,
-                            "lies %s away from the plan (it is read as %s); give a raster of the plan's place, or mend its crs",
+                            "lies %s the plan (it is read as %s); give a raster of the plan's place, or mend its crs",
                             distance(metres),
                             system.name()));
         }
@@ -74,9 +116,12 @@ final class RasterAround {
     }
 
     private static String distance(double metres) {
+        if (!(metres < FARTHEST)) {
+            return "nowhere near";
+        }
         return metres >= 10_000
-                ? String.format(Locale.ROOT, "%.0f km", metres / 1000)
-                : String.format(Locale.ROOT, "%.0f m (%.0f ft)", metres, metres / 0.3048);
+                ? String.format(Locale.ROOT, "%.0f km away from", metres / 1000)
+                : String.format(Locale.ROOT, "%.0f m (%.0f ft) away from", metres, metres / 0.3048);
     }
 
     private Envelope extent(CellWindow window) {

@@ -1,12 +1,14 @@
 package org.fallrule.reader.raster;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -38,8 +40,8 @@ public final class RasterReader {
     public record Reading(HeightField heights, String crs, List<Fault> notes) {}
 
     /**
-     * Reads a raster around a plan. Its coordinate reference system is the one that the file names, else that of the {@code .prj}
-     * file beside it, else the site's; its unit of height the one that the file names, else the given one.
+     * Reads a raster around a plan. Its coordinate reference system is the one that the file names, else that of the {@code
+     * .prj} file beside it, else the site's; its unit of height the one that the file names, else the given one.
      *
      * @param shownAs the file's name as the user knows it
      * @param siteCrs the plan's coordinate reference system, a code or well-known text
@@ -65,6 +67,7 @@ public final class RasterReader {
         Unit unit = unit(raster, system, verticalUnit, notes);
         RasterAround part = new RasterAround(raster, system, frame, around, where);
         RasterHeights heights = part.heights(unit.toSi());
+        part.note().ifPresent(notes::add);
         return new Reading(heights, system.name(), List.copyOf(notes));
     }
 
@@ -87,11 +90,10 @@ public final class RasterReader {
         if (raster.crs().isPresent()) {
             return CoordinateSystem.of(raster.crs().get(), where);
         }
-        String name = file.getFileName().toString();
-        String prj = name.substring(0, name.lastIndexOf('.')) + ".prj";
-        Path beside = file.resolveSibling(prj);
-        if (Files.isRegularFile(beside)) {
-            return CoordinateSystem.of(text(beside), Place.of(prj));
+        Optional<Path> beside = projectionFile();
+        if (beside.isPresent()) {
+            return CoordinateSystem.of(
+                    text(beside.get()), Place.of(beside.get().getFileName().toString()));
         }
         String crs = siteCrs.orElseThrow(() -> new UnusableInput(
                 where,
@@ -104,13 +106,22 @@ public final class RasterReader {
         return CoordinateSystem.of(crs, Place.of("site.yaml").field("crs"));
     }
 
+    private Optional<Path> projectionFile() {
+        String name = file.getFileName().toString();
+        String stem = name.substring(0, name.lastIndexOf('.'));
+        return Stream.of(".prj", ".PRJ")
+                .map(ending -> file.resolveSibling(stem + ending))
+                .filter(Files::isRegularFile)
+                .findFirst();
+    }
+
     private String text(Path prj) {
         try {
             if (Files.size(prj) > MOST_PRJ_BYTES) {
                 throw new UnusableInput(
                         Place.of(prj.getFileName().toString()), "is far too long for a .prj file; wanted WKT1");
             }
-            return new String(Files.readAllBytes(prj), java.nio.charset.StandardCharsets.ISO_8859_1);
+            return new String(Files.readAllBytes(prj), StandardCharsets.ISO_8859_1);
         } catch (IOException e) {
             throw new UnusableInput(Place.of(prj.getFileName().toString()), "cannot be read: " + e.getMessage());
         }

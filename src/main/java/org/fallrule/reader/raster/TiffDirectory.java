@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The first directory of a TIFF file (Adobe, TIFF Revision 6.0, 1992, section 2; BigTIFF as in its design, from memory). Counts
- * and offsets are held against the file's length before anything is allocated.
+ * The first directory of a TIFF file (Adobe, TIFF Revision 6.0, 1992, section 2; BigTIFF as in its design, from memory).
+ * Counts and offsets are held against the file's length before anything is allocated.
  */
 final class TiffDirectory {
     private static final int MOST_ENTRIES = 4096;

@@ -4,7 +4,7 @@ import java.io.IOException;
 
 /** How a TIFF file's pixels are stored, checked so that decoding cannot be led to allocate or read beyond reason. */
 final class TiffLayout {
-    private static final long MOST_BLOCK_BYTES = 256_000_000;
+    private static final long MOST_BLOCK_BYTES = 128_000_000;
     private static final long FLOATING = 3;
     private static final long UNSIGNED = 1;
 

@@ -6,14 +6,15 @@ import java.awt.Rectangle;
 import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Objects;
 import javax.imageio.ImageReadParam;
 import javax.imageio.stream.FileImageInputStream;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /**
- * The pixels of a TIFF file, decoded by the reader that GeoTools' own GeoTIFF reader stands on. It is used directly as it reads
- * exactly the wanted cells and looks up no coordinate reference system.
+ * The pixels of a TIFF file, decoded by the reader that GeoTools' own GeoTIFF reader stands on. It is used directly as it
+ * reads exactly the wanted cells and looks up no coordinate reference system.
  */
 final class TiffPixels {
     private static final int ROWS_AT_ONCE = 256;
@@ -28,7 +29,11 @@ final class TiffPixels {
         } catch (IOException | RuntimeException e) {
             // Broken compressed data ends in any of these.
             throw new UnusableInput(
-                    where, "its pixels cannot be decoded (" + e.getMessage() + "); give the GeoTIFF again");
+                    where,
+                    "its pixels cannot be decoded ("
+                            + Objects.requireNonNullElse(
+                                    e.getMessage(), e.getClass().getSimpleName())
+                            + "); give the GeoTIFF again, written as deflate, LZW, ZSTD or uncompressed");
         } finally {
             reader.dispose();
         }

@@ -1,8 +1,8 @@
 package org.fallrule.reader.raster;
 
 /**
- * Numbers of the tags that are read: TIFF Revision 6.0 (Adobe 1992), sections 8, 15 and 19; GeoTIFF (OGC 19-008r4, 2019, section
- * 7.1 and annex); the two of GDAL as its GeoTIFF driver page describes them.
+ * Numbers of the tags that are read: TIFF Revision 6.0 (Adobe 1992), sections 8, 15 and 19; GeoTIFF (OGC 19-008r4, 2019,
+ * section 7.1 and annex); the two of GDAL as its GeoTIFF driver page describes them.
  */
 final class TiffTag {
     static final int IMAGE_WIDTH = 256;

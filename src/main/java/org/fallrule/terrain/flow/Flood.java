@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.function.IntPredicate;
 
 /**
- * Fills hollows to their spill level by flooding the grid inward from where water leaves it, lowest first (R. Barnes, C. Lehman,
- * D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for digital elevation models",
- * Computers &amp; Geosciences 62, 2014, algorithm 1, with each node keeping the neighbour that it was flooded from). The cost is that of
- * a heap, n log n.
+ * Fills hollows to their spill level by flooding the grid inward from where water leaves it, lowest first (R. Barnes, C.
+ * Lehman, D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for digital elevation
+ * models", Computers &amp; Geosciences 62, 2014, algorithm 1, with each node keeping the neighbour that it was flooded
+ * from). The cost is that of a heap, n log n.
  */
 final class Flood {
     private static final int NOT_REACHED = -2;

@@ -7,8 +7,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * The ground's heights at the nodes of a square grid; each node stands for the square cell around it. Nodes without ground are
- * holes. Nodes on the grid's edge and beside holes are its rim: there water leaves, as nothing is known of the ground beyond.
+ * The ground's heights at the nodes of a square grid; each node stands for the square cell around it. Nodes without ground
+ * are holes. Nodes on the grid's edge and beside holes are its rim: there water leaves, as nothing is known of the ground
+ * beyond.
  */
 public final class GroundGrid {
     /** The heights of so many nodes take 200 MB, and filling them three times that. */
@@ -35,7 +36,8 @@ public final class GroundGrid {
      *
      * @param box where, in the local frame
      * @param spacing between nodes, in metres
-     * @throws IllegalArgumentException when the box is empty, the spacing not above 0, or the nodes more than {@link #MOST_NODES}
+     * @throws IllegalArgumentException when the box is empty, the spacing not above 0, or the nodes more than {@link
+     *     #MOST_NODES}
      */
     public static GroundGrid of(GroundSurface surface, Envelope box, double spacing) {
         double nodes = (box.getWidth() / spacing + 1) * (box.getHeight() / spacing + 1);

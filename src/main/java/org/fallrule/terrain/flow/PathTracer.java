@@ -7,10 +7,11 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * Traces water down. On sloping ground a step of half a cell goes against the gradient, taken by central differences over one cell of
- * the bilinear surface, which favours none of the grid's directions and is exact on a plane; it is shortened while it would not lead
- * lower. Where no step leads lower (water, level ground, the bottom of a sharp valley) the path goes to the lowest corner of its
- * cell and from node to node in the order of flooding, which stays in the water and leads to its spill.
+ * Traces water down. On sloping ground a step of half a cell goes against the gradient, taken by central differences over
+ * one cell of the bilinear surface, which favours none of the grid's directions and is exact on a plane; it is shortened
+ * while it would not lead lower. Where no step leads lower (water, level ground, the bottom of a sharp valley) the path goes
+ * to the lowest corner of its cell and from node to node in the order of flooding, which stays in the water and leads to its
+ * spill.
  */
 final class PathTracer {
     private static final double STEP = 0.5;

@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Water standing in a hollow up to where it spills over. Its places are nodes of the grid, so up to half a cell's diagonal off in plan;
- * the grid cannot see a gap in the rim narrower than a cell, and takes such a pond for deeper than it is.
+ * Water standing in a hollow up to where it spills over. Its places are nodes of the grid, so up to half a cell's diagonal
+ * off in plan; the grid cannot see a gap in the rim narrower than a cell, and takes such a pond for deeper than it is.
  */
 public final class Pond {
     private final GroundGrid grid;

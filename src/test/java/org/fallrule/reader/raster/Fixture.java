@@ -53,8 +53,8 @@ final class Fixture {
         return LocalFrame.at(lonLat.x, lonLat.y);
     }
 
-    static Coordinate local(String crs, LocalFrame frame, Coordinate position) {
-        return frame.toLocal(CoordinateSystem.of(crs, WHERE).toLonLat(position, WHERE));
+    static Coordinate local(CoordinateSystem system, LocalFrame frame, Coordinate position) {
+        return frame.toLocal(system.toLonLat(position, WHERE));
     }
 
     static RasterReader.Reading read(Path file, String crs, LocalFrame frame, Envelope around) {

@@ -132,6 +132,41 @@ class RasterReaderTest {
         assertThat(height(field, 0, 1.1)).isEmpty();
     }
 
+    @Test
+    void heightsThatNoGroundHasAreNoneAndNoted() throws IOException {
+        Path file = grid("""
+                ncols 2
+                nrows 2
+                xllcenter 1450230
+                yllcenter 549810
+                cellsize 20
+                NODATA_value -1
+                1 -32768
+                3 3.4e38
+                """);
+        RasterReader.Reading read = read(file, Optional.of("EPSG:2264"), Optional.of(Unit.METRE), FRAME);
+
+        assertThat(read.heights().heightAt(new Coordinate(0, 0))).isEmpty();
+        assertThat(read.notes())
+                .extracting(Fault::says)
+                .anyMatch(says -> says.startsWith("has 2 cells around the plan"));
+    }
+
+    @Test
+    void aRasterWithoutHeightsAroundThePlanIsRefused() throws IOException {
+        Path file = grid("""
+                ncols 2
+                nrows 1
+                xllcenter 1450230
+                yllcenter 549810
+                cellsize 20
+                -9999 -9999
+                """);
+        assertThatThrownBy(() -> read(file, Optional.of("EPSG:2264"), Optional.of(Unit.METRE), FRAME))
+                .isInstanceOf(UnusableInput.class)
+                .hasMessageContaining("has no heights around the plan");
+    }
+
     private static Optional<Double> height(HeightField field, double columns, double rows) {
         double cell = field.spacing();
         return field.heightAt(new Coordinate(columns * cell, rows * cell)).map(found -> found.metres());

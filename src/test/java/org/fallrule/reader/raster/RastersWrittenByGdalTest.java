@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import org.fallrule.measure.Elevation;
+import org.fallrule.reader.frame.CoordinateSystem;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.site.HeightField;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,13 +13,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Outside source: GDAL 3.6.2 wrote these rasters and read them back ({@code make_fixtures.py} beside them); the {@code .txt} files
- * hold the heights that its bilinear resampling found.
+ * Outside source: GDAL 3.6.2 wrote these rasters and read them back ({@code make_fixtures.py} beside them); the {@code .txt}
+ * files hold the heights that its bilinear resampling found.
  */
 class RastersWrittenByGdalTest {
     /**
-     * Feet. GDAL resamples in single precision, and its 1-pixel target is 2e-4 of a cell wide: heights change by less than 2 a
-     * cell here.
+     * Feet. GDAL resamples in single precision, and its 1-pixel target is 2e-4 of a cell wide: heights change by less than 2
+     * a cell here.
      */
     private static final double BOUND = 0.001;
 
@@ -47,8 +48,9 @@ class RastersWrittenByGdalTest {
         HeightField field = Fixture.read(Fixture.path(name), crs, frame, Fixture.around(1000))
                 .heights();
 
+        CoordinateSystem system = CoordinateSystem.of(crs, Fixture.WHERE);
         for (Fixture.Reading reading : Fixture.readings(name)) {
-            Coordinate local = Fixture.local(crs, frame, reading.position());
+            Coordinate local = Fixture.local(system, frame, reading.position());
             if (reading.isNone()) {
                 assertThat(field.heightAt(local)).as("%s", reading).isEmpty();
             } else {

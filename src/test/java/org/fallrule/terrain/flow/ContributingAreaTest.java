@@ -18,7 +18,10 @@ class ContributingAreaTest {
         return found.area().squareMetres();
     }
 
-    /** A plane that falls along the grid: the strip of cells above, 1 m wide and from y = 0 to the rim at 20, its own cell counted. */
+    /**
+     * A plane that falls along the grid: the strip of cells above, 1 m wide and from y = 0 to the rim at 20, its own cell
+     * counted.
+     */
     @Test
     void onAPlaneACellGetsTheStripAboveIt() {
         GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
@@ -29,8 +32,9 @@ class ContributingAreaTest {
     }
 
     /**
-     * A plane falling any way: a circle of radius R gets the strip 2 R wide up to the rim. Bound: half a cell on both sides and at the
-     * end; beside that, water that is shared out spreads sideways by about the root of length times cell, the same amount in as out.
+     * A plane falling any way: a circle of radius R gets the strip 2 R wide up to the rim. Bound: half a cell on both sides
+     * and at the end; beside that, water that is shared out spreads sideways by about the root of length times cell, the
+     * same amount in as out.
      */
     @ParameterizedTest(name = "falling {0} degrees from north")
     @ValueSource(doubles = {0, 15, 30, 45, 75, 90, 160})
@@ -50,8 +54,8 @@ class ContributingAreaTest {
     }
 
     /**
-     * z = 0.1 |x| + 0.02 y drains to x = 0, slantwise: what lies above y0 + 0.2 |x|. Bound: a cell's width along the slanting edges and
-     * the rim.
+     * z = 0.1 |x| + 0.02 y drains to x = 0, slantwise: what lies above y0 + 0.2 |x|. Bound: a cell's width along the
+     * slanting edges and the rim.
      */
     @Test
     void aValleyGathersBothItsSides() {

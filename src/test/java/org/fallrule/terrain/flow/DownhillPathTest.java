@@ -42,7 +42,10 @@ class DownhillPathTest {
         assertThat(path.line().getLength()).isGreaterThan(17);
     }
 
-    /** On a cone the way is the radius. Central differences over a cell turn from it by about (h / r)^2 / 24: within 0.1 m over 40 m. */
+    /**
+     * On a cone the way is the radius. Central differences over a cell turn from it by about (h / r)^2 / 24: within 0.1 m
+     * over 40 m.
+     */
     @Test
     void onAConeItRunsAlongTheRadius() {
         DownhillPath path = path(Shape.square(50, (x, y) -> 100 - 0.1 * Math.hypot(x, y)), 1, 4, 1.7);

@@ -20,9 +20,10 @@ class FilledGroundTest {
     }
 
     /**
-     * z = a r^2 in a square of half side L spills at the middle of its sides, at a L^2: area pi L^2, volume pi a L^4 / 2. Bounds: area, half a
-     * cell's side along the shore; volume, the midpoint rule's a h^2 / 6 over the area and, in the cells on the shore (no more than
-     * 2 pi L / h * sqrt 2), at most the slope there times half a cell's diagonal over a cell.
+     * z = a r^2 in a square of half side L spills at the middle of its sides, at a L^2: area pi L^2, volume pi a L^4 / 2.
+     * Bounds: area, half a cell's side along the shore; volume, the midpoint rule's a h^2 / 6 over the area and, in the
+     * cells on the shore (no more than 2 pi L / h * sqrt 2), at most the slope there times half a cell's diagonal over a
+     * cell.
      */
     @Test
     void aBowlHoldsWhatGeometrySays() {
