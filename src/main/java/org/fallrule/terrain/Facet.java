@@ -5,7 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Triangle;
 
 /**
- * A flat triangle of the ground, its corners with Z.
+ * A flat triangle of the ground. Corners have Z in metres, and do not lie on one line in plan.
  *
  * @param a a corner
  * @param b the next corner
@@ -13,16 +13,28 @@ import org.locationtech.jts.geom.Triangle;
  */
 record Facet(Coordinate a, Coordinate b, Coordinate c) {
 
-    /** Its least width in plan, in metres. */
-    double width() {
-        double longest = Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
-        return longest > 0 ? 2 * Triangle.area(a, b, c) / longest : 0;
+    double planArea() {
+        return Triangle.area(a, b, c);
     }
 
-    Envelope envelope() {
-        Envelope envelope = new Envelope(a, b);
-        envelope.expandToInclude(c);
-        return envelope;
+    /** Its least width in plan, in metres. */
+    double width() {
+        double longest = longestEdge();
+        return longest > 0 ? 2 * planArea() / longest : 0;
+    }
+
+    double longestEdge() {
+        return Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
+    }
+
+    boolean isLevel() {
+        return a.getZ() == b.getZ() && b.getZ() == c.getZ();
+    }
+
+    Envelope extent() {
+        Envelope extent = new Envelope(a, b);
+        extent.expandToInclude(c);
+        return extent;
     }
 
     Coordinate[] outline() {
@@ -46,5 +58,13 @@ record Facet(Coordinate a, Coordinate b, Coordinate c) {
         double ofB = Math.max(0, turn * Triangle.signedArea(c, a, place));
         double ofC = Math.max(0, turn * Triangle.signedArea(a, b, place));
         return (ofA * a.getZ() + ofB * b.getZ() + ofC * c.getZ()) / (ofA + ofB + ofC);
+    }
+
+    Grade grade() {
+        double det = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y);
+        double rise = b.getZ() - a.getZ();
+        double other = c.getZ() - a.getZ();
+        return Grade.ofRise(
+                (rise * (c.y - a.y) - other * (b.y - a.y)) / det, (other * (b.x - a.x) - rise * (c.x - a.x)) / det);
     }
 }

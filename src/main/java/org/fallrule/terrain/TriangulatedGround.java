@@ -1,24 +1,20 @@
 package org.fallrule.terrain;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fallrule.measure.Elevation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.index.strtree.STRtree;
-import org.tinfour.common.SimpleTriangle;
-import org.tinfour.common.Vertex;
-import org.tinfour.common.VertexMergerGroup;
-import org.tinfour.standard.IncrementalTin;
-import org.tinfour.utils.TriangleCollector;
+import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
- * The ground as flat triangles between surveyed points (Delaunay triangulation; C. L. Lawson, "Software for C1 surface
- * interpolation", 1977, as implemented by Tinfour). Between points the ground is taken as straight; there is no answer
- * outside the points' convex hull. Points at one place count with the mean of their heights.
+ * The ground as flat triangles between surveyed points. Between points the ground is taken as straight; there is no answer
+ * outside the triangles.
  */
 public final class TriangulatedGround implements GroundSurface {
     /**
@@ -28,54 +24,54 @@ public final class TriangulatedGround implements GroundSurface {
      */
     private static final double EDGE_SLACK = 1e-3;
 
-    private final STRtree facets = new STRtree();
+    private final HPRtree facets = new HPRtree();
+    private final Envelope extent = new Envelope();
 
-    private TriangulatedGround(List<Coordinate> points) {
-        IncrementalTin tin = new IncrementalTin(nominalSpacing(points));
-        List<Vertex> vertices = new ArrayList<>();
-        for (Coordinate point : points) {
-            vertices.add(new Vertex(point.x, point.y, point.getZ(), vertices.size()));
-        }
-        tin.add(vertices, null);
-        if (tin.isBootstrapped()) {
-            TriangleCollector.visitSimpleTriangles(tin, triangle -> add(triangle, points));
+    TriangulatedGround(List<Facet> triangles) {
+        for (Facet facet : triangles) {
+            if (facet.width() >= EDGE_SLACK) {
+                facets.insert(facet.extent(), facet);
+                extent.expandToInclude(facet.extent());
+            }
         }
         facets.build();
     }
 
     /**
-     * Triangulates points with finite Z in metres. Fewer than three points, or points all on one line, give no surface.
+     * Triangulates points with finite Z in metres. Points at one place count with the mean of their heights. Fewer than three
+     * points, or points all on one line, give no surface.
      */
     public static Optional<GroundSurface> of(List<Coordinate> points) {
-        if (points.size() < 3) {
-            return Optional.empty();
-        }
-        TriangulatedGround ground = new TriangulatedGround(points);
-        return ground.facets.isEmpty() ? Optional.empty() : Optional.of(ground);
+        TriangulatedGround ground = new TriangulatedGround(
+                Triangulation.of(atOnePlaceOnce(points), List.of()).facets());
+        return ground.extent.isNull() ? Optional.empty() : Optional.of(ground);
     }
 
-    private void add(SimpleTriangle triangle, List<Coordinate> points) {
-        Facet facet = new Facet(
-                corner(triangle.getVertexA(), points),
-                corner(triangle.getVertexB(), points),
-                corner(triangle.getVertexC(), points));
-        if (facet.width() >= EDGE_SLACK) {
-            facets.insert(facet.envelope(), facet);
-        }
-    }
-
-    /** A vertex with the height of its point, which Tinfour itself keeps in single precision only. */
-    private static Coordinate corner(Vertex vertex, List<Coordinate> points) {
-        Vertex[] merged = vertex instanceof VertexMergerGroup group ? group.getVertices() : new Vertex[] {vertex};
-        double height = Arrays.stream(merged)
-                .mapToDouble(each -> points.get(each.getIndex()).getZ())
-                .average()
-                .orElseThrow();
-        return new Coordinate(vertex.x, vertex.y, height);
+    private static List<Coordinate> atOnePlaceOnce(List<Coordinate> points) {
+        Map<Coordinate, List<Coordinate>> byPlace =
+                points.stream().collect(Collectors.groupingBy(point -> point, LinkedHashMap::new, Collectors.toList()));
+        return byPlace.entrySet().stream()
+                .map(place -> new Coordinate(
+                        place.getKey().x,
+                        place.getKey().y,
+                        place.getValue().stream()
+                                .mapToDouble(Coordinate::getZ)
+                                .average()
+                                .orElseThrow()))
+                .toList();
     }
 
     @Override
     public Optional<Elevation> elevationAt(Coordinate place) {
+        return facetAt(place).map(facet -> new Elevation(facet.heightAt(place)));
+    }
+
+    @Override
+    public Optional<Grade> gradeAt(Coordinate place) {
+        return facetAt(place).map(Facet::grade);
+    }
+
+    private Optional<Facet> facetAt(Coordinate place) {
         Envelope around = new Envelope(place);
         around.expandBy(EDGE_SLACK);
         Optional<Facet> nearest = Optional.empty();
@@ -88,7 +84,12 @@ public final class TriangulatedGround implements GroundSurface {
                 nearest = Optional.of(facet);
             }
         }
-        return nearest.map(facet -> new Elevation(facet.heightAt(place)));
+        return nearest;
+    }
+
+    @Override
+    public Envelope extent() {
+        return extent.copy();
     }
 
     @Override
@@ -99,11 +100,5 @@ public final class TriangulatedGround implements GroundSurface {
             breaks.addAll(stationing.where(((Facet) found).outline()));
         }
         return breaks.stream().sorted().distinct().toList();
-    }
-
-    private static double nominalSpacing(List<Coordinate> points) {
-        Envelope extent = new Envelope();
-        points.forEach(extent::expandToInclude);
-        return Math.max(1e-3, Math.sqrt(Math.max(extent.getArea(), 1e-6) / points.size()));
     }
 }

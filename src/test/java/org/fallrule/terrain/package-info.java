@@ -1,4 +1,2 @@
-@NullMarked
+@org.jspecify.annotations.NullMarked
 package org.fallrule.terrain;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,6 @@
 package org.fallrule.reader.frame;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -85,6 +86,14 @@ public final class CoordinateSystem {
             throw outside(position, Shown.lonLat(lonLat), where);
         }
         return new Coordinate(lonLat.x, lonLat.y, position.getZ());
+    }
+
+    /**
+     * The way back: the system's coordinates of a longitude and latitude in degrees on its own datum; Z is kept as it is. Empty
+     * when the projection has no answer there. Far outside the area that the system is meant for the answer means little.
+     */
+    public Optional<Coordinate> fromLonLat(Coordinate lonLat) {
+        return unprojection.grid(lonLat.x, lonLat.y).map(found -> new Coordinate(found.x, found.y, lonLat.getZ()));
     }
 
     private UnusableInput outside(Coordinate position, String at, Place where) {

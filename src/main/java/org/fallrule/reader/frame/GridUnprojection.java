@@ -46,6 +46,20 @@ final class GridUnprojection implements Unprojection {
         }
     }
 
+    @Override
+    public Optional<Coordinate> grid(double lon, double lat) {
+        double[] base = baseNorthFirst ? new double[] {lat, lon} : new double[] {lon, lat};
+        double[] grid = new double[2];
+        try {
+            forward.transform(base, 0, grid, 0, 1);
+        } catch (TransformException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+        boolean finite = Double.isFinite(grid[0]) && Double.isFinite(grid[1]);
+        int x = gridNorthFirst ? 1 : 0;
+        return finite ? Optional.of(new Coordinate(grid[x], grid[1 - x])) : Optional.empty();
+    }
+
     private boolean leadsBack(double[] base, double[] grid) throws TransformException {
         double[] back = new double[2];
         forward.transform(base, 0, back, 0, 1);

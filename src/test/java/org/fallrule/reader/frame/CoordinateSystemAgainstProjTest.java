@@ -70,6 +70,16 @@ class CoordinateSystemAgainstProjTest {
     }
 
     @ParameterizedTest
+    @MethodSource("points")
+    void theWayBackLeadsToTheGrid(Point point) {
+        CoordinateSystem system = CoordinateSystem.of("EPSG:" + point.code(), WHERE);
+
+        Coordinate back = system.fromLonLat(point.lonLat()).orElseThrow();
+        double unit = system.linearUnitToMetre().orElse(111_000);
+        assertThat(back.distance(point.grid()) * unit).as("metres off PROJ").isLessThan(1e-4);
+    }
+
+    @ParameterizedTest
     @MethodSource("texts")
     void byWellKnownTextEveryPointIsWhereProjHasIt(Wkt wkt) throws IOException {
         Map<String, List<Point>> byCode = points().stream().collect(Collectors.groupingBy(Point::code));

@@ -1,0 +1,135 @@
+package org.fallrule.terrain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Place;
+import org.fallrule.site.Feature;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Builds the ground from what was surveyed: spots, contours and breaklines, all with Z in metres. What cannot be used is
+ * left out and reported; where nothing was surveyed there is no ground (see {@link SurveyReach}).
+ */
+public final class GroundBuilder {
+    /** Metres; heights at one place that differ by less are the same but for rounding. */
+    private static final double ROUNDING = 0.005;
+
+    private final List<Fault> problems = new ArrayList<>();
+    private final SurveyPoints points = new SurveyPoints();
+
+    /**
+     * The ground that was built.
+     *
+     * @param ground empty when fewer than three usable points were given, or all of them lie on one line
+     * @param problems what was left out or doubtful
+     */
+    public record Result(Optional<GroundSurface> ground, List<Fault> problems) {}
+
+    private GroundBuilder() {}
+
+    /** Builds the ground from features with Z; spots are points, contours and breaklines lines. */
+    public static Result build(List<Feature> spots, List<Feature> contours, List<Feature> breaklines) {
+        return new GroundBuilder().result(spots, contours, breaklines);
+    }
+
+    private Result result(List<Feature> spots, List<Feature> contours, List<Feature> breaklines) {
+        PlausibleHeights plausible = new PlausibleHeights(heights(List.of(spots, contours, breaklines)));
+        List<Feature> usable = usable(spots, plausible);
+        List<Edge> ofContours = new ArrayList<>();
+        List<Edge> all =
+                new SurveyLines(usable(contours, plausible), usable(breaklines, plausible)).edges(points, ofContours);
+        usable.forEach(spot -> List.of(spot.geometry().getCoordinates()).forEach(points::take));
+        usable.forEach(this::reportDisagreement);
+        Triangulation tin = LevelAreas.shaped(points.places(), all, ofContours);
+        if (tin.looseLines() > 0) {
+            problems.add(new Fault(
+                    origin(contours, breaklines),
+                    "has more separate lines than can be kept as edges of the ground; of the " + tin.looseLines()
+                            + " shortest only the points were used; leave out lines far from the lot"));
+        }
+        SurveyReach reach = SurveyReach.of(tin, points.places().size());
+        reach.leftOut().ifPresent(says -> problems.add(new Fault(origin(spots, contours, breaklines), says)));
+        return new Result(
+                reach.within().isEmpty() ? Optional.empty() : Optional.of(new TriangulatedGround(reach.within())),
+                List.copyOf(problems));
+    }
+
+    private static List<Double> heights(List<List<Feature>> layers) {
+        List<Double> heights = new ArrayList<>();
+        for (List<Feature> layer : layers) {
+            for (Feature feature : layer) {
+                for (Coordinate place : feature.geometry().getCoordinates()) {
+                    if (Double.isFinite(place.getZ())) {
+                        heights.add(place.getZ());
+                    }
+                }
+            }
+        }
+        return heights;
+    }
+
+    private List<Feature> usable(List<Feature> features, PlausibleHeights plausible) {
+        return features.stream().filter(feature -> isUsable(feature, plausible)).toList();
+    }
+
+    private boolean isUsable(Feature feature, PlausibleHeights plausible) {
+        Geometry geometry = feature.geometry();
+        for (Coordinate place : geometry.getCoordinates()) {
+            double z = place.getZ();
+            if (!Double.isFinite(z)) {
+                report(feature, "has no elevation and is left out of the ground; give it one");
+                return false;
+            }
+            if (!plausible.holds(z)) {
+                report(
+                        feature,
+                        String.format(
+                                Locale.ROOT,
+                                "has the elevation %s m (%s ft), which seems to stand for none, and is left out of the ground;"
+                                        + " give its elevation or remove it",
+                                shown(z),
+                                shown(z / 0.3048)));
+                return false;
+            }
+        }
+        return !geometry.isEmpty();
+    }
+
+    private void reportDisagreement(Feature spot) {
+        Coordinate place = spot.geometry().getCoordinate();
+        double metres = points.disagreement(place);
+        if (metres > ROUNDING) {
+            report(
+                    spot,
+                    String.format(
+                            Locale.ROOT,
+                            "heights at its place differ by %s m (%s ft); their mean was taken; keep the right one",
+                            shown(metres),
+                            shown(metres / 0.3048)));
+        }
+    }
+
+    private static String shown(double value) {
+        String text = String.format(Locale.ROOT, "%.2f", value);
+        return text.endsWith(".00") ? text.substring(0, text.length() - 3) : text;
+    }
+
+    private void report(Feature feature, String says) {
+        Place origin = feature.origin();
+        problems.add(new Fault(origin.feature().isEmpty() ? origin.feature(feature.spoken()) : origin, says));
+    }
+
+    @SafeVarargs
+    private static Place origin(List<Feature>... layers) {
+        for (List<Feature> layer : layers) {
+            if (!layer.isEmpty()) {
+                return Place.of(layer.get(0).origin().file());
+            }
+        }
+        return Place.of("ground");
+    }
+}

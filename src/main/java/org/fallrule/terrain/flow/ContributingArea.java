@@ -1,0 +1,33 @@
+package org.fallrule.terrain.flow;
+
+import java.util.List;
+import org.fallrule.measure.Area;
+import org.fallrule.measure.Length;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * The area whose water comes to a place on the ground.
+ *
+ * @param place the place, such as an inlet
+ * @param area the plan area that drains there and to no other of the places first. Shared water counts by share (Tarboton
+ *     1997), so two places side by side on a slope may each have part of a cell. The grid's rim is not counted
+ * @param isCut whether some of the area reaches the grid's rim, beyond which more may drain here
+ */
+public record ContributingArea(Coordinate place, Area area, boolean isCut) {
+
+    /**
+     * The areas of several places, each of which takes in the water that comes to within a radius of it; so a place further
+     * down gets only what the others leave. A hollow with a place in it drains there, and overflows nowhere.
+     *
+     * @param radius within which water is taken in; zero or little for the one cell that holds the place
+     * @return in the order of the places; nothing drains to one that lies on no ground
+     */
+    public static List<ContributingArea> of(GroundGrid grid, List<Coordinate> places, Length radius) {
+        return new AreaSum(grid, places, radius.metres()).areas();
+    }
+
+    /** The area of one place. */
+    public static ContributingArea of(GroundGrid grid, Coordinate place, Length radius) {
+        return of(grid, List.of(place), radius).get(0);
+    }
+}

@@ -1,0 +1,130 @@
+package org.fallrule.terrain.flow;
+
+import java.util.Optional;
+import org.fallrule.measure.Elevation;
+import org.fallrule.terrain.GroundSurface;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * The ground's heights at the nodes of a square grid; each node stands for the square cell around it. Nodes without ground
+ * are holes. Nodes on the grid's edge and beside holes are its rim: there water leaves, as nothing is known of the ground
+ * beyond.
+ */
+public final class GroundGrid {
+    /** The heights of so many nodes take 200 MB, and filling them three times that. */
+    public static final long MOST_NODES = 25_000_000;
+
+    private final double left;
+    private final double bottom;
+    private final double spacing;
+    private final int columns;
+    private final int rows;
+    private final double[] metres;
+
+    private GroundGrid(Envelope box, double spacing) {
+        this.spacing = spacing;
+        this.columns = (int) Math.floor(box.getWidth() / spacing + 1e-9) + 1;
+        this.rows = (int) Math.floor(box.getHeight() / spacing + 1e-9) + 1;
+        this.left = box.getMinX();
+        this.bottom = box.getMinY();
+        this.metres = new double[columns * rows];
+    }
+
+    /**
+     * Samples a surface.
+     *
+     * @param box where, in the local frame
+     * @param spacing between nodes, in metres
+     * @throws IllegalArgumentException when the box is empty, the spacing not above 0, or the nodes more than {@link
+     *     #MOST_NODES}
+     */
+    public static GroundGrid of(GroundSurface surface, Envelope box, double spacing) {
+        double nodes = (box.getWidth() / spacing + 1) * (box.getHeight() / spacing + 1);
+        if (box.isNull() || !(spacing > 0) || !(nodes <= MOST_NODES)) {
+            throw new IllegalArgumentException(
+                    "A grid of " + nodes + " nodes, " + spacing + " m apart; wanted 1 to " + MOST_NODES);
+        }
+        GroundGrid grid = new GroundGrid(box, spacing);
+        for (int node = 0; node < grid.metres.length; node++) {
+            grid.metres[node] =
+                    surface.elevationAt(grid.place(node)).map(Elevation::metres).orElse(Double.NaN);
+        }
+        return grid;
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    int size() {
+        return metres.length;
+    }
+
+    /** The distance between neighbouring nodes in metres. */
+    public double spacing() {
+        return spacing;
+    }
+
+    /** A node's height in metres; NaN in a hole. */
+    double height(int node) {
+        return metres[node];
+    }
+
+    boolean isHole(int node) {
+        return Double.isNaN(metres[node]);
+    }
+
+    Coordinate place(int node) {
+        return new Coordinate(left + columnOf(node) * spacing, bottom + rowOf(node) * spacing);
+    }
+
+    /** A place counted in columns and rows of nodes. */
+    Coordinate inCells(Coordinate place) {
+        return new Coordinate((place.x - left) / spacing, (place.y - bottom) / spacing);
+    }
+
+    int columnOf(int node) {
+        return node % columns;
+    }
+
+    int rowOf(int node) {
+        return node / columns;
+    }
+
+    boolean isInside(int column, int row) {
+        return column >= 0 && row >= 0 && column < columns && row < rows;
+    }
+
+    int node(int column, int row) {
+        return row * columns + column;
+    }
+
+    /** A node's neighbour in one of the eight directions; -1 beyond the edge and in holes. */
+    int neighbour(int node, int direction) {
+        int column = columnOf(node) + Direction.DX[direction];
+        int row = rowOf(node) + Direction.DY[direction];
+        return isInside(column, row) && !isHole(node(column, row)) ? node(column, row) : -1;
+    }
+
+    boolean isOnRim(int node) {
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            if (neighbour(node, direction) < 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The node of the cell that holds a place; empty outside of the grid and in holes. */
+    Optional<Integer> nodeAt(Coordinate place) {
+        Coordinate cells = inCells(place);
+        int column = (int) Math.rint(cells.x);
+        int row = (int) Math.rint(cells.y);
+        return isInside(column, row) && !isHole(node(column, row)) ? Optional.of(node(column, row)) : Optional.empty();
+    }
+}

@@ -1,0 +1,147 @@
+package org.fallrule.terrain.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.fallrule.terrain.Shape;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+class FilledGroundTest {
+
+    static GroundGrid grid(Shape shape, double spacing) {
+        return GroundGrid.of(shape, shape.extent(), spacing);
+    }
+
+    /**
+     * z = a r^2 in a square of half side L spills at the middle of its sides, at a L^2: area pi L^2, volume pi a L^4 / 2.
+     * Bounds: area, half a cell's side along the shore; volume, the midpoint rule's a h^2 / 6 over the area and, in the
+     * cells on the shore (no more than 2 pi L / h * sqrt 2), at most the slope there times half a cell's diagonal over a
+     * cell.
+     */
+    @Test
+    void aBowlHoldsWhatGeometrySays() {
+        double a = 0.01;
+        double half = 20;
+        double h = 0.5;
+        FilledGround filled = FilledGround.of(grid(Shape.square(half, (x, y) -> a * (x * x + y * y)), h));
+
+        assertThat(filled.ponds()).hasSize(1);
+        Pond pond = filled.pondAt(new Coordinate(3, 4)).orElseThrow();
+        assertThat(pond.level().metres()).isCloseTo(4, within(1e-9));
+        assertThat(pond.depth().metres()).isCloseTo(4, within(1e-9));
+        assertThat(pond.lowest().distance(new Coordinate(0, 0))).isZero();
+        assertThat(pond.spill().distance(new Coordinate(0, 0))).isEqualTo(half);
+        double shore = 2 * Math.PI * half;
+        double area = Math.PI * half * half;
+        assertThat(pond.area().squareMetres()).isCloseTo(area, within(shore * h / 2));
+        double bound = a * h * h / 6 * area + shore * Math.sqrt(2) / h * (2 * a * half * h * Math.sqrt(0.5)) * h * h;
+        assertThat(pond.cubicMetres()).isCloseTo(Math.PI * a * Math.pow(half, 4) / 2, within(bound));
+        assertThat(pond.outline().getArea()).isCloseTo(pond.area().squareMetres(), within(1e-6));
+        assertThat(pond.outline().isValid()).isTrue();
+        assertThat(filled.pondAt(new Coordinate(19.5, 19.5))).isEmpty();
+    }
+
+    @Test
+    void aPondAroundAnIslandHasAHoleInItsOutline() {
+        FilledGround filled = FilledGround.of(grid(
+                Shape.square(20, (x, y) -> {
+                    double r = Math.hypot(x, y);
+                    return Math.abs(r - 10);
+                }),
+                0.5));
+        Pond pond = filled.pondAt(new Coordinate(10, 0)).orElseThrow();
+
+        assertThat(pond.level().metres()).isCloseTo(10, within(1e-9));
+        assertThat(filled.pondAt(new Coordinate(0, 0))).isEmpty();
+        assertThat(pond.outline()
+                        .contains(new org.locationtech.jts.geom.GeometryFactory().createPoint(new Coordinate(0, 0))))
+                .isFalse();
+    }
+
+    @Test
+    void aPlaneHasNoPonds() {
+        assertThat(FilledGround.of(grid(Shape.square(20, (x, y) -> 0.02 * x + 0.01 * y), 1))
+                        .ponds())
+                .isEmpty();
+    }
+
+    @Test
+    void waterLeavesThroughAHole() {
+        FilledGround filled = FilledGround.of(grid(
+                Shape.square(20, (x, y) -> Math.hypot(x, y) < 3 ? Double.NaN : 0.1 * Math.hypot(x, y)), 1));
+
+        assertThat(filled.ponds()).isEmpty();
+        assertThat(filled.levelAt(new Coordinate(0, 0))).isEmpty();
+    }
+
+    @Test
+    void gridsWithoutEndAreRefused() {
+        Shape shape = Shape.square(20, (x, y) -> 1);
+        assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 1e-6))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(), 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    static Shape hills(long seed) {
+        Random random = new Random(seed);
+        double[] wave = IntStream.range(0, 15)
+                .mapToDouble(i -> random.nextDouble(-1, 1))
+                .toArray();
+        return Shape.square(15, (x, y) -> {
+            double z = 100 + wave[0] * x / 10 + wave[1] * y / 10;
+            for (int i = 3; i + 3 < wave.length; i += 3) {
+                z += wave[i] * Math.sin(wave[i + 1] * x + wave[i + 2] * y + i);
+            }
+            return z;
+        });
+    }
+
+    @Property(tries = 40)
+    void waterIsNeverBelowTheGroundNorAboveItsHighest(@ForAll long seed) {
+        Shape hills = hills(seed);
+        GroundGrid grid = grid(hills, 1);
+        FilledGround filled = FilledGround.of(grid);
+        double highest =
+                IntStream.range(0, grid.size()).mapToDouble(grid::height).max().orElseThrow();
+
+        for (int node = 0; node < grid.size(); node++) {
+            assertThat(filled.level(node)).isBetween(grid.height(node), highest);
+            if (filled.next(node) >= 0) {
+                assertThat(filled.level(filled.next(node))).isLessThanOrEqualTo(filled.level(node));
+            }
+        }
+        for (Pond pond : filled.ponds()) {
+            assertThat(pond.depth().metres()).isPositive();
+            assertThat(pond.cubicMetres())
+                    .isLessThanOrEqualTo(pond.depth().metres() * pond.area().squareMetres() * (1 + 1e-12));
+        }
+    }
+
+    @Property(tries = 20)
+    void aPlanMovedOrTurnedByAQuarterHasTheSamePonds(@ForAll long seed) {
+        Shape hills = hills(seed);
+        Shape moved = new Shape(new Envelope(985, 1015, -215, -185), hills.moved(Math.PI / 2, 1000, -200));
+
+        FilledGround one = FilledGround.of(grid(hills, 1));
+        FilledGround other = FilledGround.of(grid(moved, 1));
+        double[] volumes = one.ponds().stream()
+                .mapToDouble(Pond::cubicMetres)
+                .filter(v -> v > 1e-6)
+                .sorted()
+                .toArray();
+        double[] others = other.ponds().stream()
+                .mapToDouble(Pond::cubicMetres)
+                .filter(v -> v > 1e-6)
+                .sorted()
+                .toArray();
+        assertThat(others).containsExactly(volumes, within(1e-6));
+    }
+}
