@@ -1,29 +1,68 @@
 package org.fallrule.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.document.Fault;
 import org.fallrule.network.NetworkBuilder;
 import org.fallrule.network.PipeNetwork;
+import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.fallrule.terrain.GroundBuilder;
 import org.fallrule.terrain.GroundSurface;
-import org.fallrule.terrain.TriangulatedGround;
-import org.locationtech.jts.geom.Coordinate;
+import org.fallrule.terrain.PatchedGround;
+import org.fallrule.terrain.RasterGround;
 
 /**
  * A plan and what follows from it; what every check looks at.
  *
  * @param site the plan
- * @param ground the ground, when the plan has spot elevations enough for one
+ * @param ground the finished ground: the proposed one where the plan has it, else the existing
+ * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
  * @param network the drain
+ * @param problems what is doubtful about the ground
  */
-public record SiteAnalysis(Site site, Optional<GroundSurface> ground, PipeNetwork network) {
+public record SiteAnalysis(
+        Site site,
+        Optional<GroundSurface> ground,
+        Optional<GroundSurface> existing,
+        PipeNetwork network,
+        List<Fault> problems) {
+
+    public SiteAnalysis {
+        problems = List.copyOf(problems);
+    }
 
     public static SiteAnalysis of(Site site) {
-        List<Coordinate> spots = site.features(Role.SPOT).stream()
-                .map(spot -> spot.geometry().getCoordinate())
-                .filter(place -> Double.isFinite(place.getZ()))
-                .toList();
-        return new SiteAnalysis(site, TriangulatedGround.of(spots), NetworkBuilder.build(site));
+        List<Fault> problems = new ArrayList<>();
+        Optional<GroundSurface> existing =
+                over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
+        Optional<GroundSurface> proposed =
+                over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
+        return new SiteAnalysis(site, over(proposed, existing), existing, NetworkBuilder.build(site), problems);
+    }
+
+    private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {
+        boolean isExisting = points.contains(Role.SPOT);
+        GroundBuilder.Result result = GroundBuilder.build(
+                points.stream().flatMap(role -> site.features(role).stream()).toList(),
+                isExisting ? site.features(Role.CONTOUR) : List.of(),
+                isExisting ? site.features(Role.BREAKLINE) : List.of());
+        problems.addAll(result.problems());
+        return result.ground();
+    }
+
+    private static Optional<GroundSurface> raster(Site site, Role role) {
+        return site.layer(role) instanceof Layer.Raster raster
+                ? Optional.of(new RasterGround(raster.heights()))
+                : Optional.empty();
+    }
+
+    private static Optional<GroundSurface> over(Optional<GroundSurface> upper, Optional<GroundSurface> lower) {
+        if (upper.isPresent() && lower.isPresent()) {
+            return Optional.of(new PatchedGround(upper.get(), lower.get()));
+        }
+        return upper.or(() -> lower);
     }
 }

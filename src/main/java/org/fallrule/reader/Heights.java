@@ -18,7 +18,8 @@ import org.locationtech.jts.geom.util.GeometryEditor;
 /** The elevations that geometry carries, in metres: from the elevation attribute, else from Z in the stated unit, else none. */
 final class Heights {
     /** Roles whose Z a check may ask for. */
-    private static final Set<Role> WANTED = EnumSet.of(Role.SPOT, Role.PIPE, Role.CONTOUR, Role.BREAKLINE);
+    private static final Set<Role> WANTED =
+            EnumSet.of(Role.SPOT, Role.PIPE, Role.CONTOUR, Role.BREAKLINE, Role.GROUND, Role.PROPOSED_GROUND);
 
     private final Role role;
     private final Optional<Unit> unit;

@@ -21,6 +21,9 @@ final class LayerFiles {
     /** The endings of files that can be read, in the order in which a file named for a role is looked for. */
     static final List<String> ENDINGS = List.of(".geojson", ".json", ".shp");
 
+    /** The endings of rasters, which only a ground can be. */
+    static final List<String> RASTER_ENDINGS = List.of(".tif", ".tiff", ".asc");
+
     private final Path folder;
     private final Map<String, RawLayer> read = new HashMap<>();
 
@@ -38,7 +41,14 @@ final class LayerFiles {
         return known;
     }
 
-    private RawLayer open(LayerSpec spec) {
+    /** Whether a file is a raster by its ending. */
+    static boolean isRaster(String file) {
+        String name = file.toLowerCase(Locale.ROOT);
+        return RASTER_ENDINGS.stream().anyMatch(name::endsWith);
+    }
+
+    /** The path of a layer's file, which is there and inside of the site folder. */
+    Path path(LayerSpec spec) {
         Path file = inside(spec);
         if (!Files.isRegularFile(file)) {
             throw new UnusableInput(
@@ -46,6 +56,11 @@ final class LayerFiles {
                     "there is no file " + spec.file() + " in the site folder" + Nearest.hint(spec.file(), names()));
         }
         refuseLinkOut(file, spec);
+        return file;
+    }
+
+    private RawLayer open(LayerSpec spec) {
+        Path file = path(spec);
         String name = spec.file().toLowerCase(Locale.ROOT);
         if (name.endsWith(".shp")) {
             companions(file).forEach(companion -> refuseLinkOut(companion, spec));

@@ -55,6 +55,11 @@ final class LayerSpecReader {
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Map<Attribute<?>, Node.Scalar> fields = fields(role, keys);
         Map<String, Unit> units = units(keys);
+        if (Attribute.of(role).contains(Attribute.ELEVATION)) {
+            keys.scalar("unit")
+                    .flatMap(word -> unit(Attribute.ELEVATION.name(), word))
+                    .ifPresent(unit -> units.put(Attribute.ELEVATION.name(), unit));
+        }
         Map<Attribute<?>, Map<String, String>> values = values(role, keys);
         Optional<Node.Scalar> where = keys.scalar("where");
         Filter filter = where.map(this::filter).orElse(new Filter.Always());

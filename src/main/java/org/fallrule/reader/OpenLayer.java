@@ -32,6 +32,9 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
         Map<String, RawLayer> noted = new LinkedHashMap<>();
         List<OpenLayer> open = new ArrayList<>();
         for (LayerSpec spec : site.layers()) {
+            if (GroundRasters.isOne(spec)) {
+                continue;
+            }
             try {
                 RawLayer raw = files.layer(spec);
                 open.add(new OpenLayer(spec, raw, LayerSystem.of(spec, raw, site.crs())));

@@ -47,8 +47,11 @@ public final class SiteReader {
         Map<Role, List<Feature>> features = features(file, open, frame);
         stopAtFaults();
         new PlanSanity(faults, problems).look(features);
+        Map<Role, Layer> rasters = new GroundRasters(folder, file, frame, faults, problems).around(features.values());
         stopAtFaults();
-        return site(place.id(), file, open, frame, layers(file, open, features));
+        Map<Role, Layer> layers = layers(file, open, features);
+        layers.putAll(rasters);
+        return site(place.id(), file, open, frame, layers);
     }
 
     /** A system that site.yaml names has to be one, whether or not a layer needs it. */

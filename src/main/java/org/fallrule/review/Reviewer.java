@@ -36,6 +36,7 @@ public final class Reviewer {
 
     private Review review(RuleBook book) {
         problems.addAll(analysis.site().problems());
+        problems.addAll(analysis.problems());
         problems.addAll(analysis.network().problems());
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : book.rules()) {

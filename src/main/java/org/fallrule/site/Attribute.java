@@ -164,7 +164,7 @@ public final class Attribute<T> {
     public static final Attribute<Elevation> ELEVATION = elevation(
             "elevation",
             "elevation of the ground",
-            EnumSet.of(Role.SPOT, Role.CONTOUR),
+            EnumSet.of(Role.SPOT, Role.CONTOUR, Role.GROUND, Role.PROPOSED_GROUND),
             "elev",
             "z",
             "contour",

@@ -22,6 +22,9 @@ public sealed interface Layer {
     /** The plan states that the lot has none. */
     record StatedAbsent(Place by) implements Layer {}
 
+    /** Heights on a grid. */
+    record Raster(HeightField heights, String file) implements Layer {}
+
     /** The plan is silent. */
     record NotSupplied() implements Layer {}
 }

@@ -27,7 +27,9 @@ public enum Role {
     SOIL(Form.AREA, "soils"),
     SPOT(Form.POINT, "spot elevations of the ground"),
     CONTOUR(Form.LINE, "contours"),
-    BREAKLINE(Form.LINE, "breaklines of the ground");
+    BREAKLINE(Form.LINE, "breaklines of the ground"),
+    GROUND(Form.ANY, "the ground as it is: a raster, or points and lines with Z"),
+    PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points and lines with Z");
 
     private final Form form;
     private final String meaning;

@@ -106,7 +106,7 @@ public enum Look {
             case WELL -> WELL;
             case WATER_BODY -> WATER_BODY;
             case FLOOD_ZONE -> FLOOD_ZONE;
-            case DRAINAGE_AREA, SOIL, SPOT, CONTOUR, BREAKLINE -> CONTOUR;
+            case DRAINAGE_AREA, SOIL, SPOT, CONTOUR, BREAKLINE, GROUND, PROPOSED_GROUND -> CONTOUR;
         };
     }
 
