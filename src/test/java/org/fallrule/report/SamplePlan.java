@@ -52,30 +52,38 @@ public final class SamplePlan {
 
     /** The report on the plan with every feature's id, and the site's name, changed. */
     public static Report report(UnaryOperator<String> naming) {
-        SiteAnalysis analysis = SiteAnalysis.of(new SamplePlan(naming).site());
+        return report(new SamplePlan(naming).site());
+    }
+
+    /** The report on the plan with one feature more, given as WKT in feet. */
+    public static Report reportWith(Role role, String wktInFeet) {
+        SamplePlan plan = new SamplePlan(UnaryOperator.identity());
+        plan.add(role, "X-1", wktInFeet, NONE);
+        return report(plan.site());
+    }
+
+    private static Report report(Site site) {
+        SiteAnalysis analysis = SiteAnalysis.of(site);
         RuleBook book = SampleRules.load();
         return new Report(analysis, "larkmoor", book, Reviewer.review(analysis, book, TODAY));
     }
 
     /** A report on a plan that holds nothing. */
     public static Report emptyReport() {
-        Site site = site(Map.of(), List.of(), "Bare Field");
-        SiteAnalysis analysis = SiteAnalysis.of(site);
-        RuleBook book = SampleRules.load();
-        return new Report(analysis, "larkmoor", book, Reviewer.review(analysis, book, TODAY));
+        return report(site(Map.of(), List.of(), UnaryOperator.identity()));
     }
 
     private Site site() {
         Map<Role, Layer> layers = new EnumMap<>(Role.class);
         features.forEach((role, list) -> layers.put(role, new Layer.Supplied(list, List.of(role.word() + ".geojson"))));
-        layers.put(Role.SEPTIC, new Layer.StatedAbsent(new Place("site.yaml", 7, 1, "", "")));
+        layers.putIfAbsent(Role.SEPTIC, new Layer.StatedAbsent(new Place("site.yaml", 7, 1, "", "")));
         Fault problem = new Fault(
                 Place.of("marks.shp").feature("feature 14").field("depth"),
                 "\"2'6\" is not a number; give inches, e.g. 30");
-        return site(layers, List.of(problem), naming.apply("Quillfeather Lane 8"));
+        return site(layers, List.of(problem), naming);
     }
 
-    private static Site site(Map<Role, Layer> layers, List<Fault> problems, String name) {
+    private static Site site(Map<Role, Layer> layers, List<Fault> problems, UnaryOperator<String> naming) {
         Survey survey = new Survey(
                 Optional.of(LocalDate.of(2026, 5, 4)),
                 Optional.of("total_station"),
@@ -83,7 +91,7 @@ public final class SamplePlan {
                 Optional.of(Length.feet(0.05)));
         Waiver waiver = new Waiver(
                 "pipe-building-setback",
-                Optional.of("P-3"),
+                Optional.of(naming.apply("P-3")),
                 "the county engineer",
                 LocalDate.of(2026, 6, 1),
                 "the footing stands on rock there",
@@ -91,7 +99,7 @@ public final class SamplePlan {
                 new Place("site.yaml", 18, 5, "", ""));
         return new Site(
                 "quillfeather-8",
-                name,
+                naming.apply("Quillfeather Lane 8"),
                 Optional.of("larkmoor"),
                 Optional.of("stonebrook"),
                 "EPSG:2264",
@@ -134,7 +142,7 @@ public final class SamplePlan {
         add(Role.INLET, "IN-2", "POINT(12 70)", NONE.with(Attribute.KIND, "basin"));
         add(Role.OUTFALL, "OF-1", "POINT(22 0.5)", NONE.with(Attribute.KIND, "daylight"));
         add(Role.CLEANOUT, "CO-1", "POINT(11 24)", NONE);
-        add(Role.PIPE, "P-1", "LINESTRING(30 102, 14 96, 12 70)", inverts(sewer, 102.1, 101.5));
+        add(Role.PIPE, "P-1", "LINESTRING(30 102, 15.6 94, 12 70)", inverts(sewer, 102.1, 101.5));
         add(Role.PIPE, "P-2", "LINESTRING(17.5 66, 12 70)", inverts(sewer, 101.9, 101.5));
         add(Role.PIPE, "P-3", "LINESTRING(12 70, 15.6 58, 15.6 46, 11 24)", inverts(sewer, 101.5, 101.15));
         add(Role.PIPE, "P-4", "LINESTRING(11 24, 22 0.5)", sewer.with(Attribute.INVERT_UP, Elevation.feet(101.1)));

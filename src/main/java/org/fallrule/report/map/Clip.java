@@ -32,12 +32,17 @@ final class Clip {
         if (!view.intersects(geometry.getEnvelopeInternal())) {
             return geometry.getFactory().createEmpty(geometry.getDimension());
         }
+        Geometry sound = geometry.getDimension() < 2 || geometry.isValid() ? geometry : GeometryFixer.fix(geometry);
         if (view.contains(geometry.getEnvelopeInternal())) {
-            return geometry;
+            return sound;
         }
-        Geometry sound = geometry.isValid() ? geometry : GeometryFixer.fix(geometry);
         Geometry cut = OverlayNGRobust.overlay(sound, frame, OverlayNG.INTERSECTION);
         return geometry instanceof LineString line ? alongside(line, cut) : cut;
+    }
+
+    /** Whether some of a line lies in the view. */
+    boolean crosses(Geometry line) {
+        return frame.intersects(line);
     }
 
     private static Geometry alongside(LineString line, Geometry cut) {

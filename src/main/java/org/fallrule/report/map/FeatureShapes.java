@@ -10,9 +10,12 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** The features of a plan as shapes, each role a layer. Spots, soils and the like are left out: they would bury the plan. */
 final class FeatureShapes {
@@ -35,6 +38,10 @@ final class FeatureShapes {
             Role.INLET,
             Role.OUTFALL);
 
+    private static final Comparator<Geometry> BY_SIZE = Comparator.comparingInt(Geometry::getDimension)
+            .thenComparingDouble(Geometry::getArea)
+            .thenComparingDouble(Geometry::getLength);
+
     private static final int LABEL_LENGTH = 18;
     private static final int TITLE_LENGTH = 120;
 
@@ -42,6 +49,7 @@ final class FeatureShapes {
     private final Set<Feature> kept;
     private final Clip drawn;
     private final Clip labelled;
+    private final Geometry buildings;
 
     /**
      * @param view what the map shows
@@ -52,6 +60,14 @@ final class FeatureShapes {
         this.kept = kept;
         this.labelled = new Clip(view);
         this.drawn = labelled.wider(0.1);
+        this.buildings = UnaryUnionOp.union(buildingsIn(analysis.site()), new GeometryFactory());
+    }
+
+    private static List<Geometry> buildingsIn(Site site) {
+        return site.features(Role.BUILDING).stream()
+                .map(Feature::geometry)
+                .filter(Geometry::isValid)
+                .toList();
     }
 
     List<DrawingLayer> layers() {
@@ -81,10 +97,23 @@ final class FeatureShapes {
         for (int i = 0; i < geometry.getNumGeometries(); i++) {
             addPart(feature, geometry.getGeometryN(i), shapes);
         }
-        Geometry visible = labelled.of(geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry);
-        if (!visible.isEmpty() && isNamed(feature)) {
-            shapes.add(new Shape.Label(rank(feature.role()), name(feature), visible, kept.contains(feature)));
+        if (!isNamed(feature)) {
+            return;
         }
+        Geometry visible = labelled.of(mainPart(geometry));
+        Geometry bare = feature.role() == Role.LOT ? visible.difference(buildings) : visible;
+        if (!bare.isEmpty()) {
+            shapes.add(new Shape.Label(rank(feature.role()), name(feature), bare, kept.contains(feature)));
+        }
+    }
+
+    /** The part that bears the name: the largest area, else the longest line, else the first point. */
+    private static Geometry mainPart(Geometry geometry) {
+        Geometry main = geometry.getGeometryN(0);
+        for (int i = 1; i < geometry.getNumGeometries(); i++) {
+            main = BY_SIZE.compare(geometry.getGeometryN(i), main) > 0 ? geometry.getGeometryN(i) : main;
+        }
+        return main;
     }
 
     private void addPart(Feature feature, Geometry part, List<Shape> shapes) {
@@ -105,7 +134,12 @@ final class FeatureShapes {
     }
 
     private boolean isNamed(Feature feature) {
-        return feature.role() != Role.CONTOUR && (feature.role() != Role.UTILITY || kept.contains(feature));
+        return switch (feature.role()) {
+            case CONTOUR -> false;
+            case UTILITY -> kept.contains(feature);
+            case LOT -> labelled.crosses(feature.geometry().getBoundary());
+            default -> true;
+        };
     }
 
     private static String name(Feature feature) {

@@ -68,7 +68,8 @@ record LabelCandidates(double width, double height) {
         boxes.add(at(place.x - normalX * reach, place.y - normalY * reach));
     }
 
-    private static Geometry longest(Geometry lines) {
+    /** The longest part of a line of one part or several. */
+    static Geometry longest(Geometry lines) {
         Geometry longest = lines.getGeometryN(0);
         for (int i = 1; i < lines.getNumGeometries(); i++) {
             if (lines.getGeometryN(i).getLength() > longest.getLength()) {

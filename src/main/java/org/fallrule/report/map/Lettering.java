@@ -18,8 +18,8 @@ final class Lettering {
     /** The gap in pixels between a thing and its name from which on a leader joins them. */
     private static final double LEADER_FROM = 16;
 
-    private static final double[] NEAR = {11, 18};
-    private static final double[] NEAR_AND_FAR = {11, 18, 30, 46, 66, 90, 120, 160};
+    private static final double[] NEAR = {12, 18};
+    private static final double[] NEAR_AND_FAR = {12, 18, 30, 46, 66, 90, 120, 160};
     private static final double EDGE = 3;
 
     /** Words in their place; {@code leader} leads from the box to what they name. */

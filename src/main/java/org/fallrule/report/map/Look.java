@@ -11,7 +11,7 @@ import org.fallrule.site.Feature;
  */
 public enum Look {
     PIPE("drain pipe and flow", Ink.line("#16202b", "#f2f4f6", 4)),
-    OUTFALL("outfall", Ink.area("#16202b", "#f2f4f6").edged("#16202b", "#f2f4f6", 1.5)),
+    OUTFALL("outfall", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 3)),
     BASIN("basin", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 2)),
     DOWNSPOUT("downspout", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 2)),
     TRENCH_DRAIN("trench drain", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 2)),

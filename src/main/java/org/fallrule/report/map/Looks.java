@@ -3,6 +3,8 @@ package org.fallrule.report.map;
 import java.util.EnumSet;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** What can be said of looks when they are printed. */
 final class Looks {
@@ -35,9 +37,8 @@ final class Looks {
     static Set<Look> shownIn(Drawing drawing) {
         Set<Look> shown = EnumSet.noneOf(Look.class);
         Envelope view = drawing.view();
-        drawing.shapes(Shape.Area.class)
-                .filter(area -> view.intersects(area.outline().getEnvelopeInternal()))
-                .forEach(area -> shown.add(area.look()));
+        Geometry frame = new GeometryFactory().toGeometry(view);
+        drawing.shapes(Shape.Area.class).filter(area -> isSeen(area, frame)).forEach(area -> shown.add(area.look()));
         drawing.shapes(Shape.Line.class)
                 .filter(line -> view.intersects(line.path().getEnvelopeInternal()))
                 .forEach(line -> shown.add(line.look()));
@@ -45,6 +46,12 @@ final class Looks {
                 .filter(sign -> view.intersects(sign.place()))
                 .forEach(sign -> shown.add(sign.look()));
         return shown;
+    }
+
+    /** Whether an area's inside lies in the view or, where only its edge is drawn, its edge. */
+    private static boolean isSeen(Shape.Area area, Geometry frame) {
+        boolean onlyEdge = area.look().ink().fill().isNone();
+        return frame.intersects(onlyEdge ? area.outline().getBoundary() : area.outline());
     }
 
     /** The attributes of a path that is an area of this look. */

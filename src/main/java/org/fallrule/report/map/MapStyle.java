@@ -24,10 +24,9 @@ public final class MapStyle {
             .map .m-code{font-size:10.5px;font-weight:700}
             .map .m-legend{font-size:11.5px}
             .map .m-strong,.map .m-badge-fails-text,.map .m-badge-open-text{font-weight:700}
-            .map .m-frame,.map .m-leader,.map .m-dimension-line,.map .m-dimension-halo{fill:none}
+            .map .m-frame,.map .m-leader,.map .m-dimension-line{fill:none}
             .map .m-leader{stroke-width:1}
             .map .m-dimension-line{stroke-width:2}
-            .map .m-dimension-halo{stroke-width:5}
             .map .m-flow{stroke-width:1.5;paint-order:stroke}
             .map .m-measured{stroke-linecap:round;opacity:.55}
             .map .m-badge-fails,.map .m-badge-open{stroke-width:2}
@@ -67,7 +66,7 @@ public final class MapStyle {
         return Arrays.stream(Look.values()).map(look -> tones(look, side)).collect(Collectors.joining())
                 + rule(".m-ground,.m-bar,.m-north", "fill", ground)
                 + rule(".m-label,.m-legend,.m-dot,.m-bar-half,.m-north-half,.m-flow,.m-badge-open-text", "fill", words)
-                + rule(".m-label,.m-code,.m-dimension-halo,.m-flow", "stroke", ground)
+                + rule(".m-label,.m-code,.m-flow", "stroke", ground)
                 + rule(".m-value-label,.m-limit-label,.m-dimension-arrow", "fill", value)
                 + rule(".m-dimension-line", "stroke", value)
                 + rule(".m-frame,.m-leader", "stroke", lines)

@@ -12,6 +12,7 @@ final class Obstacles {
     private static final double PIECE = 8;
 
     private static final double SIGN = 10;
+    private static final double RING = 15;
     private static final double PIPE = 6;
 
     private final Viewport viewport;
@@ -42,7 +43,10 @@ final class Obstacles {
         } else if (shape instanceof Shape.Area area) {
             addPath(viewport.px(area.outline().getBoundary()), 1, crossed);
         } else if (shape instanceof Shape.Sign sign) {
-            addBox(viewport.px(sign.place()), SIGN, sign.look() == Look.TREE ? crossed : closed);
+            addBox(
+                    viewport.px(sign.place()),
+                    sign.look() == Look.MEASURED_PLACE ? RING : SIGN,
+                    sign.look() == Look.TREE ? crossed : closed);
         } else if (shape instanceof Shape.Dimension dimension) {
             addPiece(viewport.px(dimension.from()), viewport.px(dimension.to()), PIPE, closed);
         } else if (shape instanceof Shape.Badge badge) {

@@ -15,12 +15,14 @@ public final class PlainText {
     private static final Pattern RIGHT_TO_LEFT_RUN =
             Pattern.compile(RIGHT_TO_LEFT + "(?:[\\s\\p{M}]*+" + RIGHT_TO_LEFT + ")*+");
 
+    private static final Pattern SET_APART = Pattern.compile("\\x{2068}(" + RIGHT_TO_LEFT_RUN.pattern() + ")\\x{2069}");
+
     private PlainText() {}
 
-    /** The whole text. */
+    /** The whole text. What has been made safe once stays the same when it is made safe again. */
     public static String of(String text) {
         String shown = UNSHOWABLE
-                .matcher(text)
+                .matcher(SET_APART.matcher(text).replaceAll("$1"))
                 .replaceAll(found -> found.group().isBlank() && found.group().charAt(0) < ' '
                         ? " "
                         : String.format("[U+%04X]", found.group().codePointAt(0)));

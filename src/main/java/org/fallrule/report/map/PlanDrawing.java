@@ -14,11 +14,12 @@ import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** The whole plan on one map, with the numbers of the findings that fail or are borderline. */
 public final class PlanDrawing {
     /** Share of the plan's larger side that the map shows around it. */
-    private static final double MARGIN = 0.08;
+    private static final double MARGIN = 0.15;
 
     /** Least width of the map in metres. */
     private static final double LEAST = 12;
@@ -92,8 +93,12 @@ public final class PlanDrawing {
     /** A place on the geometry near its middle. */
     static Coordinate middle(Geometry geometry) {
         return geometry.getDimension() == 1
-                ? new org.locationtech.jts.linearref.LengthIndexedLine(geometry).extractPoint(geometry.getLength() / 2)
+                ? middleOfLine(LabelCandidates.longest(geometry))
                 : geometry.getInteriorPoint().getCoordinate();
+    }
+
+    private static Coordinate middleOfLine(Geometry line) {
+        return new LengthIndexedLine(line).extractPoint(line.getLength() / 2);
     }
 
     private String description() {

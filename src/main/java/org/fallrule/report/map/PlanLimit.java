@@ -90,8 +90,7 @@ record PlanLimit(Coordinate from, Coordinate to, double limit, Feature other, do
         if (other.role() == Role.LOT) {
             return BufferOp.bufferOp(other.geometry().getBoundary(), limit, round);
         }
-        Geometry edge = otherRadius > 0 ? BufferOp.bufferOp(other.geometry(), otherRadius, round) : other.geometry();
-        Geometry reach = BufferOp.bufferOp(other.geometry(), otherRadius + limit, round);
-        return edge.getDimension() == 2 && edge.isValid() ? reach.difference(edge) : reach;
+        Geometry inside = BufferOp.bufferOp(other.geometry(), otherRadius, round);
+        return BufferOp.bufferOp(other.geometry(), otherRadius + limit, round).difference(inside);
     }
 }

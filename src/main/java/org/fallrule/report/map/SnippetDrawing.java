@@ -25,8 +25,8 @@ public final class SnippetDrawing {
     /** Share of the measured geometry's larger side that is shown around it. */
     private static final double MARGIN = 0.3;
 
-    private static final double FLATTEST = 0.7;
-    private static final double TALLEST = 1.0;
+    private static final double FLATTEST = 0.65;
+    private static final double TALLEST = 0.8;
 
     private final Report report;
     private final Finding finding;

@@ -24,7 +24,6 @@ final class SvgDimension {
                 "m-dimension",
                 "transform",
                 SvgSigns.moved(from) + " rotate(" + Svg.number(degrees) + ")");
-        svg.empty("path", "class", "m-dimension-halo", "d", data + "M0 -8V8M" + end + " -8V8");
         svg.empty("path", "class", "m-dimension-line", "d", data + "M0 -8V8M" + end + " -8V8");
         svg.empty("path", "class", "m-dimension-arrow", "d", arrow(0, length < SHORT) + arrow(length, length >= SHORT));
         svg.close("g");

@@ -1,7 +1,6 @@
 package org.fallrule.report.map;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -18,7 +17,6 @@ final class SvgFurniture {
     private static final double FONT = 11.5;
     private static final double HEAD = 46;
     private static final double BAR = 120;
-    private static final Set<Look> UNLISTED = EnumSet.of(Look.MEASURED_PLACE);
 
     /** One line of the legend. */
     private record Entry(String text, Consumer<Coordinate> swatch) {}
@@ -35,7 +33,7 @@ final class SvgFurniture {
         this.width = width;
         Set<Look> looks = Looks.shownIn(drawing);
         for (Look look : Look.values()) {
-            if (looks.contains(look) && !UNLISTED.contains(look)) {
+            if (looks.contains(look)) {
                 entries.add(new Entry(look.legend(), at -> swatch(look, at)));
             }
         }
@@ -48,7 +46,7 @@ final class SvgFurniture {
                 .sorted()
                 .forEach(outcome -> entries.add(new Entry("finding: " + outcome.spoken(), at -> badge(outcome, at))));
         double widest = entries.stream()
-                .mapToDouble(entry -> SWATCH + 22 + TextWidth.of(entry.text(), FONT))
+                .mapToDouble(entry -> SWATCH + 12 + TextWidth.of(entry.text(), FONT))
                 .max()
                 .orElse(width);
         this.columns = Math.max(1, (int) (width / widest));
@@ -71,7 +69,7 @@ final class SvgFurniture {
             double x = width / columns * column;
             double y = HEAD + ROW * (i % rows()) + ROW / 2;
             entries.get(i).swatch().accept(new Coordinate(x + 2, y));
-            svg.leaf("text", entries.get(i).text(), "class", "m-legend", "x", x + SWATCH + 10, "y", y + 4);
+            svg.leaf("text", entries.get(i).text(), "class", "m-legend", "x", x + SWATCH + 9, "y", y + 4);
         }
         svg.close("g");
     }
@@ -96,10 +94,10 @@ final class SvgFurniture {
     private void swatch(Look look, Coordinate at) {
         Coordinate middle = new Coordinate(at.x + SWATCH / 2, at.y);
         switch (Looks.formOf(look)) {
-            case SIGN -> SvgSigns.draw(svg, look, middle);
+            case SIGN -> SvgSigns.sample(svg, look, middle);
             case AREA -> svg.empty("path", Looks.areaAttributes(look, prefix, box(at)));
             case LINE -> {
-                svg.empty("path", "class", look.cssClass(), "d", line(at));
+                svg.empty("path", "class", look.cssClass(), "d", line(at, look == Look.MEASURED ? 5 : 0));
                 if (look == Look.PIPE) {
                     SvgLines.arrow(svg, middle, 0);
                 } else if (!look.ink().code().isEmpty()) {
@@ -114,8 +112,8 @@ final class SvgFurniture {
                 + Svg.number(SWATCH) + "Z";
     }
 
-    private static String line(Coordinate at) {
-        return "M" + Svg.number(at.x) + " " + Svg.number(at.y) + "h" + Svg.number(SWATCH + 4);
+    private static String line(Coordinate at, double inset) {
+        return "M" + Svg.number(at.x + inset) + " " + Svg.number(at.y) + "h" + Svg.number(SWATCH + 2 - 2 * inset);
     }
 
     private void dimension(Coordinate at) {
@@ -123,6 +121,6 @@ final class SvgFurniture {
     }
 
     private void badge(Outcome outcome, Coordinate at) {
-        SvgBadge.draw(svg, outcome, "n", new Coordinate(at.x + SWATCH / 2, at.y), 8);
+        SvgBadge.draw(svg, outcome, "n", new Coordinate(at.x + SWATCH / 2, at.y), 8.5);
     }
 }

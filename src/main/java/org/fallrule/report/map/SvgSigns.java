@@ -6,10 +6,19 @@ import org.locationtech.jts.geom.Coordinate;
 final class SvgSigns {
     private SvgSigns() {}
 
+    /** A symbol as the legend shows it, no higher than a row. */
+    static void sample(Svg svg, Look look, Coordinate at) {
+        if (look == Look.MEASURED_PLACE) {
+            circle(svg, look.cssClass(), at, 7);
+        } else {
+            draw(svg, look, at);
+        }
+    }
+
     static void draw(Svg svg, Look look, Coordinate at) {
         String style = look.cssClass();
         switch (look) {
-            case OUTFALL -> path(svg, style, at, "M-8 -6.5H8L0 7.5Z");
+            case OUTFALL -> path(svg, style, at, "M-9 -6H9L0 9Z");
             case BASIN -> path(svg, style, at, "M-7 -7H7V7H-7ZM-7 0H7M0 -7V7");
             case TRENCH_DRAIN -> path(svg, style, at, "M-10 -4H10V4H-10ZM-5 -4V4M0 -4V4M5 -4V4");
             case DOWNSPOUT -> {
@@ -28,7 +37,7 @@ final class SvgSigns {
                 circle(svg, style, at, 8);
                 circle(svg, style, at, 4);
             }
-            case MEASURED_PLACE -> circle(svg, style, at, 12);
+            case MEASURED_PLACE -> circle(svg, style, at, 13);
             default -> circle(svg, style, at, 5);
         }
     }
