@@ -1,0 +1,173 @@
+package org.fallrule.report.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fallrule.measure.Elevation;
+import org.fallrule.network.FlowLine;
+import org.fallrule.network.FlowLines;
+import org.fallrule.report.Report;
+import org.fallrule.report.map.Drawing;
+import org.fallrule.report.map.DrawingLayer;
+import org.fallrule.report.map.Look;
+import org.fallrule.report.map.PlainText;
+import org.fallrule.report.map.Shape;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** Draws the lines of a drain as long sections. */
+public final class SectionDrawing {
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+    /** Room in pixels around what is drawn. */
+    private static final double MARGIN = 16;
+
+    private static final double STRIP = 15;
+    private static final double BAR = 7;
+
+    private final Report report;
+    private final FlowLine line;
+    private final SectionForm form;
+    private final SectionGround ground;
+    private final SectionCrossings crossings;
+    private final List<Stand> stands;
+
+    private SectionDrawing(Report report, FlowLine line, SectionForm form) {
+        this.report = report;
+        this.line = line;
+        this.form = form;
+        this.ground = new SectionGround(report.analysis(), line);
+        this.crossings = new SectionCrossings(report.analysis(), line);
+        this.stands = Stand.along(report.analysis(), line);
+    }
+
+    /** The lines of a report's drain. */
+    public static List<FlowLine> lines(Report report) {
+        return FlowLines.of(report.analysis().network());
+    }
+
+    /** The section of a line; nothing when no height is known along it. */
+    public static Optional<Section> of(Report report, FlowLine line, SectionForm form) {
+        return new SectionDrawing(report, line, form).section();
+    }
+
+    private Optional<Section> section() {
+        Envelope natural = extent(SectionScale.NATURAL);
+        if (natural.isNull()) {
+            return Optional.empty();
+        }
+        SectionScale scale = SectionScale.fitting(line.length(), natural.getHeight(), form);
+        Envelope view = view(scale);
+        String title = "Long section " + PlainText.clipped(line.name(), 60);
+        Drawing drawing = new Drawing(title, description(scale), view, layers(scale, view));
+        List<PipeFacts> facts = line.legs().stream().map(PipeFacts::of).toList();
+        return Optional.of(new Section(line, drawing, scale, form, stands, facts, notes()));
+    }
+
+    private Envelope view(SectionScale scale) {
+        Envelope view = extent(scale);
+        view.expandToInclude(new Envelope(0, line.length(), view.getMinY(), view.getMaxY()));
+        view.expandBy(scale.metres(BAR), scale.metres(MARGIN));
+        double missing = Math.max(0, scale.metres(form.leastHeight()) - view.getHeight());
+        return new Envelope(
+                view.getMinX(),
+                view.getMaxX(),
+                view.getMinY() - missing / 2,
+                view.getMaxY() + missing / 2 + scale.metres(STRIP));
+    }
+
+    private Envelope extent(SectionScale scale) {
+        Envelope extent = new Envelope();
+        List<Shape> shapes = new ArrayList<>(ground.shapes(scale));
+        shapes.addAll(SectionPipes.shapes(line, scale));
+        for (Shape shape : shapes) {
+            if (shape instanceof Shape.Line path) {
+                extent.expandToInclude(path.path().getEnvelopeInternal());
+            } else if (shape instanceof Shape.Area area) {
+                extent.expandToInclude(area.outline().getEnvelopeInternal());
+            }
+        }
+        crossings
+                .all()
+                .forEach(placed -> placed.crossing().top().ifPresent(top -> {
+                    extent.expandToInclude(scale.at(placed.station(), top));
+                    placed.crossing()
+                            .size()
+                            .ifPresent(size -> extent.expandToInclude(scale.at(placed.station(), top.minus(size))));
+                }));
+        for (Stand stand : stands) {
+            heights(stand).forEach(level -> extent.expandToInclude(scale.at(stand.station(), level)));
+        }
+        return extent;
+    }
+
+    private static List<Elevation> heights(Stand stand) {
+        List<Elevation> heights = new ArrayList<>(stand.levels());
+        stand.rim().ifPresent(heights::add);
+        return heights;
+    }
+
+    private List<DrawingLayer> layers(SectionScale scale, Envelope view) {
+        double strip = view.getMaxY() - scale.metres(STRIP);
+        List<DrawingLayer> layers = new ArrayList<>();
+        layers.add(new DrawingLayer("above", ground.strip(strip, view.getMaxY())));
+        layers.add(new DrawingLayer("depth-unknown", crossings.unknown(scale, view.getMinY(), strip)));
+        layers.add(new DrawingLayer("limit", new CoverLimits(report).shapes(line, scale)));
+        layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
+        layers.add(new DrawingLayer("ground", ground.shapes(scale)));
+        layers.add(new DrawingLayer("structure", bars(scale)));
+        layers.add(new DrawingLayer("utility", crossings.known(scale)));
+        layers.add(new DrawingLayer("findings", SectionFindings.badges(report, line, scale)));
+        return layers.stream().filter(layer -> !layer.shapes().isEmpty()).toList();
+    }
+
+    /** A structure stands from its lowest invert to its rim, or to the ground where the rim is not given. */
+    private List<Shape> bars(SectionScale scale) {
+        List<Shape> bars = new ArrayList<>();
+        for (Stand stand : stands) {
+            Optional<Elevation> top = stand.rim().or(stand::ground);
+            if (stand.levels().isEmpty() || top.isEmpty() || stand.name().equals("joint")) {
+                continue;
+            }
+            Envelope box = new Envelope(scale.at(stand.station(), top.get()));
+            for (Elevation level : stand.levels()) {
+                Coordinate place = scale.at(stand.station(), level);
+                box.expandToInclude(place);
+            }
+            box.expandBy(scale.metres(BAR) / 2, 0);
+            bars.add(new Shape.Area(Look.STRUCTURE, GEOMETRY.toGeometry(box), stand.name()));
+        }
+        return bars;
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        List<SectionGround.Gap> gaps = ground.gaps();
+        if (!gaps.isEmpty()) {
+            notes.add("The ground is not known from "
+                    + gaps.stream().map(SectionGround.Gap::toString).collect(Collectors.joining(", ")) + ".");
+        }
+        notes.addAll(SectionPipes.lacking(line));
+        crossings.all().stream()
+                .filter(placed -> placed.crossing().top().isEmpty())
+                .map(placed -> "The depth of " + SectionCrossings.name(placed.crossing()) + " is not known.")
+                .distinct()
+                .forEach(notes::add);
+        return notes;
+    }
+
+    private String description(SectionScale scale) {
+        String stood = stands.stream()
+                .map(stand -> stand.name() + " " + String.join(", ", stand.lines()))
+                .collect(Collectors.joining("; "));
+        String pipes =
+                line.legs().stream().map(leg -> PipeFacts.of(leg).sentence()).collect(Collectors.joining(" "));
+        String crossed = crossings.all().stream()
+                .map(placed -> SectionCrossings.name(placed.crossing()) + " at "
+                        + new org.fallrule.network.Station(placed.station()))
+                .collect(Collectors.joining("; "));
+        return "The drain and the ground along the flow, in feet. " + scale.words() + " Structures: " + stood
+                + ". Pipes: " + pipes + (crossed.isEmpty() ? "" : " Crossings: " + crossed + ".");
+    }
+}
