@@ -56,12 +56,12 @@ public record FlowLine(List<PipeRun> runs, Optional<PipeRun> into) {
         return runs.get(runs.size() - 1).down();
     }
 
-    /** {@code IN-1 to OF-1}; an end on which no structure stands is named by its pipe. */
+    /** {@code IN-1 to OF-1}; an end on which no structure stands is named by its pipe, or by the pipe that it joins. */
     public String name() {
         PipeRun first = runs.get(0);
         PipeRun last = runs.get(runs.size() - 1);
         return structure(from()).orElse("upper end of " + first.id()) + " to "
-                + structure(to()).orElse("lower end of " + last.id());
+                + structure(to()).or(() -> into.map(PipeRun::id)).orElse("lower end of " + last.id());
     }
 
     private static Optional<String> structure(Junction junction) {

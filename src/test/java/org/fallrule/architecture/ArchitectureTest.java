@@ -46,16 +46,18 @@ class ArchitectureTest {
             "cli");
 
     /** The one package that knows a library. JTS, the vocabulary of geometry, and annotations are free. */
-    private static final Map<String, String> LIBRARIES = Map.of(
-            "com.fasterxml.jackson", "org.fallrule.document",
-            "org.yaml", "org.fallrule.document",
-            "org.geotools.filter", "org.fallrule.filter",
-            "org.geotools.api.filter", "org.fallrule.filter",
-            "org.geotools.referencing", "org.fallrule.reader.frame",
-            "org.geotools.api.referencing", "org.fallrule.reader.frame",
-            "org.tinfour", "org.fallrule.terrain",
-            "gg.jte", "org.fallrule.report.html",
-            "picocli", "org.fallrule.cli");
+    private static final Map<String, String> LIBRARIES = Map.ofEntries(
+            Map.entry("com.fasterxml.jackson", "org.fallrule.document"),
+            Map.entry("org.yaml", "org.fallrule.document"),
+            Map.entry("org.geotools.filter", "org.fallrule.filter"),
+            Map.entry("org.geotools.api.filter", "org.fallrule.filter"),
+            Map.entry("org.geotools.referencing", "org.fallrule.reader.frame"),
+            Map.entry("org.geotools.api.referencing", "org.fallrule.reader.frame"),
+            Map.entry("org.tinfour", "org.fallrule.terrain"),
+            Map.entry("gg.jte", "org.fallrule.report.html"),
+            Map.entry("org.apache.pdfbox", "org.fallrule.report.pdf"),
+            Map.entry("org.apache.fontbox", "org.fallrule.report.pdf"),
+            Map.entry("picocli", "org.fallrule.cli"));
 
     @TestFactory
     Stream<DynamicTest> importsPointOneWay() {

@@ -9,9 +9,7 @@ import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Feature;
 
-/**
- * The findings as a table (RFC 4180). A cell that a spreadsheet would take for a formula gets an apostrophe before it.
- */
+/** The findings as a table (RFC 4180). */
 public final class FindingsCsv {
     private static final List<String> HEADER = List.of(
             "site",
@@ -33,9 +31,9 @@ public final class FindingsCsv {
 
     public static String write(Report report) {
         StringBuilder text = new StringBuilder();
-        line(text, HEADER);
+        text.append(CsvLine.of(HEADER));
         for (Finding finding : report.review().findings()) {
-            line(text, row(report, finding));
+            text.append(CsvLine.of(row(report, finding)));
         }
         return text.toString();
     }
@@ -57,22 +55,5 @@ public final class FindingsCsv {
                 Sentence.of(finding),
                 finding.basis().spoken(),
                 finding.setBy().fileAndLine());
-    }
-
-    private static void line(StringBuilder text, List<String> cells) {
-        text.append(cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(",")))
-                .append("\r\n");
-    }
-
-    private static String cell(String value) {
-        boolean formula = !value.isEmpty() && "=+-@\t\r".indexOf(value.charAt(0)) >= 0 && !isQuantity(value);
-        String safe = formula ? "'" + value : value;
-        boolean quoted =
-                safe.chars().anyMatch(letter -> letter == ',' || letter == '"' || letter == '\n' || letter == '\r');
-        return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
-    }
-
-    private static boolean isQuantity(String value) {
-        return value.matches("-\\d+(\\.\\d+)? [a-z%/]+");
     }
 }

@@ -25,15 +25,6 @@ final class Flags {
             return LINE * (1 + stand.lines().size());
         }
 
-        double width() {
-            double name = 1.08 * TextWidth.of(stand.name(), FONT);
-            double lines = stand.lines().stream()
-                    .mapToDouble(each -> TextWidth.of(each, FONT))
-                    .max()
-                    .orElse(0);
-            return 4 + Math.max(name, lines);
-        }
-
         double top() {
             return bottom + height();
         }
@@ -46,12 +37,22 @@ final class Flags {
             Stand stand = stands.get(i);
             Flag low = new Flag(stand, px.applyAsDouble(stand.station()), GAP);
             double bottom = all.stream()
-                    .filter(later -> later.x() < low.x() + low.width() + GAP)
+                    .filter(later -> later.x() < low.x() + width(stand) + GAP)
                     .mapToDouble(later -> later.top() + GAP)
                     .max()
                     .orElse(GAP);
             all.add(new Flag(stand, low.x(), bottom));
         }
+    }
+
+    /** The width of a place's flag in pixels. */
+    static double width(Stand stand) {
+        double name = 1.08 * TextWidth.of(stand.name(), FONT);
+        double lines = stand.lines().stream()
+                .mapToDouble(each -> TextWidth.of(each, FONT))
+                .max()
+                .orElse(0);
+        return 4 + Math.max(name, lines);
     }
 
     List<Flag> all() {

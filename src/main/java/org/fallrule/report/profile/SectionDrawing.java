@@ -36,10 +36,10 @@ public final class SectionDrawing {
     private SectionDrawing(Report report, FlowLine line, SectionForm form) {
         this.report = report;
         this.line = line;
-        this.form = form;
         this.ground = new SectionGround(report.analysis(), line);
         this.crossings = new SectionCrossings(report.analysis(), line);
         this.stands = Stand.along(report.analysis(), line);
+        this.form = form.withRight(Flags.width(stands.get(stands.size() - 1)) + BAR);
     }
 
     /** The lines of a report's drain. */

@@ -1,5 +1,6 @@
 package org.fallrule.report.profile;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -33,7 +34,9 @@ final class SectionKey {
         Set<Look> shown = EnumSet.noneOf(Look.class);
         section.drawing().shapes(Shape.Area.class).forEach(area -> shown.add(area.look()));
         section.drawing().shapes(Shape.Line.class).forEach(path -> shown.add(path.look()));
-        this.looks = List.copyOf(shown);
+        this.looks = shown.stream()
+                .sorted(Comparator.comparing(SectionKey::isUtility))
+                .toList();
         double widest = looks.stream()
                 .mapToDouble(look -> SWATCH + 22 + TextWidth.of(words(look), Flags.FONT))
                 .max()

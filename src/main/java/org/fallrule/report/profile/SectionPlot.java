@@ -61,6 +61,7 @@ final class SectionPlot {
                 viewport.height());
         heights();
         stations();
+        flags.all().forEach(this::pole);
         shapes();
         new SectionLetters(svg, section, this::onSheet, sheet()).draw();
         flags.all().forEach(this::flag);
@@ -113,7 +114,7 @@ final class SectionPlot {
                     "text-anchor",
                     "end");
         }
-        svg.leaf("text", "ft", "class", "m-legend s-text", "x", left - 5, "y", top + 11, "text-anchor", "end");
+        svg.leaf("text", "ft", "class", "m-legend s-text", "x", left - 5, "y", top - 4, "text-anchor", "end");
     }
 
     private void stations() {
@@ -165,12 +166,15 @@ final class SectionPlot {
         return look == Look.BUILDING ? look.cssClass() + " " + look.cssClass() + "-ground" : look.cssClass();
     }
 
+    /** The poles lie under all else, so that they cross no words. */
+    private void pole(Flags.Flag flag) {
+        String data = "M" + Svg.number(flag.x()) + " " + Svg.number(top - flag.top()) + "V"
+                + Svg.number(top + poleEnd(flag.stand()));
+        svg.empty("path", "class", "m-leader s-pole", "d", data);
+    }
+
     private void flag(Flags.Flag flag) {
-        double base = top;
-        double upper = base - flag.top();
-        String pole =
-                "M" + Svg.number(flag.x()) + " " + Svg.number(upper) + "V" + Svg.number(base + poleEnd(flag.stand()));
-        svg.empty("path", "class", "m-leader s-pole", "d", pole);
+        double upper = top - flag.top();
         double y = upper + Flags.LINE - 3;
         svg.leaf("text", flag.stand().name(), "class", "m-legend s-text m-strong", "x", flag.x() + 4, "y", y);
         for (String line : flag.stand().lines()) {

@@ -20,14 +20,15 @@ public record SectionScale(int exaggeration, double pxPerMetre) {
 
     /** The largest round exaggeration at which a range of heights in metres fits the form. */
     static SectionScale fitting(double length, double range, SectionForm form) {
-        double most = form.pixelsPerFoot() / Unit.FOOT.toSi();
-        double px = length > 0 ? Math.min(most, form.plotWidth() / length) : most;
+        double largest = form.pixelsPerFoot() / Unit.FOOT.toSi();
+        double px = length > 0 ? Math.min(largest, form.plotWidth() / length) : largest;
+        double most = form.heightFor(length * px);
         for (int exaggeration : ROUND) {
-            if (range * exaggeration * px <= form.greatestHeight()) {
+            if (range * exaggeration * px <= most) {
                 return new SectionScale(exaggeration, px);
             }
         }
-        return new SectionScale(1, form.greatestHeight() / range);
+        return new SectionScale(1, Math.min(px, form.greatestHeight() / range));
     }
 
     /** Where a height at a station comes to lie in the drawing. */

@@ -95,7 +95,8 @@ public record Stand(
                 lines.add("rim ?");
             }
         });
-        in.ifPresent(run -> lines.add("in " + shown(run.invertDown())));
+        String word = place.isOutfall() ? "invert " : "in ";
+        in.ifPresent(run -> lines.add(word + shown(run.invertDown())));
         for (PipeRun branch : branches) {
             lines.add("in " + shown(branch.invertDown()) + " " + PlainText.clipped(branch.id(), 6));
         }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text broken into lines between its words. */
-final class Wrapped {
+public final class Wrapped {
     private Wrapped() {}
 
     /** Lines of at most so many characters; a longer word is cut. Control characters but the colour sign become spaces. */
-    static List<String> lines(String words, int width) {
+    public static List<String> lines(String words, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : visible(words).strip().split("\\s+", -1)) {
