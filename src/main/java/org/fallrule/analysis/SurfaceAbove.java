@@ -12,9 +12,12 @@ import org.fallrule.site.Site;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What lies on the ground at a place: a building, street, drive or walk, else lawn. Where one of these layers is not supplied a
@@ -48,14 +51,18 @@ public final class SurfaceAbove {
         return open ? Optional.empty() : Optional.of("lawn");
     }
 
+    /** Where an area's edge meets a line; an edge that crosses itself is no hindrance. */
+    private static Geometry edgeOn(Feature area, LineString line) {
+        return OverlayNGRobust.overlay(area.geometry().getBoundary(), line, OverlayNG.INTERSECTION);
+    }
+
     /** The plan distances along a line, in metres from its start, where a surface's edge crosses it. */
     public List<Double> breaksAlong(LineString line) {
         LengthIndexedLine stations = new LengthIndexedLine(line);
         List<Double> breaks = new ArrayList<>();
         for (Role role : SURFACES) {
             for (Feature area : site.features(role)) {
-                for (Coordinate crossing :
-                        area.geometry().getBoundary().intersection(line).getCoordinates()) {
+                for (Coordinate crossing : edgeOn(area, line).getCoordinates()) {
                     breaks.add(stations.project(crossing));
                 }
             }

@@ -35,10 +35,18 @@ final class GradeTable {
             List<String> cells = words.cells(pipe, row);
             List<String> at = regular.lines(cells.get(6), FONT, pages.width() - EDGES[6]);
             if (pages.room(at.size() * LINE + PAD)) {
+                continued(words.heading(pipe));
                 head();
             }
             row(cells, at, row.byHand());
         }
+    }
+
+    private void continued(String heading) throws IOException {
+        PDStructureElement caption = pages.tags().under(table, "Caption");
+        String text = bold.lines(heading + ", continued", FONT, pages.width()).get(0);
+        pages.text(caption, bold, FONT, 0, LINE - 2, text);
+        pages.skip(LINE + PAD);
     }
 
     private void head() throws IOException {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.FlowLines;
+import org.fallrule.network.InvertLine;
 import org.fallrule.report.Report;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;
@@ -118,8 +119,24 @@ public final class SectionDrawing {
         layers.add(new DrawingLayer("ground", ground.shapes(scale)));
         layers.add(new DrawingLayer("structure", bars(scale)));
         layers.add(new DrawingLayer("utility", crossings.known(scale)));
+        layers.add(new DrawingLayer("unknown", unknown(view.getMinY() + scale.metres(11), strip - scale.metres(11))));
         layers.add(new DrawingLayer("findings", SectionFindings.badges(report, line, scale)));
         return layers.stream().filter(layer -> !layer.shapes().isEmpty()).toList();
+    }
+
+    /** Words where something is not drawn because it is not known. */
+    private List<Shape> unknown(double low, double high) {
+        List<Shape> words = new ArrayList<>();
+        ground.gaps().forEach(gap -> words.add(words("ground not known", gap.from(), gap.to(), high)));
+        line.legs().stream()
+                .filter(leg -> InvertLine.of(leg.run()).isEmpty())
+                .forEach(leg -> words.add(words("invert not given", leg.start(), leg.end(), low)));
+        return words;
+    }
+
+    private static Shape words(String text, double from, double to, double height) {
+        Coordinate[] ends = {new Coordinate(from, height), new Coordinate(to, height)};
+        return new Shape.Label(Shape.Rank.SURFACE, text, GEOMETRY.createLineString(ends), false);
     }
 
     /** A structure stands from its lowest invert to its rim, or to the ground where the rim is not given. */

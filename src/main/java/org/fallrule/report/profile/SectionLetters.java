@@ -86,6 +86,7 @@ final class SectionLetters {
                 .shapes(Shape.Line.class)
                 .filter(line -> SectionKey.isUtility(line.look()))
                 .forEach(line -> code(line.look(), unknown(line.look()), line.path()));
+        section.drawing().shapes(Shape.Label.class).forEach(this::notKnown);
         section.drawing().shapes(Shape.Badge.class).forEach(this::badge);
     }
 
@@ -104,6 +105,12 @@ final class SectionLetters {
         if (SectionPlot.hasRoom(words, box.getWidth() + 3)) {
             text("m-legend s-text", words, box.centre());
         }
+    }
+
+    private void notKnown(Shape.Label label) {
+        Envelope stretch = onSheet.apply(label.of()).getEnvelopeInternal();
+        String words = SectionPlot.hasRoom(label.text(), stretch.getWidth()) ? label.text() : "?";
+        text("m-label m-surface-label s-text", words, stretch.centre());
     }
 
     private void code(Look look, String code, Geometry of) {
