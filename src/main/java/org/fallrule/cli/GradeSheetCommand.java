@@ -32,10 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "gradesheet",
         mixinStandardHelpOptions = true,
-        description = {
-            "Writes what the crew needs to lay each pipe to its grade: ground, invert, cut and fall",
-            "along it, what a level shows, and where to dig by hand. Needs no rule book."
-        },
+        description = "Writes what the crew needs to lay each pipe to its grade: ground, invert, cut and fall along it,"
+                + " what a level shows, and where to dig by hand. Needs no rule book.",
         footer = {"", "Exit code: 0 written, 2 the input or the command could not be used."})
 final class GradeSheetCommand implements Callable<Integer> {
     /** Least distance between rows, in metres: rows are for people. */

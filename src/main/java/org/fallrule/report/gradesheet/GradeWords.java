@@ -31,7 +31,7 @@ public final class GradeWords {
     /** How the sheet is to be read, a sentence each. */
     public List<String> reading() {
         Settings settings = sheet.settings();
-        return List.of(
+        List<String> reading = new ArrayList<>(List.of(
                 "Heights and stations in " + units.symbol() + ", heights "
                         + sheet.datum()
                                 .map(datum -> "in " + datum)
@@ -43,7 +43,9 @@ public final class GradeWords {
                         + settings.bedding().text() + " of bedding.",
                 "By hand: within " + settings.handDig().text()
                         + " of the outside edge of a utility on the plan. The state sets that distance; ask before you dig.",
-                "The inverts decide. The level is a check between them.");
+                "The inverts decide. The level is a check between them."));
+        sheet.utilities().ifPresent(reading::add);
+        return reading;
     }
 
     /** {@code P-1: DS-1 to CB-1}. */
@@ -82,10 +84,8 @@ public final class GradeWords {
         return facts;
     }
 
-    private static String size(PipeRun run) {
-        String size = run.diameter()
-                .map(diameter -> Printed.trimmed(Math.round(diameter.in(Unit.INCH) * 100) / 100.0) + " in")
-                .orElse("size not given");
+    private String size(PipeRun run) {
+        String size = run.diameter().map(units::size).orElse("size not given");
         return run.pipe()
                 .get(Attribute.MATERIAL)
                 .map(material -> size + " " + PlainText.clipped(material.replace('_', ' '), 24))

@@ -17,6 +17,11 @@ public enum SheetUnits {
         }
 
         @Override
+        String size(Length diameter) {
+            return Printed.trimmed(Math.round(diameter.in(Unit.INCH) * 100) / 100.0) + " in";
+        }
+
+        @Override
         String depth(Length depth) {
             return Printed.trimmed(Math.round(depth.in(Unit.INCH) * 10) / 10.0) + " in";
         }
@@ -31,6 +36,11 @@ public enum SheetUnits {
         @Override
         public String station(double metres) {
             return number(new Length(Math.max(0, metres)));
+        }
+
+        @Override
+        String size(Length diameter) {
+            return Printed.of(diameter, Unit.MILLIMETRE);
         }
 
         @Override
@@ -60,6 +70,9 @@ public enum SheetUnits {
 
     /** A station as the crew reads it. */
     public abstract String station(double metres);
+
+    /** A nominal diameter, with its unit. */
+    abstract String size(Length diameter);
 
     /** The depth of a utility, with its unit. */
     abstract String depth(Length depth);

@@ -14,6 +14,8 @@ import org.fallrule.report.map.DrawingLayer;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.Shape;
+import org.fallrule.site.Layer;
+import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -160,6 +162,15 @@ public final class SectionDrawing {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
+        notes.add("Heights and stations in feet; heights "
+                + report.site()
+                        .datum()
+                        .map(datum -> "in " + PlainText.of(datum))
+                        .orElse("in a datum that the plan does not name")
+                + ".");
+        if (report.site().layer(Role.UTILITY) instanceof Layer.NotSupplied) {
+            notes.add("The plan says nothing of utilities, so no crossing is drawn.");
+        }
         List<SectionGround.Gap> gaps = ground.gaps();
         if (!gaps.isEmpty()) {
             notes.add("The ground is not known from "

@@ -8,11 +8,14 @@ import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** What the lines, letters and colours of a section mean. */
 final class SectionKey {
     private static final double ROW = 19;
-    private static final double SWATCH = 28;
+    private static final double SWATCH = 34;
     private static final Set<Look> BOXES = EnumSet.of(
             Look.PIPE_WALL,
             Look.STRUCTURE,
@@ -77,6 +80,11 @@ final class SectionKey {
         } else {
             String data = "M" + Svg.number(x) + " " + Svg.number(y) + "h" + Svg.number(SWATCH);
             svg.empty("path", "class", look.cssClass(), "d", data);
+            if (look == Look.GROUND_LINE) {
+                Geometry line = new GeometryFactory()
+                        .createLineString(new Coordinate[] {new Coordinate(x - 10, y), new Coordinate(x + SWATCH, y)});
+                svg.empty("path", "class", look.cssClass() + " s-earth", "d", EarthMarks.along(line));
+            }
         }
     }
 }

@@ -155,6 +155,14 @@ final class SectionPlot {
         } else if (shape instanceof Shape.Line line) {
             svg.open("g").leaf("title", line.title());
             svg.empty("path", "class", line.look().cssClass(), "d", Svg.path(onSheet(line.path())));
+            if (line.look() == Look.GROUND_LINE) {
+                svg.empty(
+                        "path",
+                        "class",
+                        line.look().cssClass() + " s-earth",
+                        "d",
+                        EarthMarks.along(onSheet(line.path())));
+            }
             svg.close("g");
         }
     }

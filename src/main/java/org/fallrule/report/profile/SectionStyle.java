@@ -8,6 +8,7 @@ public final class SectionStyle {
             .map .s-pole{stroke-width:1;fill:none;stroke-dasharray:2 2}
             .map .s-text{font-size:11.5px}
             .map .s-xing.s-xing{stroke-dasharray:none;stroke-width:2}
+            .map .s-earth.s-earth{stroke-width:1.2}
             .map .s-pointer{stroke-width:1;fill:none}
             """;
 

@@ -147,6 +147,16 @@ class GradeSheetTest {
     }
 
     @Test
+    void aPlanThatIsSilentOfUtilitiesIsSaidToBe() {
+        PlanInFeet silent = pipe("LINESTRING (0 0, 25 0)", FOUR_INCH);
+        assertThat(GradeSheetText.write(sheet(silent, "10 ft"))).contains("THE PLAN SAYS NOTHING OF UTILITIES");
+        assertThat(GradeSheetText.write(sheet(silent.absent(Role.UTILITY), "10 ft")))
+                .contains("The plan states that there are no utilities.");
+        assertThat(GradeSheetText.write(sheet(silent.empty(Role.UTILITY), "10 ft")))
+                .doesNotContain("NOTHING OF UTILITIES", "no utilities");
+    }
+
+    @Test
     void aPipeThatRisesIsSaidToRise() {
         GradeSheet sheet = sheet(
                 pipe("LINESTRING (0 0, 25 0)", "diameter = 4 in", "invert_up = 6 ft", "invert_down = 6.25 ft"),
