@@ -3,7 +3,6 @@ package org.fallrule.report.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.FlowLines;
@@ -14,8 +13,6 @@ import org.fallrule.report.map.DrawingLayer;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.Shape;
-import org.fallrule.site.Layer;
-import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -35,6 +32,7 @@ public final class SectionDrawing {
     private final SectionGround ground;
     private final SectionCrossings crossings;
     private final List<Stand> stands;
+    private final SectionWords words;
 
     private SectionDrawing(Report report, FlowLine line, SectionForm form) {
         this.report = report;
@@ -42,6 +40,7 @@ public final class SectionDrawing {
         this.ground = new SectionGround(report.analysis(), line);
         this.crossings = new SectionCrossings(report.analysis(), line);
         this.stands = Stand.along(report.analysis(), line);
+        this.words = new SectionWords(report, line, ground, crossings, stands);
         this.form = form.withRight(Flags.width(stands.get(stands.size() - 1)) + BAR);
     }
 
@@ -63,9 +62,9 @@ public final class SectionDrawing {
         SectionScale scale = SectionScale.fitting(line.length(), natural.getHeight(), form);
         Envelope view = view(scale);
         String title = "Long section " + PlainText.clipped(line.name(), 60);
-        Drawing drawing = new Drawing(title, description(scale), view, layers(scale, view));
+        Drawing drawing = new Drawing(title, words.description(scale), view, layers(scale, view));
         List<PipeFacts> facts = line.legs().stream().map(PipeFacts::of).toList();
-        return Optional.of(new Section(line, drawing, scale, form, stands, facts, notes()));
+        return Optional.of(new Section(line, drawing, scale, form, stands, facts, words.notes()));
     }
 
     private Envelope view(SectionScale scale) {
@@ -128,12 +127,12 @@ public final class SectionDrawing {
 
     /** Words where something is not drawn because it is not known. */
     private List<Shape> unknown(double low, double high) {
-        List<Shape> words = new ArrayList<>();
-        ground.gaps().forEach(gap -> words.add(words("ground not known", gap.from(), gap.to(), high)));
+        List<Shape> shapes = new ArrayList<>();
+        ground.gaps().forEach(gap -> shapes.add(words("ground not known", gap.from(), gap.to(), high)));
         line.legs().stream()
                 .filter(leg -> InvertLine.of(leg.run()).isEmpty())
-                .forEach(leg -> words.add(words("invert not given", leg.start(), leg.end(), low)));
-        return words;
+                .forEach(leg -> shapes.add(words("invert not given", leg.start(), leg.end(), low)));
+        return shapes;
     }
 
     private static Shape words(String text, double from, double to, double height) {
@@ -158,44 +157,5 @@ public final class SectionDrawing {
             bars.add(new Shape.Area(Look.STRUCTURE, GEOMETRY.toGeometry(box), stand.name()));
         }
         return bars;
-    }
-
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add("Heights and stations in feet; heights "
-                + report.site()
-                        .datum()
-                        .map(datum -> "in " + PlainText.of(datum))
-                        .orElse("in a datum that the plan does not name")
-                + ".");
-        if (report.site().layer(Role.UTILITY) instanceof Layer.NotSupplied) {
-            notes.add("The plan says nothing of utilities, so no crossing is drawn.");
-        }
-        List<SectionGround.Gap> gaps = ground.gaps();
-        if (!gaps.isEmpty()) {
-            notes.add("The ground is not known from "
-                    + gaps.stream().map(SectionGround.Gap::toString).collect(Collectors.joining(", ")) + ".");
-        }
-        notes.addAll(SectionPipes.lacking(line));
-        crossings.all().stream()
-                .filter(placed -> placed.crossing().top().isEmpty())
-                .map(placed -> "The depth of " + SectionCrossings.name(placed.crossing()) + " is not known.")
-                .distinct()
-                .forEach(notes::add);
-        return notes;
-    }
-
-    private String description(SectionScale scale) {
-        String stood = stands.stream()
-                .map(stand -> stand.name() + " " + String.join(", ", stand.lines()))
-                .collect(Collectors.joining("; "));
-        String pipes =
-                line.legs().stream().map(leg -> PipeFacts.of(leg).sentence()).collect(Collectors.joining(" "));
-        String crossed = crossings.all().stream()
-                .map(placed -> SectionCrossings.name(placed.crossing()) + " at "
-                        + new org.fallrule.network.Station(placed.station()))
-                .collect(Collectors.joining("; "));
-        return "The drain and the ground along the flow, in feet. " + scale.words() + " Structures: " + stood
-                + ". Pipes: " + pipes + (crossed.isEmpty() ? "" : " Crossings: " + crossed + ".");
     }
 }

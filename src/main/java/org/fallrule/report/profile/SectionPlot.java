@@ -1,6 +1,5 @@
 package org.fallrule.report.profile;
 
-import org.fallrule.measure.Unit;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
@@ -59,8 +58,9 @@ final class SectionPlot {
                 viewport.width(),
                 "height",
                 viewport.height());
-        heights();
-        stations();
+        SectionAxes axes = new SectionAxes(svg, section, viewport, new Coordinate(left, top));
+        axes.heights();
+        axes.stations();
         flags.all().forEach(this::pole);
         shapes();
         new SectionLetters(svg, section, this::onSheet, sheet()).draw();
@@ -90,53 +90,6 @@ final class SectionPlot {
                 viewport.width(),
                 "height",
                 viewport.height());
-    }
-
-    private void heights() {
-        double foot = Unit.FOOT.toSi() * section.scale().exaggeration();
-        Envelope view = section.drawing().view();
-        double pxPerFoot = foot * viewport.pxPerMetre();
-        double strip = 18 / pxPerFoot;
-        Ticks ticks = Ticks.heights(view.getMinY() / foot, view.getMaxY() / foot - strip, pxPerFoot);
-        for (double feet : ticks.all()) {
-            double y = y(feet * foot);
-            String data = "M" + Svg.number(left) + " " + Svg.number(y) + "h" + Svg.number(viewport.width());
-            svg.empty("path", "class", "m-frame s-grid", "d", data);
-            svg.leaf(
-                    "text",
-                    Ticks.height(feet),
-                    "class",
-                    "m-legend s-text",
-                    "x",
-                    left - 5,
-                    "y",
-                    y + 4,
-                    "text-anchor",
-                    "end");
-        }
-        svg.leaf("text", "ft", "class", "m-legend s-text", "x", left - 5, "y", top - 4, "text-anchor", "end");
-    }
-
-    private void stations() {
-        double foot = Unit.FOOT.toSi();
-        double bottom = top + viewport.height();
-        Ticks ticks = Ticks.stations(
-                section.line().length() / foot, foot * section.scale().pxPerMetre());
-        for (double feet : ticks.all()) {
-            double x = x(feet * foot);
-            svg.empty("path", "class", "m-frame s-axis", "d", "M" + Svg.number(x) + " " + Svg.number(bottom) + "v5");
-            svg.leaf(
-                    "text",
-                    Ticks.station(feet),
-                    "class",
-                    "m-legend s-text",
-                    "x",
-                    x,
-                    "y",
-                    bottom + 16,
-                    "text-anchor",
-                    "middle");
-        }
     }
 
     private void shapes() {

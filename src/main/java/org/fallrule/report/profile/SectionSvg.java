@@ -9,6 +9,7 @@ import org.fallrule.report.map.TextWidth;
 /** Prints a long section as SVG. Colours come by class from the style sheet of maps. */
 public final class SectionSvg {
     private static final double ROW = 15;
+    private static final double HEAD = 26;
 
     private final Svg svg;
     private final Section section;
@@ -42,14 +43,28 @@ public final class SectionSvg {
         }
         double width =
                 sections.stream().mapToDouble(each -> each.form().width()).max().orElse(0);
-        double height = all.stream().mapToDouble(each -> each.height() + ROW).sum();
+        double height = all.stream().mapToDouble(each -> each.height() + HEAD).sum();
         String box = "0 0 " + Svg.number(width) + " " + Svg.number(height);
-        svg.open("svg", "xmlns", "http://www.w3.org/2000/svg", "viewBox", box, "width", width, "height", height);
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "map",
+                "viewBox",
+                box,
+                "width",
+                width,
+                "height",
+                height);
+        svg.leaf("title", "Long sections of the drain");
         svg.leaf("style", MapStyle.css() + SectionStyle.css());
         double top = 0;
         for (SectionSvg each : all) {
-            each.write(top);
-            top += each.height() + ROW;
+            String title = each.section.drawing().title();
+            svg.leaf("text", title, "class", "m-legend m-strong", "x", 2, "y", top + ROW);
+            each.write(top + HEAD);
+            top += each.height() + HEAD;
         }
         return svg.close("svg").toString();
     }
