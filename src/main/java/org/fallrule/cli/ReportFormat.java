@@ -9,6 +9,9 @@ import org.fallrule.report.html.HtmlReport;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SvgWriter;
+import org.fallrule.report.profile.SectionDrawing;
+import org.fallrule.report.profile.SectionForm;
+import org.fallrule.report.profile.SectionSvg;
 import org.fallrule.report.text.Ink;
 import org.fallrule.report.text.TextReport;
 
@@ -23,7 +26,8 @@ enum ReportFormat {
             "plan.svg",
             report -> PlanDrawing.of(report, 0.6, 1.0)
                     .map(drawing -> SvgWriter.standalone(drawing, Sheet.WIDE))
-                    .orElse(""));
+                    .orElse("")),
+    sections("sections.svg", ReportFormat::sections);
 
     private final String file;
 
@@ -33,6 +37,12 @@ enum ReportFormat {
     ReportFormat(String file, Function<Report, String> writer) {
         this.file = file;
         this.writer = writer;
+    }
+
+    private static String sections(Report report) {
+        return SectionSvg.standalone(SectionDrawing.lines(report).stream()
+                .flatMap(line -> SectionDrawing.of(report, line, SectionForm.WIDE).stream())
+                .toList());
     }
 
     String file() {

@@ -57,6 +57,8 @@ class ArchitectureTest {
             Map.entry("javax.imageio", "org.fallrule.reader.raster"),
             Map.entry("org.tinfour", "org.fallrule.terrain"),
             Map.entry("gg.jte", "org.fallrule.report.html"),
+            Map.entry("org.apache.pdfbox", "org.fallrule.report.pdf"),
+            Map.entry("org.apache.fontbox", "org.fallrule.report.pdf"),
             Map.entry("picocli", "org.fallrule.cli"));
 
     @TestFactory

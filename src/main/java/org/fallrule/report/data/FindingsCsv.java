@@ -7,13 +7,9 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
-import org.fallrule.report.Visible;
 import org.fallrule.site.Feature;
 
-/**
- * The findings as a table (RFC 4180), each row one line. A cell that a spreadsheet would take for a formula gets an
- * apostrophe before it.
- */
+/** The findings as a table (RFC 4180). */
 public final class FindingsCsv {
     private static final List<String> HEADER = List.of(
             "site",
@@ -31,16 +27,13 @@ public final class FindingsCsv {
             "basis",
             "set_by");
 
-    /** With the full-width forms, which some spreadsheets take for the plain ones. */
-    private static final String FORMULA_STARTS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
-
     private FindingsCsv() {}
 
     public static String write(Report report) {
         StringBuilder text = new StringBuilder();
-        line(text, HEADER);
+        text.append(CsvLine.of(HEADER));
         for (Finding finding : report.review().findings()) {
-            line(text, row(report, finding));
+            text.append(CsvLine.of(row(report, finding)));
         }
         return text.toString();
     }
@@ -62,23 +55,5 @@ public final class FindingsCsv {
                 Sentence.of(finding),
                 finding.basis().spoken(),
                 finding.setBy().fileAndLine());
-    }
-
-    private static void line(StringBuilder text, List<String> cells) {
-        text.append(cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(",")))
-                .append("\r\n");
-    }
-
-    private static String cell(String any) {
-        String value = Visible.of(any);
-        boolean formula =
-                !value.isBlank() && FORMULA_STARTS.indexOf(value.stripLeading().charAt(0)) >= 0 && !isQuantity(value);
-        String safe = formula ? "'" + value : value;
-        boolean quoted = safe.chars().anyMatch(letter -> letter == ',' || letter == ';' || letter == '"');
-        return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
-    }
-
-    private static boolean isQuantity(String value) {
-        return value.matches("-\\d+(\\.\\d+)? [a-z%/]+");
     }
 }

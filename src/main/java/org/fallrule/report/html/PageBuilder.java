@@ -49,6 +49,7 @@ final class PageBuilder {
                 about(),
                 counts(),
                 plans(),
+                SectionView.all(report),
                 open,
                 settled,
                 report.review().problems().stream()

@@ -8,6 +8,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import org.fallrule.report.map.MapStyle;
+import org.fallrule.report.profile.SectionStyle;
 
 /**
  * The page's style and script, and the policy that lets the browser run these two and load nothing at all.
@@ -17,7 +18,7 @@ import org.fallrule.report.map.MapStyle;
  */
 public record PageText(String style, String script) {
     static PageText load() {
-        return new PageText(MapStyle.css() + resource("report.css"), resource("report.js"));
+        return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), resource("report.js"));
     }
 
     /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */

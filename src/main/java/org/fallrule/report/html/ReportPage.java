@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param about facts about the plan
  * @param counts how many findings there are of each outcome
  * @param plans the overview; empty when nothing lies anywhere
+ * @param sections the long sections
  * @param open findings that fail, are borderline or cannot be told
  * @param settled all other findings
  * @param problems what is wrong with the input, each with its place
@@ -30,6 +31,7 @@ public record ReportPage(
         List<FindingView.Fact> about,
         List<Count> counts,
         Optional<Plans> plans,
+        List<SectionView> sections,
         List<FindingView> open,
         List<FindingView> settled,
         List<FindingView.Fact> problems,

@@ -16,7 +16,7 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  * @param width the label's width
  * @param height the label's height
  */
-record LabelCandidates(double width, double height) {
+public record LabelCandidates(double width, double height) {
     /** Directions around a point as the eye likes them: right first, then left, above, below, then slanting. */
     private static final double[][] DIRECTIONS = {
         {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {1, -0.5}, {1, 0.5}, {-1, -0.5}, {-1, 0.5}
@@ -26,7 +26,7 @@ record LabelCandidates(double width, double height) {
     private static final int GRID = 9;
 
     /** Around a point, at each of the gaps between it and the label's edge. */
-    List<Envelope> around(Coordinate place, double... gaps) {
+    public List<Envelope> around(Coordinate place, double... gaps) {
         List<Envelope> boxes = new ArrayList<>();
         for (double gap : gaps) {
             for (double[] toward : DIRECTIONS) {
@@ -43,7 +43,7 @@ record LabelCandidates(double width, double height) {
     }
 
     /** On both sides of a line, at each of the gaps between it and the label's nearest corner. */
-    List<Envelope> beside(Geometry line, double... gaps) {
+    public List<Envelope> beside(Geometry line, double... gaps) {
         LengthIndexedLine stations = new LengthIndexedLine(longest(line));
         List<Envelope> boxes = new ArrayList<>();
         for (double gap : gaps) {

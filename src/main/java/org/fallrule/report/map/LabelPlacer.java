@@ -11,7 +11,7 @@ import org.locationtech.jts.index.strtree.STRtree;
  * Finds room for labels, one after the other. A label never lies on another one, on a pipe or on a symbol, nor reaches over
  * the edge of the sheet; it may lie on other lines, where there is nothing better. All in pixels of the sheet.
  */
-final class LabelPlacer {
+public final class LabelPlacer {
     /** What crossing one more line costs, counted in places further down the list of candidates. */
     private static final double CROSSING = 3;
 
@@ -25,7 +25,7 @@ final class LabelPlacer {
      * @param closed what they must not lie on
      * @param crossed what they had better not lie on
      */
-    LabelPlacer(Envelope sheet, List<Envelope> closed, List<Envelope> crossed) {
+    public LabelPlacer(Envelope sheet, List<Envelope> closed, List<Envelope> crossed) {
         this.sheet = sheet;
         closed.forEach(box -> this.closed.insert(box, box));
         crossed.forEach(box -> this.crossed.insert(box, box));
@@ -34,7 +34,7 @@ final class LabelPlacer {
     }
 
     /** Takes the best of the free candidates, which come the most wanted first; nothing when none is free. */
-    Optional<Envelope> place(List<Envelope> candidates) {
+    public Optional<Envelope> place(List<Envelope> candidates) {
         Optional<Envelope> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < candidates.size() && i < least; i++) {
@@ -49,7 +49,7 @@ final class LabelPlacer {
     }
 
     /** As {@link #place}, and when none is free the one on the sheet that lies on the fewest other things. */
-    Optional<Envelope> placeAnyway(List<Envelope> candidates) {
+    public Optional<Envelope> placeAnyway(List<Envelope> candidates) {
         Optional<Envelope> placed = place(candidates);
         if (placed.isPresent()) {
             return placed;

@@ -61,7 +61,16 @@ public enum Look {
                     .dashed("3 3")
                     .hatched(Ink.Hatch.DOTS)),
     MEASURED("measured here", Ink.line("#d9480f", "#ff9466", 11)),
-    MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3));
+    MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3)),
+    GROUND_LINE("ground", Ink.line("#5a4526", "#cdb48c", 2.6)),
+    INVERT("invert", Ink.line("#16202b", "#f2f4f6", 2.4)),
+    PIPE_WALL("drain pipe, outside", Ink.area("#d3d9de", "#3b454e").edged("#16202b", "#f2f4f6", 1)),
+    COVER_LIMIT("limit of cover", Ink.line("#a3391c", "#f0937a", 1.8).dashed("4 3")),
+    STRUCTURE("structure", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 1.8)),
+    LAWN("lawn", Ink.area("#eaf1e3", "#222d22").edged("#8ba37c", "#6f8a63", 1)),
+    SURFACE_UNKNOWN(
+            "surface not known",
+            Ink.area("none", "none").edged("#8a8a8a", "#8a8a8a", 1).dashed("2 3"));
 
     private final String legend;
 
@@ -83,12 +92,12 @@ public enum Look {
     }
 
     /** The class that carries its style in SVG. */
-    String cssClass() {
+    public String cssClass() {
         return "m-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** How a feature is drawn. */
-    static Look of(Feature feature) {
+    public static Look of(Feature feature) {
         return switch (feature.role()) {
             case LOT -> feature.get(Attribute.OWN).orElse(false) ? OWN_LOT : OTHER_LOT;
             case WALK -> feature.get(Attribute.ACCESS).orElse("").equals("public") ? PUBLIC_WALK : WALK;

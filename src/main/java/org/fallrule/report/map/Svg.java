@@ -6,29 +6,29 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /** Writes SVG elements; everything that is not a name is escaped. */
-final class Svg {
+public final class Svg {
     private final StringBuilder text = new StringBuilder();
 
     /** Opens an element with attributes given as name, value, name, value. */
-    Svg open(String name, Object... attributes) {
+    public Svg open(String name, Object... attributes) {
         start(name, attributes).append('>');
         return this;
     }
 
     /** An element without content. */
-    Svg empty(String name, Object... attributes) {
+    public Svg empty(String name, Object... attributes) {
         start(name, attributes).append("/>");
         return this;
     }
 
     /** An element with text in it. */
-    Svg leaf(String name, String content, Object... attributes) {
+    public Svg leaf(String name, String content, Object... attributes) {
         open(name, attributes);
         text.append(escaped(content));
         return close(name);
     }
 
-    Svg close(String name) {
+    public Svg close(String name) {
         text.append("</").append(name).append('>');
         return this;
     }
@@ -48,13 +48,13 @@ final class Svg {
     }
 
     /** A number with one digit after the point, or none where that is zero. */
-    static String number(double value) {
+    public static String number(double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /** Path data of lines and areas in pixels; points nearer than a third of a pixel to the one before are left out. */
-    static String path(Geometry px) {
+    public static String path(Geometry px) {
         StringBuilder data = new StringBuilder();
         if (px.getDimension() == 2) {
             Geometry edges = px.getBoundary();

@@ -4,10 +4,10 @@ import org.fallrule.finding.Outcome;
 import org.locationtech.jts.geom.Coordinate;
 
 /** A finding's number: in a filled disc when it fails, in an open diamond when it is borderline. */
-final class SvgBadge {
+public final class SvgBadge {
     private SvgBadge() {}
 
-    static void draw(Svg svg, Outcome outcome, String number, Coordinate at, double radius) {
+    public static void draw(Svg svg, Outcome outcome, String number, Coordinate at, double radius) {
         boolean fails = outcome == Outcome.FAILS;
         String style = fails ? "m-badge-fails" : "m-badge-open";
         if (fails) {

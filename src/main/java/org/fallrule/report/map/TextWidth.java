@@ -4,14 +4,14 @@ package org.fallrule.report.map;
  * About how wide words are in a plain sans-serif face. Without a font at hand the widths are those of common faces, taken
  * on the wide side, so that what is placed by them does not touch.
  */
-final class TextWidth {
+public final class TextWidth {
     private static final String NARROW = "iljtfrI.,:;'|!()[]{} /\\-";
     private static final String WIDE = "mwMW@%&—…";
 
     private TextWidth() {}
 
     /** The width in pixels of words in a font of so many pixels. */
-    static double of(String text, double fontPx) {
+    public static double of(String text, double fontPx) {
         return 1.04 * fontPx * text.codePoints().mapToDouble(TextWidth::ems).sum();
     }
 

@@ -11,32 +11,32 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  * @param view the part of the plan that is shown
  * @param pxPerMetre pixels to a metre, the same in x and y
  */
-record Viewport(Envelope view, double pxPerMetre) {
+public record Viewport(Envelope view, double pxPerMetre) {
 
-    static Viewport of(Envelope view, double width) {
+    public static Viewport of(Envelope view, double width) {
         return new Viewport(view, width / view.getWidth());
     }
 
-    double width() {
+    public double width() {
         return view.getWidth() * pxPerMetre;
     }
 
-    double height() {
+    public double height() {
         return view.getHeight() * pxPerMetre;
     }
 
-    Coordinate px(Coordinate local) {
+    public Coordinate px(Coordinate local) {
         return new Coordinate((local.x - view.getMinX()) * pxPerMetre, (view.getMaxY() - local.y) * pxPerMetre);
     }
 
-    Geometry px(Geometry local) {
+    public Geometry px(Geometry local) {
         AffineTransformation toSheet = new AffineTransformation(
                 pxPerMetre, 0, -view.getMinX() * pxPerMetre, 0, -pxPerMetre, view.getMaxY() * pxPerMetre);
         return toSheet.transform(local);
     }
 
     /** The sheet as far as the map goes. */
-    Envelope sheet() {
+    public Envelope sheet() {
         return new Envelope(0, width(), 0, height());
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import org.fallrule.report.Visible;
 
 /** Text broken into lines between its words. */
-final class Wrapped {
+public final class Wrapped {
     /** The first and last letters of what a terminal shows two columns wide (Unicode UAX #11, East Asian Width W and F). */
     private static final int[][] WIDE = {
         {0x1100, 0x115F},
@@ -30,7 +30,7 @@ final class Wrapped {
     }
 
     /** Lines that take at most so many columns; a longer word is cut. Only what is {@link Visible} is left. */
-    static List<String> lines(String words, int width) {
+    public static List<String> lines(String words, int width) {
         Wrapped wrapped = new Wrapped(width);
         for (String word : Visible.of(words).strip().split("\\s+", -1)) {
             wrapped.add(word);

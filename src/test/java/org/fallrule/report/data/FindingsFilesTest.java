@@ -275,7 +275,9 @@ class FindingsFilesTest {
                 new org.fallrule.analysis.SiteAnalysis(
                         named(report.site(), document),
                         report.analysis().ground(),
-                        report.analysis().network()),
+                        report.analysis().existing(),
+                        report.analysis().network(),
+                        report.analysis().problems()),
                 report.county(),
                 report.book(),
                 report.review());

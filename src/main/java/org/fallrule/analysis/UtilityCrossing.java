@@ -1,0 +1,51 @@
+package org.fallrule.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.PipeRun;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+
+/**
+ * Where a utility crosses a pipe in plan, and how high it lies there.
+ *
+ * @param utility the utility
+ * @param station metres from the pipe's upstream end
+ * @param top the utility's outside top: given, or the ground there less its depth; empty when neither is known
+ * @param size its outside diameter, if the plan tells it
+ */
+public record UtilityCrossing(Feature utility, double station, Optional<Elevation> top, Optional<Length> size) {
+
+    /** The crossings of a pipe in the order of their stations. */
+    public static List<UtilityCrossing> along(SiteAnalysis analysis, PipeRun run) {
+        LengthIndexedLine stations = new LengthIndexedLine(run.axis());
+        List<UtilityCrossing> crossings = new ArrayList<>();
+        for (Feature utility : analysis.site().features(Role.UTILITY)) {
+            for (Coordinate place : run.axis().intersection(utility.geometry()).getCoordinates()) {
+                crossings.add(new UtilityCrossing(
+                        utility,
+                        stations.project(place),
+                        top(analysis, utility, place),
+                        OutsideDiameter.of(utility).map(OutsideDiameter::value)));
+            }
+        }
+        crossings.sort(Comparator.comparingDouble(UtilityCrossing::station));
+        return crossings;
+    }
+
+    private static Optional<Elevation> top(SiteAnalysis analysis, Feature utility, Coordinate place) {
+        return utility.get(Attribute.TOP)
+                .or(() -> utility.get(Attribute.DEPTH)
+                        .flatMap(depth -> analysis.ground()
+                                .flatMap(ground -> ground.elevationAt(place))
+                                .map(ground -> ground.minus(depth))));
+    }
+}

@@ -1,0 +1,102 @@
+package org.fallrule.report.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+
+/** A face of Source Sans 3, embedded as far as a document uses it. */
+final class Typeface {
+    private final PDFont font;
+
+    private Typeface(PDFont font) {
+        this.font = font;
+    }
+
+    static Typeface regular(PDDocument document) throws IOException {
+        return load(document, "SourceSans3-Regular.ttf");
+    }
+
+    static Typeface semibold(PDDocument document) throws IOException {
+        return load(document, "SourceSans3-Semibold.ttf");
+    }
+
+    /** Without ligatures: what is copied from the page keeps the letters of ft. */
+    private static Typeface load(PDDocument document, String name) throws IOException {
+        try (InputStream in = Typeface.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is not beside " + Typeface.class.getName());
+            }
+            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            face.setEnableGsub(false);
+            return new Typeface(PDType0Font.load(document, face, true));
+        }
+    }
+
+    PDFont font() {
+        return font;
+    }
+
+    /** The text with every character that the face lacks shown by its number. */
+    String printable(String text) {
+        StringBuilder printable = new StringBuilder();
+        text.codePoints().forEach(point -> {
+            String letter = Character.toString(point);
+            printable.append(has(letter) ? letter : String.format("[U+%04X]", point));
+        });
+        return printable.toString();
+    }
+
+    private boolean has(String letter) {
+        try {
+            font.encode(letter);
+            return true;
+        } catch (IOException | IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    /** The width in points of printable text. */
+    double width(String text, double size) {
+        try {
+            return font.getStringWidth(text) * size / 1000;
+        } catch (IOException e) {
+            throw new IllegalStateException("the font is held in memory", e);
+        }
+    }
+
+    /** Printable text in lines no wider than so many points; a longer word is cut. */
+    List<String> lines(String text, double size, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : printable(text).strip().split("\\s+", -1)) {
+            String rest = word;
+            if (!line.isEmpty() && width(line + " " + rest, size) > width) {
+                lines.add(line);
+                line = "";
+            }
+            while (line.isEmpty() && width(rest, size) > width && rest.codePointCount(0, rest.length()) > 1) {
+                int cut = fitting(rest, size, width);
+                lines.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            line = line.isEmpty() ? rest : line + " " + rest;
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private int fitting(String word, double size, double width) {
+        int cut = word.offsetByCodePoints(0, 1);
+        while (cut < word.length() && width(word.substring(0, word.offsetByCodePoints(cut, 1)), size) <= width) {
+            cut = word.offsetByCodePoints(cut, 1);
+        }
+        return cut;
+    }
+}

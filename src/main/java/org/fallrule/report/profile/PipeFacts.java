@@ -1,0 +1,56 @@
+package org.fallrule.report.profile;
+
+import java.util.List;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.network.FlowLine;
+import org.fallrule.network.PipeRun;
+import org.fallrule.network.Station;
+import org.fallrule.report.map.PlainText;
+
+/**
+ * The figures of a pipe of a line, as printed.
+ *
+ * @param from station in metres where it begins
+ * @param to station in metres where it ends
+ * @param id its name
+ * @param size nominal diameter
+ * @param length plan length
+ * @param fall how much it falls or rises
+ * @param slope slope in percent
+ */
+public record PipeFacts(double from, double to, String id, String size, String length, String fall, String slope) {
+    private static final int NAME_LENGTH = 18;
+
+    static PipeFacts of(FlowLine.Leg leg) {
+        PipeRun run = leg.run();
+        return new PipeFacts(
+                leg.start(),
+                leg.end(),
+                PlainText.clipped(run.id(), NAME_LENGTH),
+                run.diameter()
+                        .map(size -> Printed.trimmed(Math.round(size.in(Unit.INCH) * 100) / 100.0) + " in")
+                        .orElse("size ?"),
+                Printed.of(run.length(), Unit.FOOT),
+                run.fall().map(PipeFacts::fall).orElse("fall ?"),
+                run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse("slope ?"));
+    }
+
+    private static String fall(Length fall) {
+        return fall.metres() < 0
+                ? "rises " + Printed.of(fall.times(-1), Unit.FOOT)
+                : "falls " + Printed.of(fall, Unit.FOOT);
+    }
+
+    /** For a cell under the pipe, one line each. */
+    List<String> cell() {
+        return List.of(id, size, length, slope, fall);
+    }
+
+    /** The whole in one line. */
+    public String sentence() {
+        return id + ", " + new Station(from) + " to " + new Station(to) + ": " + size + ", " + length + " long, " + fall
+                + ", " + slope + ".";
+    }
+}

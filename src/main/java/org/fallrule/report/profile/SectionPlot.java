@@ -1,0 +1,160 @@
+package org.fallrule.report.profile;
+
+import org.fallrule.report.map.Look;
+import org.fallrule.report.map.Shape;
+import org.fallrule.report.map.Svg;
+import org.fallrule.report.map.TextWidth;
+import org.fallrule.report.map.Viewport;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+
+/** The drawn part of a section with its axes, the flags above it and the figures below. */
+final class SectionPlot {
+    private static final double AXIS = 20;
+
+    private final Svg svg;
+    private final Section section;
+    private final Viewport viewport;
+    private final Flags flags;
+    private final double left;
+    private final double top;
+
+    SectionPlot(Svg svg, Section section) {
+        this.svg = svg;
+        this.section = section;
+        Envelope view = section.drawing().view();
+        this.viewport = Viewport.of(view, view.getWidth() * section.scale().pxPerMetre());
+        this.left = section.form().left();
+        this.flags = new Flags(section.stands(), this::x);
+        this.top = flags.height();
+    }
+
+    double bottom() {
+        return top + viewport.height() + AXIS + PipeBand.height(section);
+    }
+
+    /** The sheet's x of a station in metres. */
+    private double x(double station) {
+        return left + viewport.px(new Coordinate(station, 0)).x;
+    }
+
+    /** The sheet's y of a height in the drawing's metres. */
+    private double y(double height) {
+        return top + viewport.px(new Coordinate(0, height)).y;
+    }
+
+    void draw() {
+        svg.empty(
+                "rect",
+                "class",
+                "m-ground",
+                "x",
+                left,
+                "y",
+                top,
+                "width",
+                viewport.width(),
+                "height",
+                viewport.height());
+        SectionAxes axes = new SectionAxes(svg, section, viewport, new Coordinate(left, top));
+        axes.heights();
+        axes.stations();
+        flags.all().forEach(this::pole);
+        shapes();
+        new SectionLetters(svg, section, this::onSheet, sheet()).draw();
+        flags.all().forEach(this::flag);
+        frame();
+        new PipeBand(svg, section, this::x).draw(top + viewport.height() + AXIS);
+    }
+
+    private Envelope sheet() {
+        return new Envelope(left, left + viewport.width(), top + 16, top + viewport.height());
+    }
+
+    private Geometry onSheet(Geometry drawn) {
+        return AffineTransformation.translationInstance(left, top).transform(viewport.px(drawn));
+    }
+
+    private void frame() {
+        svg.empty(
+                "rect",
+                "class",
+                "m-frame",
+                "x",
+                left,
+                "y",
+                top,
+                "width",
+                viewport.width(),
+                "height",
+                viewport.height());
+    }
+
+    private void shapes() {
+        section.drawing().layers().forEach(layer -> {
+            svg.open("g", "class", "layer-" + layer.name());
+            layer.shapes().forEach(this::shape);
+            svg.close("g");
+        });
+    }
+
+    private void shape(Shape shape) {
+        if (shape instanceof Shape.Area area) {
+            svg.open("g").leaf("title", area.title());
+            svg.empty("path", "class", style(area.look()), "d", Svg.path(onSheet(area.outline())));
+            svg.close("g");
+        } else if (shape instanceof Shape.Line line) {
+            svg.open("g").leaf("title", line.title());
+            svg.empty("path", "class", line.look().cssClass(), "d", Svg.path(onSheet(line.path())));
+            if (line.look() == Look.GROUND_LINE) {
+                svg.empty(
+                        "path",
+                        "class",
+                        line.look().cssClass() + " s-earth",
+                        "d",
+                        EarthMarks.along(onSheet(line.path())));
+            }
+            svg.close("g");
+        }
+    }
+
+    private static String style(Look look) {
+        if (SectionKey.isUtility(look)) {
+            return look.cssClass() + " s-xing";
+        }
+        return look == Look.BUILDING ? look.cssClass() + " " + look.cssClass() + "-ground" : look.cssClass();
+    }
+
+    /** The poles lie under all else, so that they cross no words. */
+    private void pole(Flags.Flag flag) {
+        String data = "M" + Svg.number(flag.x()) + " " + Svg.number(top - flag.top()) + "V"
+                + Svg.number(top + poleEnd(flag.stand()));
+        svg.empty("path", "class", "m-leader s-pole", "d", data);
+    }
+
+    private void flag(Flags.Flag flag) {
+        double upper = top - flag.top();
+        double y = upper + Flags.LINE - 3;
+        svg.leaf("text", flag.stand().name(), "class", "m-legend s-text m-strong", "x", flag.x() + 4, "y", y);
+        for (String line : flag.stand().lines()) {
+            y += Flags.LINE;
+            svg.leaf("text", line, "class", "m-legend s-text", "x", flag.x() + 4, "y", y);
+        }
+    }
+
+    /** How far a pole reaches into the drawing: to the top of what it stands on. */
+    private double poleEnd(Stand stand) {
+        return stand.rim()
+                .or(stand::ground)
+                .or(() -> stand.levels().stream().findFirst())
+                .map(level -> y(section.scale().at(0, level).y) - top)
+                .orElse(0.0);
+    }
+
+    /** Whether words have room in so many pixels. */
+    static boolean hasRoom(String words, double width) {
+        return TextWidth.of(words, Flags.FONT) + 4 <= width;
+    }
+}

@@ -1,0 +1,138 @@
+package org.fallrule.report.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fallrule.report.map.MapStyle;
+import org.fallrule.report.map.Svg;
+import org.fallrule.report.map.TextWidth;
+
+/** Prints a long section as SVG. Colours come by class from the style sheet of maps. */
+public final class SectionSvg {
+    private static final double ROW = 15;
+    private static final double HEAD = 26;
+
+    private final Svg svg;
+    private final Section section;
+    private final String prefix;
+    private final List<String> words;
+
+    private SectionSvg(Svg svg, Section section, String prefix) {
+        this.svg = svg;
+        this.section = section;
+        this.prefix = prefix;
+        this.words = wrapped(section);
+    }
+
+    /**
+     * The SVG for a page that carries the styles.
+     *
+     * @param prefix letters, digits and hyphens that begin every id in it; another for each drawing of a page
+     */
+    public static String inline(Section section, String prefix) {
+        Svg svg = new Svg();
+        new SectionSvg(svg, section, prefix).write(0);
+        return svg.toString();
+    }
+
+    /** Several sections, one below the other, as a file of its own. */
+    public static String standalone(List<Section> sections) {
+        Svg svg = new Svg();
+        List<SectionSvg> all = new ArrayList<>();
+        for (Section section : sections) {
+            all.add(new SectionSvg(svg, section, "section-" + (all.size() + 1)));
+        }
+        double width =
+                sections.stream().mapToDouble(each -> each.form().width()).max().orElse(0);
+        double height = all.stream().mapToDouble(each -> each.height() + HEAD).sum();
+        String box = "0 0 " + Svg.number(width) + " " + Svg.number(height);
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "map",
+                "viewBox",
+                box,
+                "width",
+                width,
+                "height",
+                height);
+        svg.leaf("title", "Long sections of the drain");
+        svg.leaf("style", MapStyle.css() + SectionStyle.css());
+        double top = 0;
+        for (SectionSvg each : all) {
+            String title = each.section.drawing().title();
+            svg.leaf("text", title, "class", "m-legend m-strong", "x", 2, "y", top + ROW);
+            each.write(top + HEAD);
+            top += each.height() + HEAD;
+        }
+        return svg.close("svg").toString();
+    }
+
+    private void write(double y) {
+        double height = height();
+        boolean hasLinks = !badges().isEmpty();
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "map section",
+                "y",
+                y,
+                "viewBox",
+                "0 0 " + Svg.number(section.form().width()) + " " + Svg.number(height),
+                "width",
+                section.form().width(),
+                "height",
+                height,
+                "role",
+                hasLinks ? "group" : "img",
+                "aria-labelledby",
+                prefix + "-title " + prefix + "-desc");
+        svg.leaf("title", section.drawing().title(), "id", prefix + "-title");
+        svg.leaf("desc", section.drawing().description(), "id", prefix + "-desc");
+        SectionPlot plot = new SectionPlot(svg, section);
+        plot.draw();
+        double below = plot.bottom();
+        for (String line : words) {
+            below += ROW;
+            svg.leaf("text", line, "class", "m-legend s-text", "x", 2, "y", below);
+        }
+        new SectionKey(svg, section).draw(below + 8);
+        svg.close("svg");
+    }
+
+    private List<?> badges() {
+        return section.drawing().layer("findings").map(layer -> layer.shapes()).orElse(List.of());
+    }
+
+    private double height() {
+        return new SectionPlot(new Svg(), section).bottom()
+                + ROW * words.size()
+                + 8
+                + new SectionKey(new Svg(), section).height();
+    }
+
+    private static List<String> wrapped(Section section) {
+        List<String> sentences = new ArrayList<>(PipeBand.sentences(section));
+        sentences.add(section.scale().words());
+        sentences.addAll(section.notes());
+        List<String> lines = new ArrayList<>();
+        sentences.forEach(sentence -> wrap(sentence, section.form().width() - 6, lines));
+        return lines;
+    }
+
+    private static void wrap(String sentence, double width, List<String> lines) {
+        StringBuilder line = new StringBuilder();
+        for (String word : sentence.split(" ", -1)) {
+            if (line.length() > 0 && TextWidth.of(line + " " + word, Flags.FONT) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append("\u2003");
+            }
+            line.append(line.length() > 1 ? " " : "").append(word);
+        }
+        lines.add(line.toString());
+    }
+}
