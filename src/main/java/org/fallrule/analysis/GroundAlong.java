@@ -67,7 +67,7 @@ public final class GroundAlong {
 
     /** What lies above, one stretch after the other. */
     public List<Surface> surfaces() {
-        SurfaceAbove above = new SurfaceAbove(analysis.site());
+        SurfaceAbove above = analysis.surfaces();
         List<Double> cuts = cuts(above.breaksAlong(run.axis()));
         List<Surface> surfaces = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {

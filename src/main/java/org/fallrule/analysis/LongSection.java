@@ -41,7 +41,7 @@ public final class LongSection {
         this.analysis = analysis;
         this.run = run;
         this.profile = profile;
-        this.surfaces = new SurfaceAbove(analysis.site());
+        this.surfaces = analysis.surfaces();
         this.beyond = analysis.network().lengthToDaylight(run).orElse(FAR.metres());
     }
 

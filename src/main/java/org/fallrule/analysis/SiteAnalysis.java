@@ -20,6 +20,7 @@ import org.fallrule.terrain.RasterGround;
  * @param site the plan
  * @param ground the finished ground: the proposed one where the plan has it, else the existing
  * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
+ * @param surfaces what lies on the ground
  * @param network the drain
  * @param problems what is doubtful about the ground
  */
@@ -27,6 +28,7 @@ public record SiteAnalysis(
         Site site,
         Optional<GroundSurface> ground,
         Optional<GroundSurface> existing,
+        SurfaceAbove surfaces,
         PipeNetwork network,
         List<Fault> problems) {
 
@@ -40,7 +42,8 @@ public record SiteAnalysis(
                 over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
-        return new SiteAnalysis(site, over(proposed, existing), existing, NetworkBuilder.build(site), problems);
+        return new SiteAnalysis(
+                site, over(proposed, existing), existing, new SurfaceAbove(site), NetworkBuilder.build(site), problems);
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {

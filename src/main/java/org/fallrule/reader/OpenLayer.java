@@ -29,6 +29,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
     /** Every layer that can be read; what the files say of themselves becomes problems, once a file. */
     static List<OpenLayer> all(Path folder, SiteFile site, List<Fault> faults, List<Fault> problems) {
         LayerFiles files = new LayerFiles(folder);
+        LayerSystem systems = new LayerSystem(site.crs());
         Map<String, RawLayer> noted = new LinkedHashMap<>();
         List<OpenLayer> open = new ArrayList<>();
         for (LayerSpec spec : site.layers()) {
@@ -37,7 +38,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
             }
             try {
                 RawLayer raw = files.layer(spec);
-                open.add(new OpenLayer(spec, raw, LayerSystem.of(spec, raw, site.crs())));
+                open.add(new OpenLayer(spec, raw, systems.of(spec, raw)));
                 noted.putIfAbsent(spec.file(), raw);
             } catch (UnusableInput e) {
                 e.faults().stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);

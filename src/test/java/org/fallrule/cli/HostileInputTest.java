@@ -109,7 +109,7 @@ class HostileInputTest {
     void aShapefileWithoutItsMainFile() throws IOException {
         refused(
                 harrow().without("STORM_LN.shp").path(),
-                "site.yaml:18:11: ",
+                "site.yaml:19:11: ",
                 "there is no file STORM_LN.shp in the site folder");
     }
 
@@ -330,7 +330,7 @@ class HostileInputTest {
         assertThat(ran.out().lines())
                 .containsExactly(
                         "quillfeather-8: Nothing binding fails and nothing is open.",
-                        "harrow-14: Does not meet the rules: 13 binding findings fail.");
+                        "harrow-14: Does not meet the rules: 16 binding findings fail.");
         assertThat(ran.err()).startsWith(broken.path() + " could not be checked:\n  pipe.geojson:1:");
         assertThat(place.resolve("out/quillfeather-8/findings.json")).isRegularFile();
         assertThat(place.resolve("out/harrow-14/findings.json")).isRegularFile();

@@ -37,7 +37,7 @@ final class FallHeld {
     FallHeld(SiteAnalysis analysis, Feature building, Limits limits, double over, double bank) {
         this.analysis = analysis;
         this.building = building;
-        this.surfaces = new SurfaceAbove(analysis.site());
+        this.surfaces = analysis.surfaces();
         this.limits = limits;
         this.over = over;
         this.bank = bank;

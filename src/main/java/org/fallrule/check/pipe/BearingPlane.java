@@ -36,6 +36,9 @@ final class BearingPlane {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
+    /** Margins in metres that differ by no more are the same, and the first counts: rounding must not choose the station. */
+    private static final double SAME = 1e-6;
+
     private final SiteAnalysis analysis;
     private final Feature building;
     private final double fallPerMetre;
@@ -113,7 +116,7 @@ final class BearingPlane {
         if (one.isEmpty() || other.isEmpty()) {
             return one.or(() -> other);
         }
-        return other.get().margin() < one.get().margin() ? other : one;
+        return other.get().margin() < one.get().margin() - SAME ? other : one;
     }
 
     private NavigableSet<Double> stations(PipeRun run, PipeProfile profile) {

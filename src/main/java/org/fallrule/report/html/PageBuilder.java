@@ -1,11 +1,11 @@
 package org.fallrule.report.html;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
@@ -33,13 +33,14 @@ final class PageBuilder {
     }
 
     ReportPage page() {
-        List<FindingView> open = new ArrayList<>();
-        List<FindingView> settled = new ArrayList<>();
         List<Finding> findings = report.byNeed();
-        for (int i = 0; i < findings.size(); i++) {
-            boolean isOpen = OPEN.contains(findings.get(i).outcome());
-            (isOpen ? open : settled).add(view(i + 1, findings.get(i), isOpen));
-        }
+        int firstSettled = (int) findings.stream().filter(PageBuilder::isOpen).count();
+        List<FindingView> views = IntStream.range(0, findings.size())
+                .parallel()
+                .mapToObj(i -> view(i + 1, findings.get(i)))
+                .toList();
+        List<FindingView> open = views.subList(0, firstSettled);
+        List<FindingView> settled = views.subList(firstSettled, views.size());
         return new ReportPage(
                 PageText.load(),
                 PlainText.of(report.site().name()),
@@ -60,8 +61,13 @@ final class PageBuilder {
                 Cautions.in(report.book().climate()));
     }
 
-    private FindingView view(int number, Finding finding, boolean isOpen) {
-        Optional<String> map = isOpen || isDistance(finding)
+    /** Findings are sorted by outcome, the open ones first. */
+    private static boolean isOpen(Finding finding) {
+        return OPEN.contains(finding.outcome());
+    }
+
+    private FindingView view(int number, Finding finding) {
+        Optional<String> map = isOpen(finding) || isDistance(finding)
                 ? SnippetDrawing.of(report, finding)
                         .map(drawing -> SvgWriter.inline(drawing, Sheet.SNIPPET, "map-" + number))
                 : Optional.empty();

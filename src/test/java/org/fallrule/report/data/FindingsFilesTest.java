@@ -268,7 +268,7 @@ class FindingsFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", " =1+1", "\t=1+1", "＝1", "-2+3+cmd|' /C calc'!A0"})
+    @ValueSource(strings = {"=1+1", "+1", "@SUM(A1)", " =1+1", "\t=1+1", "＝1", "-2+3+cmd|' /C calc'!A0"})
     void aCellThatASpreadsheetWouldCalculateIsMadeText(String document) {
         Report report = Reports.of("harrow-14");
         Report renamed = new Report(
@@ -276,6 +276,7 @@ class FindingsFilesTest {
                         named(report.site(), document),
                         report.analysis().ground(),
                         report.analysis().existing(),
+                        report.analysis().surfaces(),
                         report.analysis().network(),
                         report.analysis().problems()),
                 report.county(),

@@ -181,6 +181,6 @@ class GradeSheetTest {
         assertThat(List.of(GradeSheetCsv.write(sheet(hostile, "10 ft")).split("\r\n", -1)))
                 .hasSize(6)
                 .element(1)
-                .isEqualTo("plan,\"'=cmd(\"\"x\"\"),1\",0+00.0,0.00,,7.00,,0.10,no,joint,ground; cut");
+                .isEqualTo("plan,\"'=cmd(\"\"x\"\"),1\",0+00.0,0.00,,7.00,,0.10,no,joint,\"ground; cut\"");
     }
 }
