@@ -20,6 +20,7 @@ import org.fallrule.terrain.RasterGround;
  * @param site the plan
  * @param ground the finished ground: the proposed one where the plan has it, else the existing
  * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
+ * @param flow the finished ground that water is traced over
  * @param network the drain
  * @param problems what is doubtful about the ground
  */
@@ -27,6 +28,7 @@ public record SiteAnalysis(
         Site site,
         Optional<GroundSurface> ground,
         Optional<GroundSurface> existing,
+        FlowSurface flow,
         PipeNetwork network,
         List<Fault> problems) {
 
@@ -40,7 +42,9 @@ public record SiteAnalysis(
                 over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
-        return new SiteAnalysis(site, over(proposed, existing), existing, NetworkBuilder.build(site), problems);
+        Optional<GroundSurface> ground = over(proposed, existing);
+        return new SiteAnalysis(
+                site, ground, existing, new FlowSurface(site, ground), NetworkBuilder.build(site), problems);
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {

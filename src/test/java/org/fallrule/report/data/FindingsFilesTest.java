@@ -276,6 +276,7 @@ class FindingsFilesTest {
                         named(report.site(), document),
                         report.analysis().ground(),
                         report.analysis().existing(),
+                        report.analysis().flow(),
                         report.analysis().network(),
                         report.analysis().problems()),
                 report.county(),
