@@ -129,7 +129,7 @@ public final class LowPoint implements Check {
         Geometry bottom = hollow.pond().bottom(new Length(terms.get(AS_LOW).si()));
         Coordinate[] ends = DistanceOp.nearestPoints(inlet.geometry(), bottom);
         Length off = new Length(ends[0].distance(ends[1]));
-        double accuracy = analysis.site().survey().ofDistance(inlet, inlet);
+        double accuracy = analysis.site().survey().ofDistanceOnGround(inlet);
         List<Observation> observations = new ArrayList<>();
         terms.get(OFF)
                 .hold(
