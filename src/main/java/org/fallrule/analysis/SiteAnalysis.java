@@ -21,6 +21,7 @@ import org.fallrule.terrain.RasterGround;
  * @param ground the finished ground: the proposed one where the plan has it, else the existing
  * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
  * @param surfaces what lies on the ground
+ * @param flow the finished ground that water is traced over
  * @param network the drain
  * @param problems what is doubtful about the ground
  */
@@ -29,6 +30,7 @@ public record SiteAnalysis(
         Optional<GroundSurface> ground,
         Optional<GroundSurface> existing,
         SurfaceAbove surfaces,
+        FlowSurface flow,
         PipeNetwork network,
         List<Fault> problems) {
 
@@ -42,8 +44,15 @@ public record SiteAnalysis(
                 over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
+        Optional<GroundSurface> ground = over(proposed, existing);
         return new SiteAnalysis(
-                site, over(proposed, existing), existing, new SurfaceAbove(site), NetworkBuilder.build(site), problems);
+                site,
+                ground,
+                existing,
+                new SurfaceAbove(site),
+                new FlowSurface(site, ground),
+                NetworkBuilder.build(site),
+                problems);
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {

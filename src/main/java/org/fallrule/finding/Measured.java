@@ -16,6 +16,11 @@ import org.fallrule.measure.Quantity;
  */
 public record Measured(String of, Quantity value, double accuracy, Optional<Limit> limit, Optional<Place> limitSetBy) {
 
+    /** The value without its limit. */
+    public Measured asFact() {
+        return fact(of, value);
+    }
+
     /** A value that no limit is asked of. */
     public static Measured fact(String of, Quantity value) {
         return new Measured(of, value, 0, Optional.empty(), Optional.empty());

@@ -92,6 +92,12 @@ public record Observation(
         return new Observation(outcome, subject, other, measured, where, append(missing, more), notes);
     }
 
+    /** The same as a bare fact: noted, and not held against the plan. What cannot be told stays so. */
+    public Observation asNote() {
+        Outcome noted = outcome == Outcome.FAILS || outcome == Outcome.BORDERLINE ? Outcome.MEETS : outcome;
+        return new Observation(noted, subject, other, measured.map(Measured::asFact), where, missing, notes);
+    }
+
     public Observation with(Outcome newOutcome) {
         return new Observation(newOutcome, subject, other, measured, where, missing, notes);
     }

@@ -8,7 +8,7 @@ public enum Weight {
     MUST,
     /** Advice. */
     SHOULD,
-    /** A fact for whoever builds it. */
+    /** A fact for whoever builds it: noted, and never held against the plan. */
     NOTE;
 
     public String word() {

@@ -11,6 +11,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Weight;
 import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
 
@@ -71,6 +72,7 @@ public final class Reviewer {
 
     private static Finding finding(Rule rule, Observation seen) {
         Place setBy = seen.measured().flatMap(Measured::limitSetBy).orElse(rule.setBy());
-        return new Finding(rule.id(), rule.title(), rule.check().name(), rule.weight(), rule.basis(), setBy, seen);
+        Observation told = rule.weight() == Weight.NOTE ? seen.asNote() : seen;
+        return new Finding(rule.id(), rule.title(), rule.check().name(), rule.weight(), rule.basis(), setBy, told);
     }
 }

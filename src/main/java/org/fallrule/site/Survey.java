@@ -35,6 +35,13 @@ public record Survey(
         return Math.hypot(of(one, verticalAccuracy), of(other, verticalAccuracy));
     }
 
+    /** The accuracy in metres of a plan distance from a feature to a place on the surveyed ground. */
+    public double ofDistanceOnGround(Feature feature) {
+        return Math.hypot(
+                of(feature, horizontalAccuracy),
+                horizontalAccuracy.map(Length::metres).orElse(0.0));
+    }
+
     /** The accuracy in metres of a height of a feature above or below the surveyed ground. */
     public double ofHeightAtGround(Feature feature) {
         return Math.hypot(

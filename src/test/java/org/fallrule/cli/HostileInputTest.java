@@ -330,7 +330,7 @@ class HostileInputTest {
         assertThat(ran.out().lines())
                 .containsExactly(
                         "quillfeather-8: Nothing binding fails and nothing is open.",
-                        "harrow-14: Does not meet the rules: 16 binding findings fail.");
+                        "harrow-14: Does not meet the rules: 17 binding findings fail.");
         assertThat(ran.err()).startsWith(broken.path() + " could not be checked:\n  pipe.geojson:1:");
         assertThat(place.resolve("out/quillfeather-8/findings.json")).isRegularFile();
         assertThat(place.resolve("out/harrow-14/findings.json")).isRegularFile();

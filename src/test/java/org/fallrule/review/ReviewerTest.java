@@ -122,6 +122,19 @@ class ReviewerTest {
     }
 
     @Test
+    void whatARuleOnlyNotesIsNeverHeldAgainstThePlan() {
+        Review review = review(
+                TWO_OUTFALLS,
+                rule("failing", Weight.NOTE, Outcome.FAILS),
+                rule("borderline", Weight.NOTE, Outcome.BORDERLINE),
+                rule("open", Weight.NOTE, Outcome.CANNOT_TELL));
+
+        assertThat(review.findings().stream().map(Finding::outcome).distinct())
+                .containsExactly(Outcome.MEETS, Outcome.CANNOT_TELL);
+        assertThat(review.failsPlan()).isFalse();
+    }
+
+    @Test
     void findingsStandInTheOrderOfTheRulesAndThenOfThePlan() {
         Review review = review(
                 TWO_OUTFALLS,

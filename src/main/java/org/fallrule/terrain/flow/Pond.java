@@ -1,6 +1,8 @@
 package org.fallrule.terrain.flow;
 
+import java.util.Arrays;
 import org.fallrule.measure.Area;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
@@ -65,6 +67,14 @@ public final class Pond {
             depths += level - grid.height(node);
         }
         return depths * grid.spacing() * grid.spacing();
+    }
+
+    /** The cells whose bed lies no more than so much above its lowest place, as polygons; made anew at each call. */
+    public Geometry bottom(Length asLow) {
+        double upTo = grid.height(lowest) + asLow.metres() + Dimension.LENGTH.tolerance();
+        return CellOutline.of(
+                grid,
+                Arrays.stream(nodes).filter(node -> grid.height(node) <= upTo).toArray());
     }
 
     /** The cells under water as polygons; made anew at each call. */

@@ -277,6 +277,7 @@ class FindingsFilesTest {
                         report.analysis().ground(),
                         report.analysis().existing(),
                         report.analysis().surfaces(),
+                        report.analysis().flow(),
                         report.analysis().network(),
                         report.analysis().problems()),
                 report.county(),

@@ -1,0 +1,74 @@
+package org.fallrule.analysis;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+import org.fallrule.terrain.GroundSurface;
+import org.fallrule.terrain.flow.FilledGround;
+import org.fallrule.terrain.flow.GroundGrid;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * The finished ground around the plan as a grid that water is traced over: sampled and filled when first asked for, once for
+ * everything that asks. Nodes stand 0.25 m apart, or further where the plan is so large that there would be more than a
+ * million of them. It reaches 30 m beyond the site's own lot and its drain, or to where the ground ends before that.
+ */
+public final class FlowSurface {
+    private static final double SPACING = 0.25;
+    private static final double MOST_NODES = 1e6;
+    private static final double AROUND = 30;
+
+    private final Site site;
+    private final Optional<GroundSurface> ground;
+    private Optional<GroundGrid> grid = Optional.empty();
+    private Optional<FilledGround> filled = Optional.empty();
+    private boolean isMade;
+
+    FlowSurface(Site site, Optional<GroundSurface> ground) {
+        this.site = site;
+        this.ground = ground;
+    }
+
+    /** The heights; empty where there is no ground around the plan. */
+    public synchronized Optional<GroundGrid> grid() {
+        make();
+        return grid;
+    }
+
+    /** The same with its hollows filled. */
+    public synchronized Optional<FilledGround> filled() {
+        make();
+        return filled;
+    }
+
+    private void make() {
+        if (!isMade) {
+            isMade = true;
+            grid = ground.flatMap(this::sampled);
+            filled = grid.map(FilledGround::of);
+        }
+    }
+
+    private Optional<GroundGrid> sampled(GroundSurface surface) {
+        Envelope plan = new Envelope();
+        Stream.concat(
+                        site.ownLot().stream(),
+                        Stream.of(Role.PIPE, Role.INLET, Role.OUTFALL).flatMap(role -> site.features(role).stream()))
+                .map(Feature::geometry)
+                .forEach(geometry -> plan.expandToInclude(geometry.getEnvelopeInternal()));
+        if (!plan.isNull()) {
+            plan.expandBy(AROUND);
+        }
+        Envelope box = plan.isNull() ? surface.extent() : plan.intersection(surface.extent());
+        return box.isNull()
+                ? Optional.empty()
+                : Optional.of(GroundGrid.of(surface, box, Math.max(SPACING, coarsest(box))));
+    }
+
+    /** The spacing at which there are as many nodes as there may be. */
+    private static double coarsest(Envelope box) {
+        return Math.max(Math.sqrt(box.getArea() / MOST_NODES), Math.max(box.getWidth(), box.getHeight()) / MOST_NODES);
+    }
+}
