@@ -40,7 +40,8 @@ public record SiteAnalysis(
                 over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
-        return new SiteAnalysis(site, over(proposed, existing), existing, NetworkBuilder.build(site), problems);
+        Optional<GroundSurface> finished = over(proposed, existing);
+        return new SiteAnalysis(site, finished, existing, NetworkBuilder.build(site, finished), problems);
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {
