@@ -51,7 +51,7 @@ public record SiteAnalysis(
                 existing,
                 new SurfaceAbove(site),
                 new FlowSurface(site, ground),
-                NetworkBuilder.build(site),
+                NetworkBuilder.build(site, ground),
                 problems);
     }
 

@@ -9,13 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
-import org.locationtech.jts.geom.Coordinate;
+import org.fallrule.terrain.GroundSurface;
 import org.locationtech.jts.geom.LineString;
 
 /**
@@ -31,16 +29,23 @@ public final class NetworkBuilder {
 
     private final List<Fault> problems = new ArrayList<>();
     private final JunctionFinder junctions;
+    private final EndInverts inverts;
 
-    private NetworkBuilder(Site site) {
+    private NetworkBuilder(Site site, Optional<GroundSurface> ground) {
         List<Feature> structures = new ArrayList<>(site.features(Role.OUTFALL));
         structures.addAll(site.features(Role.INLET));
         structures.addAll(site.features(Role.CLEANOUT));
         this.junctions = new JunctionFinder(structures, SNAP.metres() + Dimension.LENGTH.tolerance());
+        this.inverts = new EndInverts(ground);
     }
 
-    public static PipeNetwork build(Site site) {
-        return new NetworkBuilder(site).network(site.features(Role.PIPE));
+    /**
+     * Builds the network of a plan.
+     *
+     * @param ground the finished ground, that depths are measured from
+     */
+    public static PipeNetwork build(Site site, Optional<GroundSurface> ground) {
+        return new NetworkBuilder(site, ground).network(site.features(Role.PIPE));
     }
 
     private PipeNetwork network(List<Feature> pipes) {
@@ -48,6 +53,9 @@ public final class NetworkBuilder {
         Map<Integer, Double> reach = lengthToOutfall(drawn);
         List<PipeRun> runs = drawn.stream().map(pipe -> turned(pipe, reach)).toList();
         looseStructures(drawn);
+        PipeNetwork network = new PipeNetwork(runs, junctions.all(), problems, reach);
+        problems.addAll(new WaysDown(network).problems());
+        problems.addAll(RimsAndInverts.problems(network));
         return new PipeNetwork(runs, junctions.all(), problems, reach);
     }
 
@@ -99,17 +107,14 @@ public final class NetworkBuilder {
     private PipeRun run(Feature pipe, LineString axis, int from, int to) {
         Junction up = junctions.get(from);
         Junction down = junctions.get(to);
-        Optional<Elevation> invertUp = pipe.get(Attribute.INVERT_UP)
-                .or(() -> z(axis.getCoordinateN(0)))
-                .or(() -> up.structure(Role.INLET).flatMap(inlet -> inlet.get(Attribute.INVERT)));
-        Optional<Elevation> invertDown = pipe.get(Attribute.INVERT_DOWN)
-                .or(() -> z(axis.getCoordinateN(axis.getNumPoints() - 1)))
-                .or(() -> down.structure(Role.OUTFALL).flatMap(outfall -> outfall.get(Attribute.INVERT)));
-        return new PipeRun(pipe, axis, up, down, OutsideDiameter.of(pipe), invertUp, invertDown);
-    }
-
-    private static Optional<Elevation> z(Coordinate vertex) {
-        return Double.isFinite(vertex.getZ()) ? Optional.of(new Elevation(vertex.getZ())) : Optional.empty();
+        return new PipeRun(
+                pipe,
+                axis,
+                up,
+                down,
+                OutsideDiameter.of(pipe),
+                inverts.up(pipe, axis, up),
+                inverts.down(pipe, axis, down));
     }
 
     private void looseStructures(List<DrawnPipe> pipes) {

@@ -64,6 +64,19 @@ public final class PipeNetwork {
         return run.axis().getLength() + lengthToOutfall.getOrDefault(run.down().number(), Double.POSITIVE_INFINITY);
     }
 
+    /** The drops at structures, in the order of the pipes that come in; only where both inverts are known. */
+    public List<Drop> drops() {
+        return runs.stream().flatMap(in -> drop(in).stream()).toList();
+    }
+
+    private Optional<Drop> drop(PipeRun in) {
+        Junction at = in.down();
+        return leaving(at)
+                .filter(out -> !at.isOutfall() && !at.structures().isEmpty())
+                .flatMap(out -> in.invertDown()
+                        .flatMap(from -> out.invertUp().map(to -> new Drop(at, in, out, from.above(to)))));
+    }
+
     /** The pipes from a junction down to where the water comes out or the drain ends; a loop is walked once. */
     public List<PipeRun> downstreamOf(Junction start) {
         List<PipeRun> path = new ArrayList<>();

@@ -21,6 +21,10 @@ import org.locationtech.jts.geom.Geometry;
 
 /** Makes the features of one layer: the ones that belong to it, in the local frame, with their attributes. */
 final class FeatureMaker {
+    /** What the plan says of the ends of a pipe. */
+    private static final List<Attribute<?>> OF_ENDS =
+            List.of(Attribute.INVERT_UP, Attribute.INVERT_DOWN, Attribute.DEPTH_UP, Attribute.DEPTH_DOWN);
+
     private final LayerSpec spec;
     private final RawLayer layer;
     private final ToLocal toLocal;
@@ -114,7 +118,7 @@ final class FeatureMaker {
 
     /** What holds for each piece of a feature: the inverts of a whole pipe are not those of its pieces. */
     private Attributes ofOnePiece(Attributes attributes, Place place) {
-        if (!attributes.has(Attribute.INVERT_UP) && !attributes.has(Attribute.INVERT_DOWN)) {
+        if (OF_ENDS.stream().noneMatch(attributes::has)) {
             return attributes;
         }
         problems.add(new Fault(
@@ -123,7 +127,7 @@ final class FeatureMaker {
                         + " a pipe with its own inverts"));
         Attributes kept = Attributes.none();
         for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
-            if (entry.getKey() != Attribute.INVERT_UP && entry.getKey() != Attribute.INVERT_DOWN) {
+            if (!OF_ENDS.contains(entry.getKey())) {
                 kept = kept.withUntyped(entry.getKey(), entry.getValue());
             }
         }

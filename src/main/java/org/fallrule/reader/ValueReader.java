@@ -16,6 +16,7 @@ import org.fallrule.measure.Unit;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
 
 /**
  * Makes an attribute's value from what a column holds. What is written wrongly is a fault; what is not said, such as a number
@@ -47,8 +48,9 @@ final class ValueReader {
         }
         if (attribute.dimension().isPresent()) {
             return quantity(attribute, attribute.dimension().get(), column, mapped, place)
-                    .filter(value -> isPossible(attribute, value, mapped, place))
-                    .map(value -> value);
+                    .filter(value -> isPossible(attribute, value.quantity(), mapped, place))
+                    .filter(value -> isLikely(attribute, value, place))
+                    .map(Written::quantity);
         }
         if (attribute.type() == Boolean.class) {
             return flag(mapped, place).map(value -> value);
@@ -63,7 +65,7 @@ final class ValueReader {
                 : String.valueOf(raw).strip();
     }
 
-    private Optional<Quantity> quantity(
+    private Optional<Written> quantity(
             Attribute<?> attribute, Dimension dimension, ColumnFinder.Column column, String text, Place place) {
         Optional<Double> bare = bareNumber(text);
         if (bare.isEmpty()) {
@@ -77,7 +79,7 @@ final class ValueReader {
                     "the numbers have no unit and are not used; say units: {" + attribute.name() + ": …} with "
                             + Unit.symbolsOf(dimension));
         }
-        return unit.map(known -> Written.of(bare.get(), known).quantity());
+        return unit.map(known -> Written.of(bare.get(), known));
     }
 
     /** The unit of a column's bare numbers: the layer's own in site.yaml, else that in the column's name, else the site's. */
@@ -96,7 +98,7 @@ final class ValueReader {
     /** A diameter is greater than zero, and a depth is not negative; tables hold such numbers where nothing is known. */
     private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
         boolean size = attribute == Attribute.DIAMETER || attribute == Attribute.OUTSIDE_DIAMETER;
-        boolean possible = size ? value.si() > 0 : attribute != Attribute.DEPTH || value.si() >= 0;
+        boolean possible = size ? value.si() > 0 : !isDepth(attribute) || value.si() >= 0;
         if (!possible) {
             tellOnce(
                     attribute.name() + text,
@@ -108,6 +110,28 @@ final class ValueReader {
         return possible;
     }
 
+    /** A number read in the wrong unit makes a pipe wide enough to fail or pass everything; it is asked about. */
+    private boolean isLikely(Attribute<?> attribute, Written value, Place place) {
+        Optional<String> question = attribute == Attribute.DIAMETER && spec.role() == Role.PIPE
+                ? PlausibleDiameter.question(value)
+                : Optional.empty();
+        question.ifPresent(
+                asked -> tellOnce(
+                        attribute.name() + value.text(),
+                        place,
+                        asked
+                                + " It is not used, here or elsewhere in the column; say units: {diameter: …}, or mend the number"));
+        return question.isEmpty();
+    }
+
+    private static boolean isDepth(Attribute<?> attribute) {
+        return attribute == Attribute.DEPTH || isDepthOfEnd(attribute);
+    }
+
+    private static boolean isDepthOfEnd(Attribute<?> attribute) {
+        return attribute == Attribute.DEPTH_UP || attribute == Attribute.DEPTH_DOWN;
+    }
+
     private static Optional<Double> bareNumber(String text) {
         return Optional.of(text)
                 .filter(written -> BARE_NUMBER.matcher(written).matches())
@@ -115,9 +139,9 @@ final class ValueReader {
                 .filter(Double::isFinite);
     }
 
-    private Optional<Quantity> withUnit(String text, Dimension dimension, Place place) {
+    private Optional<Written> withUnit(String text, Dimension dimension, Place place) {
         try {
-            return Optional.of(Written.parse(text, dimension).quantity());
+            return Optional.of(Written.parse(text, dimension));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(place, e.says()));
             return Optional.empty();
@@ -132,7 +156,8 @@ final class ValueReader {
                         : Optional.empty())
                 .or(() -> attribute == Attribute.OUTSIDE_DIAMETER
                         ? unitNamed(Attribute.DIAMETER.name())
-                        : Optional.empty());
+                        : Optional.empty())
+                .or(() -> isDepthOfEnd(attribute) ? unitNamed(Attribute.DEPTH.name()) : Optional.empty());
     }
 
     private Optional<Unit> unitNamed(String name) {

@@ -108,6 +108,21 @@ public final class Attribute<T> {
             "toinv",
             "downelev");
 
+    public static final Attribute<Length> DEPTH_UP = length(
+            "depth_up",
+            "finished ground to the invert at the upstream end; counts where no invert is given there",
+            EnumSet.of(Role.PIPE),
+            "updepth",
+            "usdepth");
+
+    public static final Attribute<Length> DEPTH_DOWN = length(
+            "depth_down",
+            "finished ground to the invert at the downstream end; counts where no invert is given there",
+            EnumSet.of(Role.PIPE),
+            "dndepth",
+            "downdepth",
+            "dsdepth");
+
     public static final Attribute<Elevation> INVERT = elevation(
             "invert",
             "invert of the outgoing pipe, or at an outfall",
@@ -192,6 +207,8 @@ public final class Attribute<T> {
             MATERIAL,
             INVERT_UP,
             INVERT_DOWN,
+            DEPTH_UP,
+            DEPTH_DOWN,
             INVERT,
             RIM,
             SUMP,

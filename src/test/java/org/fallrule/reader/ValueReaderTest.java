@@ -249,4 +249,48 @@ class ValueReaderTest {
     void aNumberIsReadTheSameFromANumericColumnAndFromText(@ForAll @DoubleRange(min = 0, max = 1e6) double inches) {
         assertThat(metres(depth(inches))).isEqualTo(metres(depth(String.valueOf(inches))));
     }
+
+    private Optional<Object> diameter(Role role, Object cell, Unit unit) {
+        return reader(role, Map.of("diameter", unit), Map.of(), Map.of())
+                .value(Attribute.DIAMETER, PLAIN, cell, FEATURE);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, INCH, 0.0508", "50, MILLIMETRE, 0.05", "4, INCH, 0.1016", "3, FOOT, 0.9144", "1.2, METRE, 1.2"})
+    void aDiameterThatADrainOfALotMayHaveIsTaken(double number, Unit unit, double metres) {
+        assertThat(metres(diameter(Role.PIPE, number, unit))).isCloseTo(metres, within(1e-9));
+        assertThat(problems).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "4, FOOT, 4 ft: is the diameter in inches?",
+        "4, MILLIMETRE, 4 mm: is the diameter in inches?",
+        "1.5, INCH, '1.5 in: what is the diameter, and in which unit?'",
+        "110, INCH, 110 in: is the diameter in millimetres?",
+        "0.1, INCH, 0.1 in: is the diameter in metres?",
+        "9000, FOOT, '9000 ft: what is the diameter, and in which unit?'",
+    })
+    void aDiameterThatNoDrainOfALotHasIsAskedAboutAndNotUsed(double number, Unit unit, String asked) {
+        assertThat(diameter(Role.PIPE, number, unit)).isEmpty();
+        assertThat(problems)
+                .extracting(Fault::toString)
+                .containsExactly(
+                        "marks.shp: feature 14: COL: " + asked
+                                + " It is not used, here or elsewhere in the column; say units: {diameter: …}, or mend the number");
+    }
+
+    @Test
+    void theMainOfAnotherMayBeWiderThanADrain() {
+        assertThat(metres(diameter(Role.UTILITY, 6, Unit.FOOT))).isCloseTo(1.8288, within(1e-9));
+    }
+
+    @Test
+    void depthsOfAPipesEndsAreReadInTheUnitOfDepthsAndAreNotNegative() {
+        ValueReader ends = reader(Role.PIPE, Map.of(), Map.of("depth", Unit.INCH), Map.of());
+
+        assertThat(metres(ends.value(Attribute.DEPTH_UP, PLAIN, 18, FEATURE))).isCloseTo(0.4572, within(1e-9));
+        assertThat(ends.value(Attribute.DEPTH_DOWN, PLAIN, -18, FEATURE)).isEmpty();
+        assertThat(problems).hasSize(1);
+    }
 }

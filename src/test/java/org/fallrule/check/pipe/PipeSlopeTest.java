@@ -105,6 +105,17 @@ class PipeSlopeTest {
     }
 
     @Test
+    void aDepthBelowGroundThatIsNotKnownLacksTheGround() {
+        PlanInFeet plan = plan().with(OUTFALL, "OF-1", "POINT (96 0)", "invert = 98 ft")
+                .with(PIPE, "P-1", "LINESTRING (0 0, 96 0)", "depth_up = 18 in");
+
+        assertThat(check(plan, NEVER_UPHILL))
+                .containsExactly(
+                        "cannot_tell P-1; lacks the ground at the upstream end of pipe P-1, which its depth up is"
+                                + " measured from");
+    }
+
+    @Test
     void missingInvertsAreToldOnceUnderTwoLimits() {
         PlanInFeet plan = plan().with(PIPE, "P-1", "LINESTRING (0 0, 96 0)", "invert_up = 99 ft");
 

@@ -1,0 +1,58 @@
+package org.fallrule.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Limit;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Standing;
+import org.fallrule.measure.Unit;
+import org.fallrule.measure.Written;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+
+/** Finds inverts that stand above the rim of their structure: no water can come in there, so a unit or a column is mixed up. */
+final class RimsAndInverts {
+    private final List<Fault> problems = new ArrayList<>();
+
+    private RimsAndInverts() {}
+
+    static List<Fault> problems(PipeNetwork network) {
+        RimsAndInverts found = new RimsAndInverts();
+        network.junctions()
+                .forEach(junction -> junction.structures()
+                        .forEach(structure ->
+                                structure.get(Attribute.RIM).ifPresent(rim -> found.look(network, structure, rim))));
+        return found.problems;
+    }
+
+    private void look(PipeNetwork network, Feature structure, Elevation rim) {
+        Optional<Elevation> own = structure.get(Attribute.INVERT);
+        own.ifPresent(invert -> hold(structure, structure.spoken() + ": its invert", invert, rim, "its rim"));
+        String theRim = "the rim of " + structure.spoken() + ",";
+        for (PipeRun run : network.runs()) {
+            Feature pipe = run.pipe();
+            if (run.up().structures().contains(structure) && !run.invertUp().equals(own)) {
+                run.invertUp().ifPresent(up -> hold(pipe, pipe.spoken() + ": its upper invert", up, rim, theRim));
+            }
+            if (run.down().structures().contains(structure)) {
+                run.invertDown().ifPresent(down -> hold(pipe, pipe.spoken() + ": its lower invert", down, rim, theRim));
+            }
+        }
+    }
+
+    private void hold(Feature at, String what, Elevation invert, Elevation rim, String theRim) {
+        Written top = Written.of(rim.in(Unit.ELEVATION_FOOT), Unit.ELEVATION_FOOT);
+        Limit limit = new Limit(Bound.AT_MOST, top);
+        if (limit.standing(invert, 0) == Standing.FAILS) {
+            String shownRim = Printed.of(rim, Unit.ELEVATION_FOOT);
+            problems.add(new Fault(
+                    at.origin(),
+                    what + ", " + Printed.beside(invert, limit) + ", lies above " + theRim + " " + shownRim
+                            + ": are units or columns mixed up?"));
+        }
+    }
+}
