@@ -19,6 +19,13 @@ public final class Printed {
         return of(quantity, unit, unit.decimals());
     }
 
+    /** A length in feet, whole feet without digits: {@code 10 ft}, {@code 7.26 ft}. */
+    public static String feet(double metres) {
+        double feet = metres / Unit.FOOT.toSi();
+        boolean whole = Math.abs(feet - Math.rint(feet)) * Unit.FOOT.toSi() <= Dimension.LENGTH.tolerance();
+        return whole ? trimmed(Math.rint(feet)) + " ft" : of(new Length(metres), Unit.FOOT);
+    }
+
     /** A value next to its limit, in the limit's unit, with digits enough to agree with the standing. */
     public static String beside(Quantity measured, Limit limit) {
         Unit unit = readable(limit.value().unit());

@@ -67,19 +67,19 @@ final class FallHeld {
                     building,
                     new Missing(
                             "the ground beside " + building.spoken() + " on its " + sample.side() + " side",
-                            "take spot elevations at the wall and " + feet(over) + " out from it"));
+                            "take spot elevations at the wall and " + Printed.feet(over) + " out from it"));
         }
         double accuracy = analysis.site().survey().ofHeightAtGround(building);
         Observation seen = Observation.measured(building, against(sample, asked, fall.get(), accuracy))
                 .noting("worst on its " + sample.side() + " side");
         return sample.until()
-                .map(what -> seen.noting("only " + feet(sample.length()) + " to " + what))
+                .map(what -> seen.noting("only " + Printed.feet(sample.length()) + " to " + what))
                 .orElse(seen);
     }
 
     /** A sample that is shorter than the full distance is held against the same slope. */
     private Measured against(WallSample sample, Limits.Answer.Asked asked, Length fall, double accuracy) {
-        String of = "fall of the ground within the first " + feet(sample.length());
+        String of = "fall of the ground within the first " + Printed.feet(sample.length());
         if (sample.until().isEmpty()) {
             return asked.against(of, fall, accuracy);
         }
@@ -111,12 +111,5 @@ final class FallHeld {
                 .orElse("");
         Attributes attributes = building.attributes();
         return most.isEmpty() ? attributes : attributes.with(Attribute.ABOVE, most);
-    }
-
-    private static String feet(double metres) {
-        Length length = new Length(metres);
-        double feet = length.in(Unit.FOOT);
-        boolean whole = Math.abs(feet - Math.rint(feet)) * Unit.FOOT.toSi() <= Dimension.LENGTH.tolerance();
-        return whole ? Printed.trimmed(Math.rint(feet)) + " ft" : Printed.of(length, Unit.FOOT);
     }
 }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.terrain.flow.Pond;
@@ -37,13 +36,5 @@ record Hollow(Pond pond, Geometry water) {
         double cubicFeet = pond.cubicMetres() / Math.pow(Unit.FOOT.toSi(), 3);
         return Printed.of(pond.depth(), Unit.INCH) + " deep, over " + Printed.of(pond.area(), Unit.SQUARE_FOOT)
                 + ", holding " + String.format(Locale.ROOT, cubicFeet < 10 ? "%.1f" : "%.0f", cubicFeet) + " cu ft";
-    }
-
-    /** A length as a rule writes it: {@code 10 ft}. */
-    static String feet(double metres) {
-        Length length = new Length(metres);
-        double feet = length.in(Unit.FOOT);
-        boolean whole = Math.abs(feet - Math.rint(feet)) * Unit.FOOT.toSi() <= Dimension.LENGTH.tolerance();
-        return whole ? Printed.trimmed(Math.rint(feet)) + " ft" : Printed.of(length, Unit.FOOT);
     }
 }

@@ -21,6 +21,7 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -158,7 +159,7 @@ public final class LowPoint implements Check {
     }
 
     private static List<Observation> onSlope(SiteAnalysis analysis, Terms terms, Feature inlet) {
-        String within = "within " + Hollow.feet(terms.get(LOOK).si()) + " of it";
+        String within = "within " + Printed.feet(terms.get(LOOK).si()) + " of it";
         Optional<Coordinate> lowest =
                 lowestAround(analysis, inlet, terms.get(LOOK).si());
         Optional<Elevation> ground = analysis.ground()

@@ -1,9 +1,7 @@
 package org.fallrule.check.pipe;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -15,8 +13,6 @@ import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.network.PipeProfile;
-import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
 
 /** The ground over each pipe, along its whole run, by what lies above it. */
@@ -62,18 +58,12 @@ public final class Cover implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        List<Observation> observations = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
-            Optional<PipeProfile> profile = PipeProfile.of(run);
-            if (profile.isEmpty() || run.slope().isEmpty()) {
-                observations.add(ProfileMissing.of(run));
-                continue;
-            }
-            GroundOver cover = new GroundOver(analysis, run, profile.get(), "cover", profile.get()::topAt);
-            Stream.of(AT_LEAST, AT_MOST)
+        return EachProfile.observe(analysis, (run, profile) -> {
+            GroundOver cover = new GroundOver(analysis, run, profile, "cover", profile::topAt);
+            return Stream.of(AT_LEAST, AT_MOST)
                     .flatMap(bound -> terms.find(bound).stream())
-                    .forEach(limits -> observations.addAll(cover.against(limits)));
-        }
-        return observations;
+                    .flatMap(limits -> cover.against(limits).stream())
+                    .toList();
+        });
     }
 }

@@ -1,9 +1,7 @@
 package org.fallrule.check.pipe;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -16,8 +14,6 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
-import org.fallrule.network.PipeProfile;
-import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
 
 /** How deep each pipe's trench is dug, along its whole run. */
@@ -67,19 +63,13 @@ public final class Depth implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        List<Observation> observations = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
-            Optional<PipeProfile> profile = PipeProfile.of(run);
-            if (profile.isEmpty()) {
-                observations.add(ProfileMissing.of(run));
-                continue;
-            }
-            Trench trench = new Trench(analysis, run, profile.get(), terms.find(BEDDING));
-            GroundOver depth = new GroundOver(analysis, run, profile.get(), "trench depth", trench::bottomAt);
-            Stream.of(AT_MOST, AT_LEAST)
+        return EachProfile.observe(analysis, (run, profile) -> {
+            Trench trench = new Trench(analysis, run, profile, terms.find(BEDDING));
+            GroundOver depth = new GroundOver(analysis, run, profile, "trench depth", trench::bottomAt);
+            return Stream.of(AT_MOST, AT_LEAST)
                     .flatMap(bound -> terms.find(bound).stream())
-                    .forEach(limits -> observations.addAll(depth.against(limits)));
-        }
-        return observations;
+                    .flatMap(limits -> depth.against(limits).stream())
+                    .toList();
+        });
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.Stretch;
 import org.fallrule.check.Check;
@@ -82,20 +83,14 @@ public final class TrenchSafety implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        List<Observation> observations = new ArrayList<>();
         List<Observation> deepest = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
-            Optional<PipeProfile> profile = PipeProfile.of(run);
-            if (profile.isEmpty()) {
-                observations.add(ProfileMissing.of(run));
-                continue;
-            }
-            Trench trench = new Trench(analysis, run, profile.get(), terms.find(BEDDING));
-            protection(run, trench, terms).ifPresent(observations::add);
-            egress(run, trench, terms).ifPresent(observations::add);
-            groundMissing(run, trench).ifPresent(observations::add);
-            trench.deepest().map(spot -> deepest(run, profile.get(), spot)).ifPresent(deepest::add);
-        }
+        List<Observation> observations = new ArrayList<>(EachProfile.observe(analysis, (run, profile) -> {
+            Trench trench = new Trench(analysis, run, profile, terms.find(BEDDING));
+            trench.deepest().map(spot -> deepest(run, profile, spot)).ifPresent(deepest::add);
+            return Stream.of(protection(run, trench, terms), egress(run, trench, terms), groundMissing(run, trench))
+                    .flatMap(Optional::stream)
+                    .toList();
+        }));
         deepest.stream()
                 .max(Comparator.comparingDouble(TrenchSafety::depth))
                 .ifPresent(seen -> observations.add(0, seen));
