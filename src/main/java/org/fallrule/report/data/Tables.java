@@ -1,9 +1,11 @@
 package org.fallrule.report.data;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fallrule.analysis.InletCatchments;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Printed;
@@ -32,7 +34,7 @@ final class Tables {
                 "pipes",
                 report.analysis().network().runs().stream().map(this::pipe).toList(),
                 "inlets",
-                structures(Role.INLET),
+                inlets(),
                 "outfalls",
                 structures(Role.OUTFALL),
                 "crossings",
@@ -58,6 +60,23 @@ final class Tables {
 
     private static Optional<String> structure(Junction junction) {
         return junction.structures().stream().findFirst().map(Feature::id);
+    }
+
+    private List<Map<String, Object>> inlets() {
+        Map<Feature, InletCatchments.Catchment> catchments = InletCatchments.of(report.analysis());
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Feature inlet : report.site().features(Role.INLET)) {
+            Map<String, Object> row = structure(inlet);
+            Optional.ofNullable(catchments.get(inlet)).ifPresent(catchment -> {
+                put(row, "drains_ground", catchment.overGround(), Unit.SQUARE_FOOT);
+                put(row, "drains_roof", catchment.ofRoof(), Unit.SQUARE_FOOT);
+                if (catchment.isCut()) {
+                    row.put("drains_beyond_the_ground_given", true);
+                }
+            });
+            rows.add(row);
+        }
+        return rows;
     }
 
     private List<Map<String, Object>> structures(Role role) {
