@@ -87,7 +87,7 @@ final class LayerFiles {
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
     }
 
-    /** A link may not lead out of the folder either: a plan from elsewhere could name any file of this machine. */
+    /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */
     private void refuseLinkOut(Path file, LayerSpec spec) {
         try {
             if (!file.toRealPath().startsWith(folder.toRealPath())) {
