@@ -12,7 +12,6 @@ import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
  * Where a utility crosses a pipe in plan, and how high it lies there.
@@ -26,14 +25,13 @@ public record UtilityCrossing(Feature utility, double station, Optional<Elevatio
 
     /** The crossings of a pipe in the order of their stations. */
     public static List<UtilityCrossing> along(SiteAnalysis analysis, PipeRun run) {
-        LengthIndexedLine stations = new LengthIndexedLine(run.axis());
         List<UtilityCrossing> crossings = new ArrayList<>();
         for (Feature utility : analysis.site().features(Role.UTILITY)) {
-            for (Coordinate place : run.axis().intersection(utility.geometry()).getCoordinates()) {
+            for (Crossing crossing : Crossing.of(run, utility)) {
                 crossings.add(new UtilityCrossing(
                         utility,
-                        stations.project(place),
-                        top(analysis, utility, place),
+                        crossing.station(),
+                        topAt(analysis, utility, crossing.place()),
                         OutsideDiameter.of(utility).map(OutsideDiameter::value)));
             }
         }
@@ -41,7 +39,8 @@ public record UtilityCrossing(Feature utility, double station, Optional<Elevatio
         return crossings;
     }
 
-    private static Optional<Elevation> top(SiteAnalysis analysis, Feature utility, Coordinate place) {
+    /** A utility's outside top at a place: given, or the ground there less its depth; empty when neither is known. */
+    public static Optional<Elevation> topAt(SiteAnalysis analysis, Feature utility, Coordinate place) {
         return utility.get(Attribute.TOP)
                 .or(() -> utility.get(Attribute.DEPTH)
                         .flatMap(depth -> analysis.ground()

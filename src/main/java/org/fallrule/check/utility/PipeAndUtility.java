@@ -3,6 +3,7 @@ package org.fallrule.check.utility;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Crossing;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Limits;

@@ -2,6 +2,7 @@ package org.fallrule.check.utility;
 
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.finding.Missing;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
@@ -21,15 +22,7 @@ record UtilityLevel(Elevation top, Elevation bottom) {
     /** From the utility's top elevation, else from the ground there less its depth. */
     static Optional<UtilityLevel> at(SiteAnalysis analysis, Feature utility, Coordinate place, Length sizeIfUnknown) {
         Length size = OutsideDiameter.of(utility).map(OutsideDiameter::value).orElse(sizeIfUnknown);
-        Optional<Elevation> top = utility.get(Attribute.TOP).or(() -> fromGround(analysis, utility, place));
-        return top.map(level -> new UtilityLevel(level, level.minus(size)));
-    }
-
-    private static Optional<Elevation> fromGround(SiteAnalysis analysis, Feature utility, Coordinate place) {
-        return utility.get(Attribute.DEPTH)
-                .flatMap(depth -> analysis.ground()
-                        .flatMap(ground -> ground.elevationAt(place))
-                        .map(ground -> ground.minus(depth)));
+        return UtilityCrossing.topAt(analysis, utility, place).map(top -> new UtilityLevel(top, top.minus(size)));
     }
 
     /** What is missing where {@link #at} has no answer. */

@@ -1,4 +1,4 @@
-package org.fallrule.check.utility;
+package org.fallrule.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  * @param place where, in plan
  * @param along whether the two share a stretch there, of which this is an end
  */
-record Crossing(double station, Coordinate place, boolean along) {
+public record Crossing(double station, Coordinate place, boolean along) {
 
     /** Straight pieces to a quarter circle: within 0.2 % of its radius, and never outside of it. */
     private static final int ARC_SEGMENTS = 16;
@@ -26,7 +26,7 @@ record Crossing(double station, Coordinate place, boolean along) {
     private static final double APART = 1e-6;
 
     /** The crossings of a run and a utility in the order of their stations; a shared stretch counts at its ends. */
-    static List<Crossing> of(PipeRun run, Feature utility) {
+    public static List<Crossing> of(PipeRun run, Feature utility) {
         Stationing stationing = new Stationing(run.axis());
         List<Double> stations = new ArrayList<>();
         for (Object line : LinearComponentExtracter.getLines(utility.geometry())) {
@@ -53,7 +53,7 @@ record Crossing(double station, Coordinate place, boolean along) {
     }
 
     /** The parts of a run farther in plan than {@code excused} metres from every crossing; empty when none is left. To lie along is not to cross. */
-    static Geometry apartFrom(List<Crossing> crossings, PipeRun run, double excused) {
+    public static Geometry apartFrom(List<Crossing> crossings, PipeRun run, double excused) {
         Geometry apart = run.axis();
         for (Crossing crossing : crossings.stream().filter(each -> !each.along).toList()) {
             Geometry near =
