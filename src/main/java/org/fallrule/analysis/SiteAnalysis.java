@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.document.Fault;
+import org.fallrule.locality.Locality;
 import org.fallrule.network.NetworkBuilder;
 import org.fallrule.network.PipeNetwork;
 import org.fallrule.site.Layer;
@@ -18,6 +19,7 @@ import org.fallrule.terrain.RasterGround;
  * A plan and what follows from it; what every check looks at.
  *
  * @param site the plan
+ * @param locality what the rule books say of its place
  * @param ground the finished ground: the proposed one where the plan has it, else the existing
  * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
  * @param surfaces what lies on the ground
@@ -27,6 +29,7 @@ import org.fallrule.terrain.RasterGround;
  */
 public record SiteAnalysis(
         Site site,
+        Locality locality,
         Optional<GroundSurface> ground,
         Optional<GroundSurface> existing,
         SurfaceAbove surfaces,
@@ -38,7 +41,12 @@ public record SiteAnalysis(
         problems = List.copyOf(problems);
     }
 
+    /** A plan in a place of which no rule book says anything. */
     public static SiteAnalysis of(Site site) {
+        return of(site, Locality.UNSAID);
+    }
+
+    public static SiteAnalysis of(Site site, Locality locality) {
         List<Fault> problems = new ArrayList<>();
         Optional<GroundSurface> existing =
                 over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
@@ -47,6 +55,7 @@ public record SiteAnalysis(
         Optional<GroundSurface> ground = over(proposed, existing);
         return new SiteAnalysis(
                 site,
+                locality,
                 ground,
                 existing,
                 new SurfaceAbove(site),

@@ -119,7 +119,7 @@ final class CheckCommand implements Callable<Integer> {
         Site site = SiteReader.read(folder);
         String name = county.or(site::county).orElseThrow(() -> countyMissing(library));
         RuleBook book = library.load(name, house.or(site::house));
-        SiteAnalysis analysis = SiteAnalysis.of(site);
+        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
         Report report = new Report(analysis, name, book, review);
         reports.ifPresent(place -> place.write(report));

@@ -61,7 +61,7 @@ public final class Printed {
 
     private static String of(Quantity quantity, Unit unit, int decimals) {
         String number = rounded(quantity.in(unit), decimals).toPlainString();
-        return number + " " + unit.symbol();
+        return (number + " " + unit.symbol()).strip();
     }
 
     private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {

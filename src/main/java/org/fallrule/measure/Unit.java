@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The units that the trade writes. Factors are exact: the international foot is 0.3048 m and the US survey foot
- * 1200/3937 m (NIST SP 811, 2008 edition, appendix B.6).
+ * The units that the trade writes. Factors are exact: the international foot is 0.3048 m, the US survey foot 1200/3937 m, and
+ * the US gallon 231 cubic inches (NIST SP 811, 2008 edition, appendix B.6).
  */
 public enum Unit {
     METRE(Dimension.LENGTH, 1, 3, "m", "metre", "metres", "meter", "meters"),
@@ -31,7 +31,35 @@ public enum Unit {
     SQUARE_FOOT(Dimension.AREA, 0.3048 * 0.3048, 0, "sq ft", "sq_ft", "ft2", "sf"),
     ACRE(Dimension.AREA, 4046.8564224, 3, "acre", "acres", "ac"),
 
-    DEGREE(Dimension.ANGLE, Math.PI / 180, 1, "deg", "degree", "degrees");
+    DEGREE(Dimension.ANGLE, Math.PI / 180, 1, "deg", "degree", "degrees"),
+
+    CUBIC_FOOT_PER_SECOND(Dimension.FLOW, Factor.CUBIC_FOOT, 3, "cfs", "ft3/s", "cu ft/s"),
+    GALLON_PER_MINUTE(Dimension.FLOW, Factor.GALLON / 60, 1, "gpm", "gal/min"),
+    LITRE_PER_SECOND(Dimension.FLOW, 1e-3, 2, "l/s", "L/s", "lps"),
+    CUBIC_METRE_PER_SECOND(Dimension.FLOW, 1, 4, "m3/s", "cms"),
+
+    FOOT_PER_SECOND(Dimension.VELOCITY, 0.3048, 2, "ft/s", "fps"),
+    METRE_PER_SECOND(Dimension.VELOCITY, 1, 2, "m/s"),
+
+    INCH_PER_HOUR(Dimension.INTENSITY, 0.0254 / 3600, 2, "in/h", "in/hr", "iph"),
+    MILLIMETRE_PER_HOUR(Dimension.INTENSITY, 1e-3 / 3600, 1, "mm/h", "mm/hr"),
+
+    MINUTE(Dimension.TIME, 60, 1, "min", "minute", "minutes"),
+    SECOND(Dimension.TIME, 1, 0, "s", "sec", "second", "seconds"),
+    HOUR(Dimension.TIME, 3600, 1, "h", "hr", "hour", "hours"),
+
+    CUBIC_FOOT(Dimension.VOLUME, Factor.CUBIC_FOOT, 1, "cu ft", "ft3", "cf"),
+    GALLON(Dimension.VOLUME, Factor.GALLON, 0, "gal", "gallon", "gallons"),
+    CUBIC_YARD(Dimension.VOLUME, 27 * Factor.CUBIC_FOOT, 1, "cu yd", "yd3", "cy"),
+    CUBIC_METRE(Dimension.VOLUME, 1, 3, "m3"),
+    LITRE(Dimension.VOLUME, 1e-3, 0, "l", "litre", "litres", "liter", "liters"),
+
+    ONE(Dimension.RATIO, 1, 2, "");
+
+    private static final class Factor {
+        static final double CUBIC_FOOT = 0.3048 * 0.3048 * 0.3048;
+        static final double GALLON = 231 * 0.0254 * 0.0254 * 0.0254;
+    }
 
     private final Dimension dimension;
     private final double toSi;
@@ -54,6 +82,23 @@ public enum Unit {
     /** The number of SI units in one of these. */
     public double toSi() {
         return toSi;
+    }
+
+    /** The unit in which a quantity is printed that comes with no unit of its own. */
+    public static Unit usual(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> FOOT;
+            case ELEVATION -> ELEVATION_FOOT;
+            case SLOPE -> PERCENT;
+            case AREA -> SQUARE_FOOT;
+            case ANGLE -> DEGREE;
+            case FLOW -> CUBIC_FOOT_PER_SECOND;
+            case VELOCITY -> FOOT_PER_SECOND;
+            case INTENSITY -> INCH_PER_HOUR;
+            case TIME -> MINUTE;
+            case VOLUME -> CUBIC_FOOT;
+            case RATIO -> ONE;
+        };
     }
 
     /** Digits after the point that the trade usually prints in this unit. */

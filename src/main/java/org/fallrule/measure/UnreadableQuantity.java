@@ -18,27 +18,27 @@ public final class UnreadableQuantity extends RuntimeException {
 
     static UnreadableQuantity notANumber(String text, Dimension wanted) {
         return new UnreadableQuantity(
-                "\"" + text + "\" is not a number; give " + article(wanted) + " such as " + example(wanted));
+                "\"" + text + "\" is not a number; give " + article(wanted) + " such as " + wanted.example());
     }
 
     static UnreadableQuantity unitMissing(String text, Dimension wanted) {
         return new UnreadableQuantity("\"" + text + "\" has no unit; give " + article(wanted) + " with "
-                + Unit.symbolsOf(wanted) + ", such as " + example(wanted));
+                + Unit.symbolsOf(wanted) + ", such as " + wanted.example());
     }
 
     static UnreadableQuantity unitUnknown(String text, String unit, Dimension wanted) {
         return new UnreadableQuantity("\"" + text + "\": \"" + unit.strip() + "\" is not a unit of " + wanted.word()
-                + "; use " + Unit.symbolsOf(wanted));
+                + (wanted == Dimension.RATIO ? "; give a number alone" : "; use " + Unit.symbolsOf(wanted)));
     }
 
     static UnreadableQuantity tooLong(String start, Dimension wanted) {
         return new UnreadableQuantity(
-                "\"" + start + "\"… is too long for " + article(wanted) + "; give one such as " + example(wanted));
+                "\"" + start + "\"… is too long for " + article(wanted) + "; give one such as " + wanted.example());
     }
 
     static UnreadableQuantity tooGreat(String text, Dimension wanted) {
         return new UnreadableQuantity("\"" + text + "\" is too great for " + article(wanted)
-                + " on a lot; give one such as " + example(wanted));
+                + " on a lot; give one such as " + wanted.example());
     }
 
     static UnreadableQuantity steepRatio(String text) {
@@ -50,15 +50,5 @@ public final class UnreadableQuantity extends RuntimeException {
     private static String article(Dimension dimension) {
         String word = dimension.word();
         return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
-    }
-
-    private static String example(Dimension dimension) {
-        return switch (dimension) {
-            case LENGTH -> "18 in";
-            case ELEVATION -> "612.40 ft";
-            case SLOPE -> "1/8 in/ft or 1 %";
-            case AREA -> "1200 sq ft";
-            case ANGLE -> "45 deg";
-        };
     }
 }

@@ -1,6 +1,7 @@
 package org.fallrule.measure;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -8,7 +9,8 @@ import java.util.regex.Pattern;
  * A quantity as somebody wrote it: the amount, the unit they used, and their text.
  *
  * <p>Text is read as a number, a whole number with a fraction, or a fraction, then a unit: {@code 5 ft}, {@code 18 in},
- * {@code 1 1/2 in}, {@code 1/8 in/ft}, {@code 1 %}. A slope may also stand as a ratio, {@code 1:48}, fall to run. A ratio that
+ * {@code 1 1/2 in}, {@code 1/8 in/ft}, {@code 1 %}. A ratio is
+ * a number alone. A slope may also stand as a ratio, {@code 1:48}, fall to run. A ratio that
  * falls more than it runs is refused: graders write side slopes run to rise, so that {@code 3:1} could mean either.
  *
  * @param quantity the amount
@@ -43,11 +45,12 @@ public record Written(Quantity quantity, Unit unit, String text) {
         if (!parts.matches()) {
             throw UnreadableQuantity.notANumber(text, wanted);
         }
-        if (parts.group(4) == null) {
+        String unitWord = Optional.ofNullable(parts.group(4)).orElse("");
+        if (unitWord.isEmpty() && wanted != Dimension.RATIO) {
             throw UnreadableQuantity.unitMissing(text, wanted);
         }
-        Unit unit = Unit.named(parts.group(4), wanted)
-                .orElseThrow(() -> UnreadableQuantity.unitUnknown(text, parts.group(4), wanted));
+        Unit unit =
+                Unit.named(unitWord, wanted).orElseThrow(() -> UnreadableQuantity.unitUnknown(text, unitWord, wanted));
         double si = number(parts, text, wanted) * unit.toSi();
         if (Math.abs(si) > GREATEST) {
             throw UnreadableQuantity.tooGreat(text, wanted);
@@ -58,7 +61,9 @@ public record Written(Quantity quantity, Unit unit, String text) {
     /** A bare number in a unit stated elsewhere. */
     public static Written of(double number, Unit unit) {
         return new Written(
-                unit.dimension().of(number * unit.toSi()), unit, Printed.trimmed(number) + " " + unit.symbol());
+                unit.dimension().of(number * unit.toSi()),
+                unit,
+                (Printed.trimmed(number) + " " + unit.symbol()).strip());
     }
 
     /**
@@ -70,7 +75,7 @@ public record Written(Quantity quantity, Unit unit, String text) {
         return new Written(
                 unit.dimension().of(rounded.doubleValue() * unit.toSi()),
                 unit,
-                rounded.toPlainString() + " " + unit.symbol());
+                (rounded.toPlainString() + " " + unit.symbol()).strip());
     }
 
     private static double fallToRun(Matcher ratio, String text) {

@@ -2,7 +2,7 @@ package org.fallrule.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fallrule.rulebook.Climate;
+import org.fallrule.locality.Climate;
 
 /** What every report warns of. */
 public final class Cautions {

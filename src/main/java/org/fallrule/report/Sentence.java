@@ -55,7 +55,8 @@ public final class Sentence {
     public static String shown(Measured measured) {
         return measured.limit()
                 .map(limit -> Printed.beside(measured.value(), limit))
-                .orElseGet(() -> Printed.of(measured.value(), usualUnit(measured.value())));
+                .orElseGet(() ->
+                        Printed.of(measured.value(), Unit.usual(measured.value().dimension())));
     }
 
     /** The limit as printed: {@code at least 5 ft}. */
@@ -80,7 +81,7 @@ public final class Sentence {
         Unit unit = measured.limit()
                 .map(limit -> limit.value().unit())
                 .filter(limit -> limit.dimension() != Dimension.SLOPE)
-                .orElse(usualUnit(accuracy));
+                .orElse(Unit.usual(accuracy.dimension()));
         return Optional.of("±" + Printed.of(accuracy, unit));
     }
 
@@ -96,16 +97,6 @@ public final class Sentence {
                     .ifPresent(known -> text.append("; known only to ").append(known));
         }
         return text.toString();
-    }
-
-    private static Unit usualUnit(Quantity quantity) {
-        return switch (quantity.dimension()) {
-            case LENGTH -> Unit.FOOT;
-            case ELEVATION -> Unit.ELEVATION_FOOT;
-            case SLOPE -> Unit.PERCENT;
-            case AREA -> Unit.SQUARE_FOOT;
-            case ANGLE -> Unit.DEGREE;
-        };
     }
 
     private static String capital(String text) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
+import org.fallrule.locality.Locality;
 
 /**
  * One rule book as its file has it, before it is laid over another.
@@ -15,7 +16,7 @@ import org.fallrule.document.Place;
  * @param title its title
  * @param sha256 the digest of its bytes, for the report
  * @param buildsOn the path of the book under it, where it stands
- * @param climate what it says of the climate
+ * @param locality what it says of its place
  * @param rules its rules by id, in the order written
  * @param rulePlaces where each rule's id stands
  */
@@ -25,7 +26,7 @@ record BookFile(
         String title,
         String sha256,
         Optional<Node.Scalar> buildsOn,
-        Climate climate,
+        Locality locality,
         Map<String, Node.Mapping> rules,
         Map<String, Place> rulePlaces) {
 

@@ -16,9 +16,7 @@ import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.document.Yaml;
-import org.fallrule.measure.Dimension;
-import org.fallrule.measure.UnreadableQuantity;
-import org.fallrule.measure.Written;
+import org.fallrule.locality.Locality;
 
 /** Reads one rule book file. */
 final class BookReader {
@@ -38,7 +36,7 @@ final class BookReader {
             buildsOn.ifPresent(on -> faults.add(new Fault(
                     on.place(), "a house book is laid over whatever county is asked for; leave builds_on out")));
         }
-        Climate climate = keys.mapping("climate").map(this::climate).orElse(Climate.UNSAID);
+        Locality locality = new LocalityReader(faults).read(keys);
         Map<String, Node.Mapping> rules = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
         keys.mapping("rules")
@@ -47,7 +45,7 @@ final class BookReader {
                     rule(id, node).ifPresent(rule -> rules.put(id, rule));
                 }));
         keys.refuseOthers("a rule book");
-        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, climate, rules, places);
+        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, locality, rules, places);
     }
 
     private Optional<Node.Mapping> rule(String id, Node node) {
@@ -56,36 +54,6 @@ final class BookReader {
         }
         faults.add(new Fault(node.place(), "rule " + id + ": found " + node.kind() + ", wanted keys with values"));
         return Optional.empty();
-    }
-
-    private Climate climate(Node.Mapping mapping) {
-        Keys keys = new Keys(mapping, faults);
-        Optional<Boolean> freezing = keys.scalar("freezing").flatMap(this::flag);
-        Optional<Written> frost = keys.scalar("frost_depth").flatMap(this::length);
-        Optional<String> soil = keys.text("soil");
-        keys.refuseOthers("climate");
-        return new Climate(freezing, frost, soil);
-    }
-
-    private Optional<Boolean> flag(Node.Scalar scalar) {
-        if (scalar.text().equals("true") || scalar.text().equals("false")) {
-            return Optional.of(scalar.text().equals("true"));
-        }
-        faults.add(new Fault(scalar.place(), "found " + scalar.kind() + ", wanted true or false"));
-        return Optional.empty();
-    }
-
-    private Optional<Written> length(Node.Scalar scalar) {
-        try {
-            Written length = Written.parse(scalar.text(), Dimension.LENGTH);
-            if (length.quantity().si() < 0) {
-                faults.add(new Fault(scalar.place(), scalar.kind() + " is negative; give zero or more"));
-            }
-            return Optional.of(length);
-        } catch (UnreadableQuantity e) {
-            faults.add(new Fault(scalar.place(), e.says()));
-            return Optional.empty();
-        }
     }
 
     private static String sha256(Path path) {

@@ -9,6 +9,7 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
+import org.fallrule.locality.Locality;
 
 /** Lays rule books over each other, key by key, and makes the rules that come out. */
 final class Layering {
@@ -23,16 +24,16 @@ final class Layering {
     }
 
     RuleBook layered(List<BookFile> books) {
-        Climate climate = Climate.UNSAID;
+        Locality locality = Locality.UNSAID;
         List<RuleBook.Source> sources = new ArrayList<>();
         for (BookFile book : books) {
-            climate = climate.overlaid(book.climate());
+            locality = locality.overlaid(book.locality());
             sources.add(new RuleBook.Source(book.file(), book.title(), book.sha256()));
             book.rules().forEach((id, rule) -> lay(book, id, rule));
         }
         List<Rule> compiled = new ArrayList<>();
         rules.values().forEach(rule -> compiler.compile(rule).ifPresent(compiled::add));
-        return new RuleBook(sources, climate, compiled);
+        return new RuleBook(sources, locality, compiled);
     }
 
     private void lay(BookFile book, String id, Node.Mapping rule) {

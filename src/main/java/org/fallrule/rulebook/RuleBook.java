@@ -1,15 +1,16 @@
 package org.fallrule.rulebook;
 
 import java.util.List;
+import org.fallrule.locality.Locality;
 
 /**
  * The rules that apply to a plan.
  *
  * @param books the books laid over each other, the lowest first
- * @param climate what they say of the climate
+ * @param locality what they say of the place
  * @param rules the rules in the order of the books
  */
-public record RuleBook(List<Source> books, Climate climate, List<Rule> rules) {
+public record RuleBook(List<Source> books, Locality locality, List<Rule> rules) {
 
     public RuleBook {
         books = List.copyOf(books);

@@ -29,6 +29,7 @@ class ArchitectureTest {
             "document",
             "measure",
             "filter",
+            "locality",
             "site",
             "reader",
             "terrain",

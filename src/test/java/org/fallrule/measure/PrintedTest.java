@@ -149,7 +149,7 @@ class PrintedTest {
     }
 
     private static BigDecimal number(String shown) {
-        return new BigDecimal(shown.substring(0, shown.indexOf(' ')));
+        return new BigDecimal(shown.split(" ", 2)[0]);
     }
 
     /** The number that a reader of the limit's print compares with. */
@@ -158,7 +158,7 @@ class PrintedTest {
         if (shown.contains("(")) {
             return number(shown.substring(shown.indexOf('(') + 1));
         }
-        String text = shown.substring(0, shown.indexOf(' '));
+        String text = shown.split(" ", 2)[0];
         int slash = text.indexOf('/');
         return slash < 0
                 ? new BigDecimal(text)

@@ -112,11 +112,11 @@ class SentenceTest {
 
     @Test
     void theCautionsWarnOfIceUnlessTheGroundNeverFreezes() {
-        assertThat(Cautions.in(Reports.of("harrow-14").book().climate()))
+        assertThat(Cautions.in(Reports.of("harrow-14").book().locality().climate()))
                 .anyMatch(caution -> caution.contains("ice"))
                 .anyMatch(caution -> caution.contains("811"))
                 .anyMatch(caution -> caution.contains("screening aid"));
-        assertThat(Cautions.in(Reports.of("plumb-line-1").book().climate()))
+        assertThat(Cautions.in(Reports.of("plumb-line-1").book().locality().climate()))
                 .noneMatch(caution -> caution.contains("becomes ice"))
                 .hasSizeGreaterThan(5);
     }

@@ -25,7 +25,7 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
-import org.fallrule.rulebook.Climate;
+import org.fallrule.locality.Locality;
 import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Feature;
@@ -93,7 +93,7 @@ class ReviewerTest {
     }
 
     private static Review review(PlanInFeet plan, Rule... rules) {
-        Climate unsaid = new Climate(Optional.empty(), Optional.empty(), Optional.empty());
+        Locality unsaid = Locality.UNSAID;
         return Reviewer.review(plan.analysis(), new RuleBook(List.of(), unsaid, List.of(rules)), TODAY);
     }
 

@@ -89,9 +89,10 @@ class LibraryTest {
                 .containsExactly(
                         "rules/baseline.yaml", "rules/counties/b.yaml", "rules/counties/c.yaml", "rules/house/h.yaml");
         assertThat(books.house().books().get(2).title()).isEqualTo("counties/c.yaml");
-        assertThat(books.house().climate().freezing()).contains(false);
-        assertThat(books.house().climate().soil()).contains("loam");
-        assertThat(books.house().climate().frostDepth().orElseThrow().text()).isEqualTo("30 in");
+        assertThat(books.house().locality().climate().freezing()).contains(false);
+        assertThat(books.house().locality().climate().soil()).contains("loam");
+        assertThat(books.house().locality().climate().frostDepth().orElseThrow().text())
+                .isEqualTo("30 in");
     }
 
     @Test

@@ -53,14 +53,14 @@ final class FindingTree {
 
     private static void measured(Measured measured, Map<String, Object> tree) {
         Dimension dimension = measured.value().dimension();
-        String unit = si(dimension);
+        String unit = dimension.siSymbol();
         tree.put(
                 "measured",
                 ordered(
                         "of",
                         measured.of(),
                         "value",
-                        rounded(measured.value().si()),
+                        rounded(measured.value().si(), dimension),
                         "unit",
                         unit,
                         "shown",
@@ -71,22 +71,24 @@ final class FindingTree {
                         "short_by",
                         ordered(
                                 "value",
-                                rounded(measured.limit()
-                                        .map(limit -> limit.shortfall(measured.value()))
-                                        .orElse(0.0)),
+                                rounded(
+                                        measured.limit()
+                                                .map(limit -> limit.shortfall(measured.value()))
+                                                .orElse(0.0),
+                                        dimension),
                                 "unit",
                                 unit,
                                 "shown",
                                 shown)));
         if (measured.accuracy() > 0) {
-            tree.put("accuracy", ordered("value", rounded(measured.accuracy()), "unit", unit));
+            tree.put("accuracy", ordered("value", rounded(measured.accuracy(), dimension), "unit", unit));
         }
     }
 
     private static Map<String, Object> required(Limit limit, String unit) {
         return ordered(
                 limit.bound().name().toLowerCase(java.util.Locale.ROOT),
-                rounded(limit.value().quantity().si()),
+                rounded(limit.value().quantity().si(), limit.value().quantity().dimension()),
                 "unit",
                 unit,
                 "shown",
@@ -103,22 +105,13 @@ final class FindingTree {
         return tree;
     }
 
-    /** The sign of the SI unit of a dimension. */
-    static String si(Dimension dimension) {
-        return switch (dimension) {
-            case LENGTH, ELEVATION -> "m";
-            case SLOPE -> "m/m";
-            case AREA -> "m2";
-            case ANGLE -> "rad";
-        };
-    }
-
     /**
-     * A value in SI to nine decimals, a millionth of a millimetre: what lies beyond is noise of the arithmetic, and differs
-     * from one processor to the next.
+     * A value in SI to nine decimals, a millionth of a millimetre, and as finely in dimensions whose values are small: what
+     * lies beyond is noise of the arithmetic, and differs from one processor to the next.
      */
-    static double rounded(double si) {
-        return Math.round(si * 1e9) / 1e9;
+    static double rounded(double si, Dimension dimension) {
+        double steps = dimension.tolerance() < 1e-7 ? 1e15 : 1e9;
+        return Math.round(si * steps) / steps;
     }
 
     static Map<String, Object> ordered(Object... namesAndValues) {

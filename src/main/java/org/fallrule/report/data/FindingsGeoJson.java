@@ -53,7 +53,7 @@ public final class FindingsGeoJson {
                 "value_si",
                 seen.measured()
                         .map(Measured::value)
-                        .map(value -> FindingTree.rounded(value.si()))
+                        .map(value -> FindingTree.rounded(value.si(), value.dimension()))
                         .orElse(null));
         row.put("says", Sentence.of(finding));
         row.put("set_by", finding.setBy().fileAndLine());

@@ -113,7 +113,8 @@ final class Tables {
                         "gap",
                         FindingTree.ordered(
                                 "value",
-                                FindingTree.rounded(measured.value().si()),
+                                FindingTree.rounded(
+                                        measured.value().si(), measured.value().dimension()),
                                 "unit",
                                 "m",
                                 "shown",
@@ -127,9 +128,9 @@ final class Tables {
                 name,
                 FindingTree.ordered(
                         "value",
-                        FindingTree.rounded(value.si()),
+                        FindingTree.rounded(value.si(), value.dimension()),
                         "unit",
-                        FindingTree.si(value.dimension()),
+                        value.dimension().siSymbol(),
                         "shown",
                         Printed.of(value, unit))));
     }

@@ -58,7 +58,7 @@ final class PageBuilder {
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
                 books(),
-                Cautions.in(report.book().climate()));
+                Cautions.in(report.book().locality().climate()));
     }
 
     /** Findings are sorted by outcome, the open ones first. */

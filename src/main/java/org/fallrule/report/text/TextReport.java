@@ -159,7 +159,7 @@ public final class TextReport {
         }
         line("");
         line("CAUTIONS");
-        Cautions.in(report.book().climate()).forEach(caution -> paragraph("  ", caution));
+        Cautions.in(report.book().locality().climate()).forEach(caution -> paragraph("  ", caution));
     }
 
     private void heading(String title, int count, Outcome outcome) {

@@ -274,6 +274,7 @@ class FindingsFilesTest {
         Report renamed = new Report(
                 new org.fallrule.analysis.SiteAnalysis(
                         named(report.site(), document),
+                        report.analysis().locality(),
                         report.analysis().ground(),
                         report.analysis().existing(),
                         report.analysis().surfaces(),

@@ -36,7 +36,8 @@ class HtmlReportTest {
         for (int i = 0; i < findings.size(); i++) {
             assertThat(PAGE).contains("id=\"finding-" + (i + 1) + "\"", escaped(Sentence.of(findings.get(i))));
         }
-        Cautions.in(REPORT.book().climate()).forEach(caution -> assertThat(PAGE).contains(escaped(caution)));
+        Cautions.in(REPORT.book().locality().climate())
+                .forEach(caution -> assertThat(PAGE).contains(escaped(caution)));
     }
 
     @Test

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 
 import java.util.List;
-import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.locality.Locality;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.PipeRun;
@@ -16,7 +16,6 @@ import org.fallrule.report.SamplePlan;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.review.Review;
-import org.fallrule.rulebook.Climate;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
@@ -47,8 +46,8 @@ class SectionDrawingTest {
     }
 
     private static Report report(PlanInFeet plan) {
-        Climate climate = new Climate(Optional.empty(), Optional.empty(), Optional.empty());
-        RuleBook book = new RuleBook(List.of(), climate, List.of());
+        Locality locality = Locality.UNSAID;
+        RuleBook book = new RuleBook(List.of(), locality, List.of());
         return new Report(SiteAnalysis.of(plan.site()), "none", book, new Review(List.of(), List.of()));
     }
 

@@ -1,4 +1,4 @@
-package org.fallrule.rulebook;
+package org.fallrule.locality;
 
 import java.util.Optional;
 import org.fallrule.measure.Written;
@@ -12,10 +12,10 @@ import org.fallrule.measure.Written;
  */
 public record Climate(Optional<Boolean> freezing, Optional<Written> frostDepth, Optional<String> soil) {
 
-    static final Climate UNSAID = new Climate(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Climate UNSAID = new Climate(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** This climate with what a later book says laid over it. */
-    Climate overlaid(Climate over) {
+    public Climate overlaid(Climate over) {
         return new Climate(
                 over.freezing.or(() -> freezing), over.frostDepth.or(() -> frostDepth), over.soil.or(() -> soil));
     }

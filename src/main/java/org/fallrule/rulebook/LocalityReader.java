@@ -1,0 +1,56 @@
+package org.fallrule.rulebook;
+
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
+import org.fallrule.document.Node;
+import org.fallrule.locality.Climate;
+import org.fallrule.locality.Locality;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.UnreadableQuantity;
+import org.fallrule.measure.Written;
+
+/** Reads what a rule book says of its place, beside its rules. */
+final class LocalityReader {
+    private final List<Fault> faults;
+
+    LocalityReader(List<Fault> faults) {
+        this.faults = faults;
+    }
+
+    /** What the keys at the top of a book say of its place. */
+    Locality read(Keys book) {
+        return new Locality(book.mapping("climate").map(this::climate).orElse(Climate.UNSAID));
+    }
+
+    private Climate climate(Node.Mapping mapping) {
+        Keys keys = new Keys(mapping, faults);
+        Optional<Boolean> freezing = keys.scalar("freezing").flatMap(this::flag);
+        Optional<Written> frost = keys.scalar("frost_depth").flatMap(this::length);
+        Optional<String> soil = keys.text("soil");
+        keys.refuseOthers("climate");
+        return new Climate(freezing, frost, soil);
+    }
+
+    private Optional<Boolean> flag(Node.Scalar scalar) {
+        if (scalar.text().equals("true") || scalar.text().equals("false")) {
+            return Optional.of(scalar.text().equals("true"));
+        }
+        faults.add(new Fault(scalar.place(), "found " + scalar.kind() + ", wanted true or false"));
+        return Optional.empty();
+    }
+
+    private Optional<Written> length(Node.Scalar scalar) {
+        try {
+            Written length = Written.parse(scalar.text(), Dimension.LENGTH);
+            if (length.quantity().si() < 0) {
+                faults.add(new Fault(scalar.place(), scalar.kind() + " is negative; give zero or more"));
+            }
+            return Optional.of(length);
+        } catch (UnreadableQuantity e) {
+            faults.add(new Fault(scalar.place(), e.says()));
+            return Optional.empty();
+        }
+    }
+}
