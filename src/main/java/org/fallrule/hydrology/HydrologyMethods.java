@@ -11,6 +11,21 @@ public final class HydrologyMethods implements MethodList {
 
     @Override
     public List<Method> methods() {
-        return List.of(Kirpich.METHOD);
+        return List.of(
+                TableIntensity.METHOD,
+                CurveIntensity.METHOD,
+                CompositeRunoff.METHOD,
+                RationalMethod.METHOD,
+                RationalFlows.METHOD,
+                FaaTime.METHOD,
+                SheetFlow.METHOD,
+                ShallowConcentratedFlow.METHOD,
+                Kerby.METHOD,
+                Kirpich.METHOD,
+                KinematicWave.METHOD,
+                TimeOfConcentration.METHOD,
+                RoofRain.METHOD,
+                LeaderCapacity.METHOD,
+                CodeTable.METHOD);
     }
 }

@@ -25,20 +25,14 @@ public final class Kirpich {
             .limit("Slope and length above zero; a level channel has no answer.")
             .limit("No factor for lined or grassed channels is applied; the factors printed for them differ.");
 
-    private static final double K_FEET = 0.0078;
-
     private Kirpich() {}
 
     /** The travel time, or why there is none. */
     public static Answer<Time> time(Length length, Slope slope) {
-        if (length.metres() <= 0) {
-            return Answer.none("the channel has no length");
-        }
-        if (slope.ratio() <= 0) {
-            return Answer.none("the channel does not fall; Kirpich's formula needs a slope above zero");
-        }
-        double feet = length.in(Unit.FOOT);
-        return Answer.of(
-                new Time(K_FEET * Math.pow(feet, 0.77) * Math.pow(slope.ratio(), -0.385) * Unit.MINUTE.toSi()));
+        return Overland.sound(length, slope)
+                .map(swale -> new Time(0.0078
+                        * Math.pow(length.in(Unit.FOOT), 0.77)
+                        * Math.pow(slope.ratio(), -0.385)
+                        * Unit.MINUTE.toSi()));
     }
 }
