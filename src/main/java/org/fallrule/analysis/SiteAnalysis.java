@@ -19,7 +19,7 @@ import org.fallrule.terrain.RasterGround;
  * A plan and what follows from it; what every check looks at.
  *
  * @param site the plan
- * @param locality what the rule books say of its place
+ * @param locality what the rule books say of its place, with the rain that the plan states for itself
  * @param ground the finished ground: the proposed one where the plan has it, else the existing
  * @param existing the ground as it is: surveyed points and lines where there are any, else the raster
  * @param surfaces what lies on the ground
@@ -55,7 +55,7 @@ public record SiteAnalysis(
         Optional<GroundSurface> ground = over(proposed, existing);
         return new SiteAnalysis(
                 site,
-                locality,
+                locality.with(site.storm()),
                 ground,
                 existing,
                 new SurfaceAbove(site),

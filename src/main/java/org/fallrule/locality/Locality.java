@@ -4,14 +4,21 @@ package org.fallrule.locality;
  * What the rule books say of the place that a plan lies in, for calculations that no single rule owns.
  *
  * @param climate its climate and usual soil
+ * @param storm the rain to design for
+ * @param runoff how much of it runs off
  */
-public record Locality(Climate climate) {
+public record Locality(Climate climate, Storm storm, Runoff runoff) {
 
     /** A place of which no book says anything. */
-    public static final Locality UNSAID = new Locality(Climate.UNSAID);
+    public static final Locality UNSAID = new Locality(Climate.UNSAID, Storm.UNSAID, Runoff.UNSAID);
 
     /** This locality with what a later book says laid over it, key by key. */
     public Locality overlaid(Locality over) {
-        return new Locality(climate.overlaid(over.climate));
+        return new Locality(climate.overlaid(over.climate), storm.overlaid(over.storm), runoff.overlaid(over.runoff));
+    }
+
+    /** This locality with the rain that a site states for itself laid over it. */
+    public Locality with(Storm site) {
+        return new Locality(climate, storm.overlaid(site), runoff);
     }
 }

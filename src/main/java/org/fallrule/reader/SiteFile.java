@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
+import org.fallrule.locality.Storm;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Role;
 import org.fallrule.site.Survey;
@@ -23,6 +24,7 @@ import org.fallrule.site.Waiver;
  * @param absent the roles that the lot has none of, and where that is stated
  * @param layers the layers
  * @param waivers what has been excused
+ * @param storm the rain that the site states for itself
  */
 record SiteFile(
         Optional<String> name,
@@ -34,7 +36,8 @@ record SiteFile(
         Survey survey,
         Map<Role, Place> absent,
         List<LayerSpec> layers,
-        List<Waiver> waivers) {
+        List<Waiver> waivers,
+        Storm storm) {
 
     /** What a folder without a site.yaml says. */
     static SiteFile silent() {
@@ -48,11 +51,12 @@ record SiteFile(
                 Survey.UNKNOWN,
                 Map.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Storm.UNSAID);
     }
 
     /** The same with other layers. */
     SiteFile with(List<LayerSpec> others) {
-        return new SiteFile(name, county, house, crs, datum, units, survey, absent, others, waivers);
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, others, waivers, storm);
     }
 }

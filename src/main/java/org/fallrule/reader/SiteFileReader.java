@@ -14,6 +14,8 @@ import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.Yaml;
+import org.fallrule.locality.Storm;
+import org.fallrule.locality.StormReader;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
@@ -45,9 +47,10 @@ final class SiteFileReader {
         Map<Role, Place> absent = absent(keys);
         List<LayerSpec> layers = keys.mapping("layers").map(layerReader::layers).orElse(List.of());
         List<Waiver> waivers = waivers(keys);
+        Storm storm = keys.mapping("storm").map(this::storm).orElse(Storm.UNSAID);
         keys.refuseOthers("site.yaml");
         refuseAbsent(layers, absent, faults);
-        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers);
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers, storm);
     }
 
     /** The text under a key; a key with nothing behind it says nothing. */
@@ -88,6 +91,20 @@ final class SiteFileReader {
         Optional<Length> vertical = keys.scalar("vertical_accuracy").flatMap(this::length);
         keys.refuseOthers("survey");
         return new Survey(date, source, horizontal, vertical);
+    }
+
+    /** The rain that the site states for itself; its basis is one line of text. */
+    private Storm storm(Node.Mapping mapping) {
+        return new StormReader(faults, this::line).read(mapping);
+    }
+
+    private Optional<String> line(Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return Optional.of(scalar.text());
+        }
+        faults.add(new Fault(
+                node.place(), "basis: found " + node.kind() + ", wanted one line that says who gives these figures"));
+        return Optional.empty();
     }
 
     private List<Waiver> waivers(Keys keys) {

@@ -89,7 +89,8 @@ public final class SiteReader {
                 file.survey(),
                 layers,
                 file.waivers(),
-                problems);
+                problems,
+                file.storm());
     }
 
     /** The local frame, its origin in the middle of the lots, or of everything when there is no lot. */

@@ -5,8 +5,12 @@ import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
+import org.fallrule.finding.Basis;
 import org.fallrule.locality.Climate;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.Runoff;
+import org.fallrule.locality.Storm;
+import org.fallrule.locality.StormReader;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
@@ -21,7 +25,28 @@ final class LocalityReader {
 
     /** What the keys at the top of a book say of its place. */
     Locality read(Keys book) {
-        return new Locality(book.mapping("climate").map(this::climate).orElse(Climate.UNSAID));
+        return new Locality(
+                book.mapping("climate").map(this::climate).orElse(Climate.UNSAID),
+                book.mapping("storm").map(this::storm).orElse(Storm.UNSAID),
+                book.mapping("runoff")
+                        .map(mapping -> new RunoffReader(faults).read(mapping))
+                        .orElse(Runoff.UNSAID));
+    }
+
+    /** The rain, which a book states with its basis. */
+    private Storm storm(Node.Mapping mapping) {
+        if (mapping.get("basis").isEmpty()) {
+            faults.add(new Fault(mapping.place(), "the key basis is missing; give what the storm rests on"));
+        }
+        return new StormReader(faults, this::basis).read(mapping);
+    }
+
+    private Optional<String> basis(Node node) {
+        if (node instanceof Node.Mapping mapping) {
+            return new BasisReader(faults).basis(mapping).map(Basis::spoken);
+        }
+        faults.add(new Fault(node.place(), "basis: found " + node.kind() + ", wanted keys with values"));
+        return Optional.empty();
     }
 
     private Climate climate(Node.Mapping mapping) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
+import org.fallrule.locality.Storm;
 
 /**
  * A lot-drainage plan.
@@ -21,6 +22,7 @@ import org.fallrule.document.Fault;
  * @param layers what the plan says of each role
  * @param waivers what has been excused
  * @param problems what was wrong with the input without making it unusable
+ * @param storm the rain that the plan states for itself
  */
 public record Site(
         String id,
@@ -33,7 +35,8 @@ public record Site(
         Survey survey,
         Map<Role, Layer> layers,
         List<Waiver> waivers,
-        List<Fault> problems) {
+        List<Fault> problems,
+        Storm storm) {
 
     private static final Layer NOT_SUPPLIED = new Layer.NotSupplied();
 
@@ -41,6 +44,22 @@ public record Site(
         layers = layers.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(layers));
         waivers = List.copyOf(waivers);
         problems = List.copyOf(problems);
+    }
+
+    /** A plan that states no rain of its own. */
+    public Site(
+            String id,
+            String name,
+            Optional<String> county,
+            Optional<String> house,
+            String crs,
+            Optional<String> datum,
+            Frame frame,
+            Survey survey,
+            Map<Role, Layer> layers,
+            List<Waiver> waivers,
+            List<Fault> problems) {
+        this(id, name, county, house, crs, datum, frame, survey, layers, waivers, problems, Storm.UNSAID);
     }
 
     public Layer layer(Role role) {

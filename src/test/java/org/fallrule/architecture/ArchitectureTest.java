@@ -28,6 +28,7 @@ class ArchitectureTest {
     private static final List<String> WAY = List.of(
             "document",
             "measure",
+            "method",
             "filter",
             "locality",
             "site",

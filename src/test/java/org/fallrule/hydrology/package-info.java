@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydrology;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.method;
+
+import org.jspecify.annotations.NullMarked;
