@@ -4,14 +4,19 @@ package org.fallrule.locality;
  * What the rule books say of the place that a plan lies in, for calculations that no single rule owns.
  *
  * @param climate its climate and usual soil
+ * @param markAccuracy how well marks of utilities are known there
+ * @param expectedCover how deep utilities usually lie there
  */
-public record Locality(Climate climate) {
+public record Locality(Climate climate, MarkAccuracy markAccuracy, ExpectedCover expectedCover) {
 
     /** A place of which no book says anything. */
-    public static final Locality UNSAID = new Locality(Climate.UNSAID);
+    public static final Locality UNSAID = new Locality(Climate.UNSAID, MarkAccuracy.UNSAID, ExpectedCover.UNSAID);
 
     /** This locality with what a later book says laid over it, key by key. */
     public Locality overlaid(Locality over) {
-        return new Locality(climate.overlaid(over.climate));
+        return new Locality(
+                climate.overlaid(over.climate),
+                markAccuracy.overlaid(over.markAccuracy),
+                expectedCover.overlaid(over.expectedCover));
     }
 }

@@ -6,7 +6,9 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
 import org.fallrule.locality.Climate;
+import org.fallrule.locality.ExpectedCover;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.MarkAccuracy;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
@@ -21,7 +23,11 @@ final class LocalityReader {
 
     /** What the keys at the top of a book say of its place. */
     Locality read(Keys book) {
-        return new Locality(book.mapping("climate").map(this::climate).orElse(Climate.UNSAID));
+        UtilityTables utilities = new UtilityTables(faults);
+        return new Locality(
+                book.mapping("climate").map(this::climate).orElse(Climate.UNSAID),
+                book.mapping("mark_accuracy").map(utilities::accuracy).orElse(MarkAccuracy.UNSAID),
+                book.mapping("expected_cover").map(utilities::cover).orElse(ExpectedCover.UNSAID));
     }
 
     private Climate climate(Node.Mapping mapping) {
