@@ -95,10 +95,9 @@ final class ValueReader {
         return stated.or(column::unit).or(() -> unitOf(attribute));
     }
 
-    /** A diameter is greater than zero, and a depth is not negative; tables hold such numbers where nothing is known. */
+    /** A diameter is greater than zero, and a depth or accuracy is not negative; tables hold such numbers where nothing is known. */
     private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
-        boolean size = attribute == Attribute.DIAMETER || attribute == Attribute.OUTSIDE_DIAMETER;
-        boolean possible = size ? value.si() > 0 : !isDepth(attribute) || value.si() >= 0;
+        boolean possible = isSize(attribute) ? value.si() > 0 : !isZeroOrMore(attribute) || value.si() >= 0;
         if (!possible) {
             tellOnce(
                     attribute.name() + text,
@@ -124,8 +123,17 @@ final class ValueReader {
         return question.isEmpty();
     }
 
-    private static boolean isDepth(Attribute<?> attribute) {
-        return attribute == Attribute.DEPTH || isDepthOfEnd(attribute);
+    private static boolean isSize(Attribute<?> attribute) {
+        return attribute == Attribute.DIAMETER
+                || attribute == Attribute.OUTSIDE_DIAMETER
+                || attribute == Attribute.LAYING_LENGTH;
+    }
+
+    private static boolean isZeroOrMore(Attribute<?> attribute) {
+        return attribute == Attribute.DEPTH
+                || isDepthOfEnd(attribute)
+                || attribute == Attribute.HORIZONTAL_ACCURACY
+                || attribute == Attribute.VERTICAL_ACCURACY;
     }
 
     private static boolean isDepthOfEnd(Attribute<?> attribute) {

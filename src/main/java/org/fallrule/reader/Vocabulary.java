@@ -38,6 +38,9 @@ final class Vocabulary {
         if (attribute == Attribute.STATUS) {
             return List.of("proposed", "existing", "as_built", "abandoned");
         }
+        if (attribute == Attribute.JOINT) {
+            return List.of("watertight", "silt_tight", "soil_tight", "open");
+        }
         return attribute == Attribute.QUALITY ? List.of("A", "B", "C", "D") : List.of();
     }
 
@@ -56,6 +59,8 @@ final class Vocabulary {
                         "reclaimed",
                         "irrigation",
                         "storm",
+                        "lighting",
+                        "propane",
                         "unknown");
             default -> List.of();
         };

@@ -7,7 +7,9 @@ import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
 import org.fallrule.finding.Basis;
 import org.fallrule.locality.Climate;
+import org.fallrule.locality.ExpectedCover;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.MarkAccuracy;
 import org.fallrule.locality.Runoff;
 import org.fallrule.locality.Storm;
 import org.fallrule.locality.StormReader;
@@ -25,12 +27,15 @@ final class LocalityReader {
 
     /** What the keys at the top of a book say of its place. */
     Locality read(Keys book) {
+        UtilityTables utilities = new UtilityTables(faults);
         return new Locality(
                 book.mapping("climate").map(this::climate).orElse(Climate.UNSAID),
                 book.mapping("storm").map(this::storm).orElse(Storm.UNSAID),
                 book.mapping("runoff")
                         .map(mapping -> new RunoffReader(faults).read(mapping))
-                        .orElse(Runoff.UNSAID));
+                        .orElse(Runoff.UNSAID),
+                book.mapping("mark_accuracy").map(utilities::accuracy).orElse(MarkAccuracy.UNSAID),
+                book.mapping("expected_cover").map(utilities::cover).orElse(ExpectedCover.UNSAID));
     }
 
     /** The rain, which a book states with its basis. */

@@ -163,6 +163,50 @@ public final class Attribute<T> {
     public static final Attribute<String> QUALITY = text(
             "quality", "quality level A, B, C or D after ASCE 38-22", EnumSet.of(Role.UTILITY), "ql", "qualitylevel");
 
+    public static final Attribute<Length> HORIZONTAL_ACCURACY = length(
+            "horizontal_accuracy",
+            "half-width of the interval in plan that its true position lies in",
+            EnumSet.allOf(Role.class),
+            "acch",
+            "haccuracy",
+            "accuracyh");
+
+    public static final Attribute<Length> VERTICAL_ACCURACY = length(
+            "vertical_accuracy",
+            "half-width of the interval in height that its true level lies in",
+            EnumSet.allOf(Role.class),
+            "accv",
+            "vaccuracy",
+            "accuracyv");
+
+    public static final Attribute<Boolean> ENCASED = flag(
+            "encased",
+            "whether it lies in a casing or in concrete; not, where the plan says nothing",
+            EnumSet.of(Role.PIPE, Role.UTILITY),
+            "encasement",
+            "casing");
+
+    public static final Attribute<String> JOINT = text(
+            "joint",
+            "how tight the pipe's joints are: watertight, silt_tight, soil_tight or open",
+            EnumSet.of(Role.PIPE, Role.UTILITY),
+            "joints",
+            "jointtype");
+
+    public static final Attribute<Length> LAYING_LENGTH = length(
+            "laying_length",
+            "length of one piece of pipe, from joint to joint",
+            EnumSet.of(Role.PIPE, Role.UTILITY),
+            "laylength",
+            "jointspacing");
+
+    public static final Attribute<Boolean> PRIVATE = flag(
+            "private",
+            "whether it belongs to the lot, so that one-call does not mark it",
+            EnumSet.of(Role.UTILITY),
+            "isprivate",
+            "privateline");
+
     public static final Attribute<Elevation> FOOTING_BOTTOM = elevation(
             "footing_bottom",
             "elevation of the bottom of the building's footing",
@@ -216,6 +260,12 @@ public final class Attribute<T> {
             DEPTH,
             TOP,
             QUALITY,
+            HORIZONTAL_ACCURACY,
+            VERTICAL_ACCURACY,
+            ENCASED,
+            JOINT,
+            LAYING_LENGTH,
+            PRIVATE,
             FOOTING_BOTTOM,
             FOOTING_DEPTH,
             ELEVATION,

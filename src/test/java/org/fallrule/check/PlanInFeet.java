@@ -10,6 +10,7 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Place;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.locality.Locality;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
@@ -38,15 +39,17 @@ public final class PlanInFeet {
     private final Map<Role, Layer> layers;
     private final Survey survey;
     private final List<Waiver> waivers;
+    private final Locality locality;
 
-    private PlanInFeet(Map<Role, Layer> layers, Survey survey, List<Waiver> waivers) {
+    private PlanInFeet(Map<Role, Layer> layers, Survey survey, List<Waiver> waivers, Locality locality) {
         this.layers = layers;
         this.survey = survey;
         this.waivers = waivers;
+        this.locality = locality;
     }
 
     public static PlanInFeet plan() {
-        return new PlanInFeet(Map.of(), Survey.UNKNOWN, List.of());
+        return new PlanInFeet(Map.of(), Survey.UNKNOWN, List.of(), Locality.UNSAID);
     }
 
     /** The plan with one feature more; its Z in feet, its attributes as {@code diameter = 4 in} or {@code own = true}. */
@@ -81,11 +84,16 @@ public final class PlanInFeet {
     public PlanInFeet surveyedTo(double plan, double height) {
         Survey within = new Survey(
                 Optional.empty(), Optional.empty(), Optional.of(Length.feet(plan)), Optional.of(Length.feet(height)));
-        return new PlanInFeet(layers, within, waivers);
+        return new PlanInFeet(layers, within, waivers, locality);
+    }
+
+    /** The plan in a place of which rule books say this. */
+    public PlanInFeet in(Locality place) {
+        return new PlanInFeet(layers, survey, waivers, place);
     }
 
     public PlanInFeet waived(Waiver... more) {
-        return new PlanInFeet(layers, survey, List.of(more));
+        return new PlanInFeet(layers, survey, List.of(more), locality);
     }
 
     /** The plan with every place moved; places are in metres. */
@@ -98,7 +106,7 @@ public final class PlanInFeet {
         Map<Role, Layer> reshaped = new EnumMap<>(Role.class);
         layers.forEach(
                 (role, layer) -> reshaped.put(role, layer instanceof Layer.Supplied ? reshaped(layer, shape) : layer));
-        return new PlanInFeet(reshaped, survey, waivers);
+        return new PlanInFeet(reshaped, survey, waivers, locality);
     }
 
     private static Layer reshaped(Layer layer, Function<Geometry, Geometry> shape) {
@@ -124,7 +132,7 @@ public final class PlanInFeet {
     }
 
     public SiteAnalysis analysis() {
-        return SiteAnalysis.of(site());
+        return SiteAnalysis.of(site(), locality);
     }
 
     /** What a check observes under terms written as in a rule book, one term to a line: see {@link #terms}. */
@@ -202,7 +210,7 @@ public final class PlanInFeet {
         Map<Role, Layer> more = new EnumMap<>(Role.class);
         more.putAll(layers);
         more.put(role, layer);
-        return new PlanInFeet(more, survey, waivers);
+        return new PlanInFeet(more, survey, waivers, locality);
     }
 
     private static Attributes attributes(String... texts) {

@@ -1,7 +1,6 @@
 package org.fallrule.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Place;
-import org.fallrule.measure.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,23 +115,6 @@ class SiteTest {
         assertThat(feature(Role.WATER_BODY, "B-1", water).spoken()).isEqualTo("water body B-1");
     }
 
-    /** Independent errors add in squares: JCGM 100:2008, 5.1.2. */
-    @Test
-    void whatWasMeasuredCountsAndErrorsAddInSquares() {
-        Survey survey = new Survey(
-                Optional.empty(), Optional.empty(), Optional.of(new Length(0.03)), Optional.of(new Length(0.04)));
-        Feature walk = feature(Role.WALK, "W-1", Attributes.none());
-        Feature utility = feature(Role.UTILITY, "U-1", Attributes.none());
-        Feature drawn = feature(Role.OUTFALL, "OF-1", Attributes.none());
-
-        assertThat(survey.ofDistance(walk, utility)).isCloseTo(0.03 * Math.sqrt(2), within(1e-12));
-        assertThat(survey.ofDistance(drawn, walk)).isCloseTo(0.03, within(1e-12));
-        assertThat(survey.ofDistance(drawn, drawn)).isZero();
-        assertThat(survey.ofHeight(utility, drawn)).isCloseTo(0.04, within(1e-12));
-        assertThat(survey.ofHeightAtGround(drawn)).isCloseTo(0.04, within(1e-12));
-        assertThat(Survey.UNKNOWN.ofDistance(walk, utility)).isZero();
-    }
-
     @Test
     void aWaiverHoldsOnItsLastDayAndNotAfter() {
         LocalDate last = LocalDate.of(2027, 6, 1);
@@ -156,6 +137,8 @@ class SiteTest {
                 .allSatisfy(word -> assertThat(Role.named(word)).map(Role::word).contains(word));
         assertThat(Role.named("PIPE")).isEmpty();
         assertThat(Role.named("water body")).isEmpty();
-        assertThat(Attribute.of(Role.WALK)).extracting(Attribute::name).containsExactly("id", "access", "surface");
+        assertThat(Attribute.of(Role.WALK))
+                .extracting(Attribute::name)
+                .containsExactly("id", "access", "surface", "horizontal_accuracy", "vertical_accuracy");
     }
 }

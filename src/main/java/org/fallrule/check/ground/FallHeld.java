@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.check.Limits;
@@ -69,7 +70,7 @@ final class FallHeld {
                             "the ground beside " + building.spoken() + " on its " + sample.side() + " side",
                             "take spot elevations at the wall and " + Printed.feet(over) + " out from it"));
         }
-        double accuracy = analysis.site().survey().ofHeightAtGround(building);
+        double accuracy = Accuracy.ofHeightAtGround(analysis, building).metres();
         Observation seen = Observation.measured(building, against(sample, asked, fall.get(), accuracy))
                 .noting("worst on its " + sample.side() + " side");
         return sample.until()

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.check.Check;
@@ -137,7 +138,8 @@ public final class FlowPath implements Check {
     private static Optional<Observation> reached(
             SiteAnalysis analysis, Terms terms, Feature outfall, Discharge way, Reached reached) {
         Selection to = terms.get(TO);
-        double accuracy = analysis.site().survey().ofDistance(outfall, reached.feature());
+        double accuracy =
+                Accuracy.ofDistance(analysis, outfall, reached.feature()).metres();
         return held(terms, outfall, reached.metres(), accuracy)
                 .map(seen -> to.chooses(reached.feature()) == Truth.TRUE || seen.outcome() == Outcome.MEETS
                         ? seen

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -130,7 +131,7 @@ public final class LowPoint implements Check {
         Geometry bottom = hollow.pond().bottom(new Length(terms.get(AS_LOW).si()));
         Coordinate[] ends = DistanceOp.nearestPoints(inlet.geometry(), bottom);
         Length off = new Length(ends[0].distance(ends[1]));
-        double accuracy = analysis.site().survey().ofDistanceOnGround(inlet);
+        double accuracy = Accuracy.ofDistanceOnGround(analysis, inlet).metres();
         List<Observation> observations = new ArrayList<>();
         terms.get(OFF)
                 .hold(
@@ -196,7 +197,7 @@ public final class LowPoint implements Check {
             String of,
             Elevation rim,
             Elevation lowest) {
-        double accuracy = analysis.site().survey().ofHeightAtGround(inlet);
+        double accuracy = Accuracy.ofHeightAtGround(analysis, inlet).metres();
         return Observation.measured(inlet, asked.against(of, rim.above(lowest), accuracy));
     }
 

@@ -4,6 +4,7 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
@@ -20,7 +21,6 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
-import org.fallrule.site.Survey;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -66,13 +66,13 @@ final class BearingPlane {
             return gap.metres() - away.metres();
         }
 
-        Observation observation(Survey survey) {
+        Observation observation(SiteAnalysis analysis) {
             double feet = Math.max(0, away.metres()) / Unit.FOOT.toSi();
             Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
             Measured measured = new Measured(
                     "plan distance from the trench to the footing",
                     gap,
-                    accuracy(survey),
+                    accuracy(analysis),
                     Optional.of(limit),
                     Optional.empty());
             return Observation.measured(pipe.pipe(), measured)
@@ -88,12 +88,13 @@ final class BearingPlane {
         }
 
         /** Where the trench surely lies above the footing no distance is asked, however well it is known. */
-        private double accuracy(Survey survey) {
-            double height = survey.ofHeight(pipe.pipe(), building);
+        private double accuracy(SiteAnalysis analysis) {
+            double height = Accuracy.ofHeight(analysis, pipe.pipe(), building).metres();
             double perHeight = below.metres() == 0 ? 1 : away.metres() / below.metres();
             return below.metres() <= -height
                     ? 0
-                    : Math.hypot(survey.ofDistance(pipe.pipe(), building), height * perHeight);
+                    : Math.hypot(
+                            Accuracy.ofDistance(analysis, pipe.pipe(), building).metres(), height * perHeight);
         }
     }
 

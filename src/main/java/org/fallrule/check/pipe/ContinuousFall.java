@@ -3,6 +3,7 @@ package org.fallrule.check.pipe;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -103,7 +104,7 @@ public final class ContinuousFall implements Check {
                                     + " between its ends: Z at its ends is not the invert given there",
                             "give Z of the pipe's points as inverts in the plan's datum, or leave it out")));
         }
-        double accuracy = analysis.site().survey().ofHeight(run.pipe(), run.pipe());
+        double accuracy = Accuracy.ofHeight(analysis, run.pipe(), run.pipe()).metres();
         List<Belly> bellies = Belly.between(points.all());
         if (bellies.isEmpty()) {
             return limits
@@ -152,7 +153,8 @@ public final class ContinuousFall implements Check {
         Observation seen = in.invertDown()
                 .flatMap(from -> out.invertUp().map(to -> to.above(from)))
                 .map(rise -> {
-                    double accuracy = analysis.site().survey().ofHeight(in.pipe(), out.pipe());
+                    double accuracy =
+                            Accuracy.ofHeight(analysis, in.pipe(), out.pipe()).metres();
                     return Observation.measured(in.pipe(), asked.against("step up to the next pipe", rise, accuracy));
                 })
                 .orElseGet(() -> stepUnknown(in, out));

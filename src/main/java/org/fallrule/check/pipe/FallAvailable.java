@@ -3,6 +3,7 @@ package org.fallrule.check.pipe;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -28,7 +29,6 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.fallrule.site.Survey;
 
 /** Whether there is fall enough between each inlet and its outfall for every pipe on the way to have its least slope. */
 @AutoService(Check.class)
@@ -111,11 +111,10 @@ public final class FallAvailable implements Check {
     }
 
     private static double accuracy(SiteAnalysis analysis, List<PipeRun> path) {
-        Survey survey = analysis.site().survey();
         Feature first = path.get(0).pipe();
         return last(path).invertDown().isPresent()
-                ? survey.ofHeight(first, last(path).pipe())
-                : survey.ofHeightAtGround(first);
+                ? Accuracy.ofHeight(analysis, first, last(path).pipe()).metres()
+                : Accuracy.ofHeightAtGround(analysis, first).metres();
     }
 
     private static Observation held(Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {

@@ -154,7 +154,7 @@ public final class FootingPlane implements Check {
         BearingPlane plane =
                 new BearingPlane(analysis, building, terms.get(ANGLE).si());
         return plane.nearest(run, profile, trench, beside)
-                .map(place -> place.observation(analysis.site().survey()))
+                .map(place -> place.observation(analysis))
                 .orElseGet(() -> Observation.cannotTell(
                         run.pipe(),
                         new Missing(

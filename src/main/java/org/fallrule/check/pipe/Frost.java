@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -125,7 +126,7 @@ public final class Frost implements Check {
         Optional<Length> sump = inlet.get(Attribute.SUMP);
         if (ground.isPresent() && invert.isPresent() && sump.isPresent()) {
             Length depth = ground.get().above(invert.get().minus(sump.get()));
-            double accuracy = analysis.site().survey().ofHeightAtGround(inlet);
+            double accuracy = Accuracy.ofHeightAtGround(analysis, inlet).metres();
             return Observation.measured(inlet, asked.against("depth of the sump's bottom", depth, accuracy));
         }
         return missing(inlet, ground, invert, sump);

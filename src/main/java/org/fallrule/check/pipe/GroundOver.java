@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.LongSection;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.Stretch;
@@ -110,7 +111,7 @@ final class GroundOver {
                     .at(where);
         }
         String above = stretch.attributes().get(Attribute.ABOVE).orElse("unknown ground");
-        double accuracy = analysis.site().survey().ofHeightAtGround(run.pipe());
+        double accuracy = Accuracy.ofHeightAtGround(analysis, run.pipe()).metres();
         return Observation.measured(run.pipe(), asked.against(what + " under " + above, height.get(), accuracy))
                 .at(where)
                 .noting("at station " + new Station(stretch.station(bound)));

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -66,7 +67,7 @@ public final class PipeSlope implements Check {
         if (slope.isEmpty()) {
             return Optional.of(InvertsMissing.of(run));
         }
-        double accuracy = analysis.site().survey().ofHeight(run.pipe(), run.pipe())
+        double accuracy = Accuracy.ofHeight(analysis, run.pipe(), run.pipe()).metres()
                 / run.length().metres();
         return limits.hold(
                 run.pipe(),

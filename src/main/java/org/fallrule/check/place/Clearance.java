@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -106,7 +107,7 @@ public final class Clearance implements Check {
     private static Observation measured(
             SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
         PlanDistance distance = PlanDistance.between(subject, other);
-        double accuracy = analysis.site().survey().ofDistance(subject, other);
+        double accuracy = Accuracy.ofDistance(analysis, subject, other).metres();
         Observation seen = Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
                 .against(other)
                 .at(distance.between());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -116,7 +117,7 @@ public final class Within implements Check {
             SiteAnalysis analysis, Terms terms, Feature subject, Feature area, Limits.Answer.Asked asked) {
         Length beyond = new Length(ReachBeyond.of(subject.geometry(), area.geometry()));
         double toEdge = area.geometry().getBoundary().distance(subject.geometry());
-        double accuracy = analysis.site().survey().ofDistance(subject, area);
+        double accuracy = Accuracy.ofDistance(analysis, subject, area).metres();
         double reaching = beyond.metres() > 0 || toEdge < accuracy ? accuracy : 0;
         Observation seen = Observation.measured(subject, asked.against("reach beyond the area", beyond, reaching))
                 .against(area);

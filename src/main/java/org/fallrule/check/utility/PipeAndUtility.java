@@ -3,6 +3,7 @@ package org.fallrule.check.utility;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.Crossing;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
@@ -60,7 +61,7 @@ final class PipeAndUtility {
         PlanDistance distance = PlanDistance.between(run.pipe(), apart, utility);
         boolean sizeKnown = OutsideDiameter.of(utility).isPresent();
         Length gap = sizeKnown ? distance.gap() : distance.gap().minus(sizeIfUnknown.times(0.5));
-        double accuracy = analysis.site().survey().ofDistance(run.pipe(), utility);
+        double accuracy = Accuracy.ofDistance(analysis, run.pipe(), utility).metres();
         Observation seen = Observation.measured(run.pipe(), asked.against("plan distance beside", gap, accuracy))
                 .against(utility)
                 .at(distance.between());
@@ -86,7 +87,7 @@ final class PipeAndUtility {
                     .gapTo(
                             profile.get().topAt(crossing.station()),
                             profile.get().bottomAt(crossing.station()));
-            double accuracy = analysis.site().survey().ofHeight(run.pipe(), utility);
+            double accuracy = Accuracy.ofHeight(analysis, run.pipe(), utility).metres();
             seen = withSizes(Observation.measured(run.pipe(), asked.against("height between them", gap, accuracy)));
         } else {
             seen = levelsMissing(profile.isEmpty(), level.isEmpty());
