@@ -25,6 +25,15 @@ import org.fallrule.site.Role;
 final class ValueReader {
     private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
 
+    /** What is greater than zero wherever it is known. */
+    private static final Set<Attribute<?>> SIZES = Set.of(
+            Attribute.DIAMETER,
+            Attribute.OUTSIDE_DIAMETER,
+            Attribute.TRUNK_DIAMETER,
+            Attribute.CANOPY_RADIUS,
+            Attribute.ROOT_RADIUS,
+            Attribute.GRATE_OPENING);
+
     private final LayerSpec spec;
     private final Map<String, Unit> siteUnits;
     private final List<Fault> faults;
@@ -95,9 +104,9 @@ final class ValueReader {
         return stated.or(column::unit).or(() -> unitOf(attribute));
     }
 
-    /** A diameter is greater than zero, and a depth is not negative; tables hold such numbers where nothing is known. */
+    /** A size is greater than zero, and a depth is not negative; tables hold such numbers where nothing is known. */
     private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
-        boolean size = attribute == Attribute.DIAMETER || attribute == Attribute.OUTSIDE_DIAMETER;
+        boolean size = SIZES.contains(attribute);
         boolean possible = size ? value.si() > 0 : !isDepth(attribute) || value.si() >= 0;
         if (!possible) {
             tellOnce(
