@@ -44,7 +44,8 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
         double least = accuracy > 0 ? lengthIn(line, area.buffer(-accuracy)) : length;
         double most = accuracy > 0 ? lengthIn(line, area.buffer(accuracy)) : length;
         Geometry where = length > 0 ? line.intersection(area) : line;
-        return new Inside(of, new Length(length), Math.max(length - least, most - length), where);
+        double spread = Math.max(length - least, most - length);
+        return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, where);
     }
 
     private static double lengthIn(Geometry line, Geometry area) {
