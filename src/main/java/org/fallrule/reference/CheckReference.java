@@ -61,7 +61,7 @@ public final class CheckReference {
                     + ", or a list of `{when: condition, is: limit}`";
         }
         if (form instanceof Parameter.Form.ConditionOn on) {
-            return on.workedOut().isEmpty() ? "a condition in ECQL" : "a condition in ECQL; " + workedOut(on);
+            return on.workedOut().isEmpty() ? "a condition in ECQL" : "a condition in ECQL, also on " + workedOut(on);
         }
         if (form instanceof Parameter.Form.AttributesOf of) {
             return "an attribute of what `" + of.selection() + "` selects, or a list of attributes";
@@ -73,7 +73,7 @@ public final class CheckReference {
     private static String workedOut(Parameter.Form.ConditionOn on) {
         return on.workedOut().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(entry -> "of a " + entry.getKey().spoken() + " also `" + entry.getValue() + "`")
+                .map(entry -> "`" + entry.getValue() + "` of " + entry.getKey().word())
                 .collect(Collectors.joining(", "));
     }
 }
