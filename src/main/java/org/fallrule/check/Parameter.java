@@ -1,10 +1,12 @@
 package org.fallrule.check;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
 /**
@@ -33,6 +35,16 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
 
         /** A quantity with its unit. */
         record QuantityOf(Dimension dimension) implements Form {}
+
+        /** A condition in ECQL on the features that another parameter selects, and on what is worked out of them. */
+        record ConditionOn(String selection, Map<Role, Attribute<?>> workedOut) implements Form {
+            public ConditionOn {
+                workedOut = Map.copyOf(workedOut);
+            }
+        }
+
+        /** The name of an attribute, or a list of names, of the features that another parameter selects. */
+        record AttributesOf(String selection) implements Form {}
     }
 
     public static Parameter<Selection> features(String name, String meaning, Role... roles) {
@@ -45,6 +57,17 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
 
     public static Parameter<Quantity> quantity(String name, Dimension dimension, String meaning) {
         return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, meaning);
+    }
+
+    /** A condition on the features that another parameter selects; what is worked out of a role can stand in it too. */
+    public static Parameter<Condition> condition(
+            String name, Parameter<Selection> on, Map<Role, Attribute<?>> workedOut, String meaning) {
+        return new Parameter<>(name, new Form.ConditionOn(on.name(), workedOut), Condition.class, true, meaning);
+    }
+
+    /** Attributes of the features that another parameter selects. */
+    public static Parameter<AttributeList> attributes(String name, Parameter<Selection> of, String meaning) {
+        return new Parameter<>(name, new Form.AttributesOf(of.name()), AttributeList.class, false, meaning);
     }
 
     /** The same parameter, which every rule must give. */

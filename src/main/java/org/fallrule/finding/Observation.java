@@ -71,7 +71,8 @@ public record Observation(
         return ofPlan(Outcome.NOT_APPLICABLE).noting(why);
     }
 
-    private static Observation ofPlan(Outcome outcome) {
+    /** About the whole plan. */
+    public static Observation ofPlan(Outcome outcome) {
         return new Observation(
                 outcome, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
     }

@@ -25,6 +25,16 @@ import org.fallrule.site.Role;
 final class ValueReader {
     private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
 
+    /** What is greater than zero wherever it is known. */
+    private static final Set<Attribute<?>> SIZES = Set.of(
+            Attribute.LAYING_LENGTH,
+            Attribute.DIAMETER,
+            Attribute.OUTSIDE_DIAMETER,
+            Attribute.TRUNK_DIAMETER,
+            Attribute.CANOPY_RADIUS,
+            Attribute.ROOT_RADIUS,
+            Attribute.GRATE_OPENING);
+
     private final LayerSpec spec;
     private final Map<String, Unit> siteUnits;
     private final List<Fault> faults;
@@ -95,9 +105,10 @@ final class ValueReader {
         return stated.or(column::unit).or(() -> unitOf(attribute));
     }
 
-    /** A diameter is greater than zero, and a depth or accuracy is not negative; tables hold such numbers where nothing is known. */
+    /** A size is greater than zero, and a depth or accuracy is not negative; tables hold such numbers where nothing is known. */
     private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
-        boolean possible = isSize(attribute) ? value.si() > 0 : !isZeroOrMore(attribute) || value.si() >= 0;
+        boolean size = SIZES.contains(attribute);
+        boolean possible = size ? value.si() > 0 : !isZeroOrMore(attribute) || value.si() >= 0;
         if (!possible) {
             tellOnce(
                     attribute.name() + text,
@@ -121,12 +132,6 @@ final class ValueReader {
                         asked
                                 + " It is not used, here or elsewhere in the column; say units: {diameter: …}, or mend the number"));
         return question.isEmpty();
-    }
-
-    private static boolean isSize(Attribute<?> attribute) {
-        return attribute == Attribute.DIAMETER
-                || attribute == Attribute.OUTSIDE_DIAMETER
-                || attribute == Attribute.LAYING_LENGTH;
     }
 
     private static boolean isZeroOrMore(Attribute<?> attribute) {

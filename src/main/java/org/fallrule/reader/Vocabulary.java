@@ -22,6 +22,9 @@ final class Vocabulary {
             "polyethylene",
             "unknown");
 
+    private static final List<String> JOINTS =
+            List.of("solvent_weld", "glued", "gasket", "fused", "adhesive_wrap", "coupling", "snap", "unknown");
+
     private Vocabulary() {}
 
     /** The words; none when any text will do. */
@@ -32,13 +35,19 @@ final class Vocabulary {
         if (attribute == Attribute.MATERIAL) {
             return MATERIALS;
         }
+        if (attribute == Attribute.JOINT) {
+            return JOINTS;
+        }
+        if (attribute == Attribute.WALL) {
+            return List.of("single", "double", "solid", "unknown");
+        }
         if (attribute == Attribute.ACCESS) {
             return List.of("public", "private");
         }
         if (attribute == Attribute.STATUS) {
             return List.of("proposed", "existing", "as_built", "abandoned");
         }
-        if (attribute == Attribute.JOINT) {
+        if (attribute == Attribute.JOINT_TIGHTNESS) {
             return List.of("watertight", "silt_tight", "soil_tight", "open");
         }
         return attribute == Attribute.QUALITY ? List.of("A", "B", "C", "D") : List.of();

@@ -1,6 +1,7 @@
 package org.fallrule.reference;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -59,7 +60,20 @@ public final class CheckReference {
             return "a " + limit.dimension().word() + " in " + Unit.symbolsOf(limit.dimension())
                     + ", or a list of `{when: condition, is: limit}`";
         }
+        if (form instanceof Parameter.Form.ConditionOn on) {
+            return on.workedOut().isEmpty() ? "a condition in ECQL" : "a condition in ECQL, also on " + workedOut(on);
+        }
+        if (form instanceof Parameter.Form.AttributesOf of) {
+            return "an attribute of what `" + of.selection() + "` selects, or a list of attributes";
+        }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
         return "a " + quantity.dimension().word() + " in " + Unit.symbolsOf(quantity.dimension());
+    }
+
+    private static String workedOut(Parameter.Form.ConditionOn on) {
+        return on.workedOut().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> "`" + entry.getValue() + "` of " + entry.getKey().word())
+                .collect(Collectors.joining(", "));
     }
 }

@@ -38,7 +38,8 @@ public final class Sentence {
             text.append(": ").append(seen.outcome().spoken());
         }
         if (!seen.missing().isEmpty()) {
-            text.append(seen.measured().isPresent() ? "; not known: " : ": not known: ")
+            text.append(seen.measured().isPresent() ? "; " : ": ")
+                    .append(seen.outcome() == Outcome.FAILS ? "not shown: " : "not known: ")
                     .append(seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")));
         }
         seen.notes().forEach(note -> text.append("; ").append(note));

@@ -1,8 +1,10 @@
 package org.fallrule.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.fallrule.check.AttributeList;
 import org.fallrule.check.Check;
 import org.fallrule.check.Condition;
 import org.fallrule.check.Parameter;
@@ -62,6 +64,12 @@ final class TermReader {
         if (form instanceof Parameter.Form.LimitOf limit) {
             return new LimitReader(faults).limits(limit, node, name);
         }
+        if (form instanceof Parameter.Form.ConditionOn on) {
+            return condition(on, node);
+        }
+        if (form instanceof Parameter.Form.AttributesOf of) {
+            return attributes(of, node, name);
+        }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
         return values.scalar(node)
                 .flatMap(scalar -> values.written(scalar, quantity.dimension()))
@@ -86,14 +94,67 @@ final class TermReader {
     }
 
     private void refuseForeignNames(Role role, Condition condition, Place place) {
+        refuseForeignNames(role, condition, place, Attribute.of(role));
+    }
+
+    private void refuseForeignNames(Role role, Condition condition, Place place, List<Attribute<?>> its) {
         new TreeMap<>(condition.names()).forEach((name, known) -> {
-            if (!Attribute.of(role).contains(known.attribute())) {
+            if (!its.contains(known.attribute())) {
                 fault(
                         place,
                         "the condition " + condition.text() + ": a " + role.spoken() + " has no " + name + "; it has "
-                                + Attribute.of(role));
+                                + its);
             }
         });
+    }
+
+    private Optional<Condition> condition(Parameter.Form.ConditionOn form, Node node) {
+        Optional<Condition> condition = values.scalar(node).flatMap(values::condition);
+        roleUnder(form.selection())
+                .ifPresent(role -> condition.ifPresent(found -> {
+                    List<Attribute<?>> its = new ArrayList<>(Attribute.of(role));
+                    Optional.<Attribute<?>>ofNullable(form.workedOut().get(role))
+                            .ifPresent(its::add);
+                    refuseForeignNames(role, found, node.place(), its);
+                }));
+        return condition;
+    }
+
+    private Optional<AttributeList> attributes(Parameter.Form.AttributesOf form, Node node, String name) {
+        List<Node> items = node instanceof Node.Sequence list ? list.items() : List.of(node);
+        if (items.isEmpty()) {
+            fault(node.place(), name + ": found an empty list, wanted the names of attributes");
+        }
+        List<Attribute<?>> found = new ArrayList<>();
+        for (Node item : items) {
+            values.scalar(item).flatMap(word -> attribute(form, word, name)).ifPresent(found::add);
+        }
+        return found.size() < items.size() || found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new AttributeList(found));
+    }
+
+    private Optional<Attribute<?>> attribute(Parameter.Form.AttributesOf form, Node.Scalar word, String name) {
+        List<Attribute<?>> its = roleUnder(form.selection()).map(Attribute::of).orElseGet(Attribute::all);
+        Optional<Attribute<?>> found = its.stream()
+                .<Attribute<?>>map(each -> each)
+                .filter(each -> each.name().equals(word.text()))
+                .findFirst();
+        if (found.isEmpty()) {
+            List<String> known = its.stream().map(Attribute::name).toList();
+            fault(
+                    word.place(),
+                    name + ": " + word.text() + " is not an attribute that can stand here"
+                            + Nearest.hint(word.text(), known) + " Known: " + String.join(", ", known));
+        }
+        return found;
+    }
+
+    /** The role that the rule gives under a key; nothing when that has a fault of its own. */
+    private Optional<Role> roleUnder(String key) {
+        return keys.node(key)
+                .filter(Node.Scalar.class::isInstance)
+                .flatMap(node -> Role.named(((Node.Scalar) node).text()));
     }
 
     private void fault(Place where, String says) {

@@ -79,6 +79,28 @@ public final class Attribute<T> {
             "pipemat",
             "mat");
 
+    public static final Attribute<String> JOINT = text(
+            "joint",
+            "how the lengths of pipe are joined: solvent_weld, glued, gasket, fused, adhesive_wrap, coupling or snap",
+            EnumSet.of(Role.PIPE),
+            "joints",
+            "jointtype",
+            "jttype");
+
+    public static final Attribute<String> WALL = text(
+            "wall",
+            "the pipe's wall: single (corrugated inside and out), double (smooth inside) or solid",
+            EnumSet.of(Role.PIPE),
+            "walltype",
+            "pipewall");
+
+    public static final Attribute<Boolean> PERFORATED = flag(
+            "perforated",
+            "whether the pipe has holes or slots, so that water gets out and roots get in",
+            EnumSet.of(Role.PIPE),
+            "perf",
+            "slotted");
+
     public static final Attribute<Elevation> INVERT_UP = elevation(
             "invert_up",
             "invert at the upstream end",
@@ -149,6 +171,14 @@ public final class Attribute<T> {
             EnumSet.of(Role.INLET),
             "sumpdepth");
 
+    public static final Attribute<Length> GRATE_OPENING = length(
+            "grate_opening",
+            "the widest ball that an opening of the grate lets through: the width of a slot, the diameter of a hole",
+            EnumSet.of(Role.INLET),
+            "grateslot",
+            "slotwidth",
+            "openingwidth");
+
     public static final Attribute<Boolean> HOLDS_WATER = flag(
             "holds_water",
             "whether water stands in the pipe, as in a trap; else it is taken to drain freely",
@@ -186,12 +216,11 @@ public final class Attribute<T> {
             "encasement",
             "casing");
 
-    public static final Attribute<String> JOINT = text(
-            "joint",
+    public static final Attribute<String> JOINT_TIGHTNESS = text(
+            "joint_tightness",
             "how tight the pipe's joints are: watertight, silt_tight, soil_tight or open",
             EnumSet.of(Role.PIPE, Role.UTILITY),
-            "joints",
-            "jointtype");
+            "tightness");
 
     public static final Attribute<Length> LAYING_LENGTH = length(
             "laying_length",
@@ -206,6 +235,33 @@ public final class Attribute<T> {
             EnumSet.of(Role.UTILITY),
             "isprivate",
             "privateline");
+
+    public static final Attribute<Length> TRUNK_DIAMETER = length(
+            "trunk_diameter",
+            "diameter of the trunk at breast height, 4.5 ft above the ground",
+            EnumSet.of(Role.TREE),
+            "dbh",
+            "trunk",
+            "trunkdia",
+            "dia",
+            "diam",
+            "diameter");
+
+    public static final Attribute<Length> CANOPY_RADIUS = length(
+            "canopy_radius",
+            "from the trunk to the edge of the crown, the dripline",
+            EnumSet.of(Role.TREE),
+            "driplineradius",
+            "dripradius",
+            "crownradius");
+
+    public static final Attribute<Length> ROOT_RADIUS = length(
+            "root_radius",
+            "radius of the root zone to be protected, where an arborist has set one",
+            EnumSet.of(Role.TREE),
+            "rootzone",
+            "rootzoneradius",
+            "protectionradius");
 
     public static final Attribute<Elevation> FOOTING_BOTTOM = elevation(
             "footing_bottom",
@@ -234,6 +290,11 @@ public final class Attribute<T> {
             "what lies above that stretch of pipe: lawn, walk, drive or street; worked out, not read",
             EnumSet.noneOf(Role.class));
 
+    public static final Attribute<String> STANDS_IN = text(
+            "stands_in",
+            "what an inlet, cleanout or outfall stands in: lawn, walk, drive or street; worked out, not read",
+            EnumSet.noneOf(Role.class));
+
     public static final Attribute<Length> TO_OUTFALL = length(
             "to_outfall",
             "length of pipe still to run to a daylight outfall; worked out, not read",
@@ -249,6 +310,9 @@ public final class Attribute<T> {
             DIAMETER,
             OUTSIDE_DIAMETER,
             MATERIAL,
+            JOINT,
+            WALL,
+            PERFORATED,
             INVERT_UP,
             INVERT_DOWN,
             DEPTH_UP,
@@ -256,6 +320,7 @@ public final class Attribute<T> {
             INVERT,
             RIM,
             SUMP,
+            GRATE_OPENING,
             HOLDS_WATER,
             DEPTH,
             TOP,
@@ -263,13 +328,17 @@ public final class Attribute<T> {
             HORIZONTAL_ACCURACY,
             VERTICAL_ACCURACY,
             ENCASED,
-            JOINT,
+            JOINT_TIGHTNESS,
             LAYING_LENGTH,
             PRIVATE,
+            TRUNK_DIAMETER,
+            CANOPY_RADIUS,
+            ROOT_RADIUS,
             FOOTING_BOTTOM,
             FOOTING_DEPTH,
             ELEVATION,
             ABOVE,
+            STANDS_IN,
             TO_OUTFALL);
 
     private final String name;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Place;
 import org.fallrule.finding.Missing;
@@ -183,6 +184,12 @@ public final class PlanInFeet {
             value = new Limits(given.stream().map(each -> limit(limit, each)).toList());
         } else if (parameter.form() instanceof Parameter.Form.QuantityOf quantity) {
             value = Written.parse(given.get(0), quantity.dimension()).quantity();
+        } else if (parameter.form() instanceof Parameter.Form.ConditionOn) {
+            value = Condition.parse(given.get(0), HERE);
+        } else if (parameter.form() instanceof Parameter.Form.AttributesOf) {
+            value = new AttributeList(Stream.of(given.get(0).split(", "))
+                    .<Attribute<?>>map(name -> Attribute.named(name).orElseThrow())
+                    .toList());
         } else {
             Condition condition = where.isEmpty() ? Condition.ALWAYS : Condition.parse(where.get(0), HERE);
             value = new Selection(Role.named(given.get(0)).orElseThrow(), condition);

@@ -152,6 +152,15 @@ class SampleSitesTest {
                         "basin-frost CB-3",
                         "ground-falls-from-house B1",
                         "ground-falls-from-house B2",
+                        "drain-outside-easements P-2",
+                        "drain-outside-easements P-3",
+                        "drain-outside-easements P-4",
+                        "drain-outside-easements P-5",
+                        "drain-outside-easements P-6",
+                        "drain-outside-easements P-7",
+                        "root-zone P-1",
+                        "root-zone P-2",
+                        "root-zone-perforated P-2",
                         "water-service-separation P-9",
                         "gas-separation P-4",
                         "gas-separation P-5",
@@ -163,6 +172,8 @@ class SampleSitesTest {
         assertThat(shown(findings, "pipe-never-uphill", "P-9")).isEqualTo("-0.51 %");
         assertThat(shown(findings, "pipe-cover", "P-8")).isEqualTo("15.6 in");
         assertThat(shown(findings, "water-service-separation", "P-9")).isEqualTo("5.5 in");
+        assertThat(shown(findings, "drain-outside-easements", "P-4")).isEqualTo("21.00 ft");
+        assertThat(shown(findings, "root-zone", "P-2")).isEqualTo("21.92 ft");
         assertThat(shown(findings, "gas-separation", "P-4")).isEqualTo("1.60 ft");
         assertThat(shown(findings, "gas-separation", "P-6")).isEqualTo("1.69 ft");
         assertThat(findings.stream()
@@ -173,10 +184,17 @@ class SampleSitesTest {
     }
 
     @Test
-    void thistledownFailsInNothingAndSaysWhatIsMissing() {
+    void thistledownFailsInNothingButWhatAPlanMustShowAndSaysWhatIsMissing() {
         List<Finding> findings = findings("thistledown-3");
 
-        assertThat(of(findings, Outcome.FAILS)).isEmpty();
+        assertThat(of(findings, Outcome.FAILS))
+                .extracting(SampleSitesTest::ruleAndSubject)
+                .containsExactly(
+                        "plan-shows-easements -",
+                        "plan-shows-septic -",
+                        "plan-shows-wells -",
+                        "plan-shows-flood-zones -",
+                        "plan-shows-pipes P-5");
         assertThat(of(findings, Outcome.BORDERLINE)).isEmpty();
         assertThat(of(findings, Outcome.CANNOT_TELL).stream()
                         .flatMap(finding -> finding.observation().missing().stream())
@@ -184,6 +202,12 @@ class SampleSitesTest {
                         .distinct())
                 .containsExactlyInAnyOrder(
                         "the utility layer",
+                        "the septic layer",
+                        "the well layer",
+                        "the water body layer",
+                        "the flood zone layer",
+                        "the easement layer",
+                        "the tree layer",
                         "the ground",
                         "the upstream invert of pipe P-4",
                         "the downstream invert of pipe P-4",

@@ -261,4 +261,64 @@ class RuleFaultsTest {
                                 + " rules",
                         "rules/house/h.yaml:2:12: not readable as YAML: found unexpected end of stream");
     }
+
+    // conditions and attributes as parameters
+
+    private List<String> faultsOfCheck(String... lines) {
+        return new Books(folder)
+                .with("counties/c.yaml", "rules:\n  r:\n    title: x\n" + indented(lines))
+                .faultsOfCounty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "must: \"joint = 'gasket'\" | fine",
+                "must: \"above = 'lawn' OR wall = 'double'\" | fine",
+                "must: \"stands_in = 'lawn'\" | the condition stands_in = 'lawn': a pipe has no stands_in",
+                "must: \"rim_ft > 1\" | the condition rim_ft > 1: a pipe has no rim_ft",
+                "must: \"jont = 'gasket'\" | unknown attribute jont in the condition jont = 'gasket'; did you mean joint?",
+                "must: [x] | found a list, wanted a single value",
+                "x: y | the key must is missing; give the condition that each of them must satisfy",
+            })
+    void aConditionThatFeaturesMustSatisfyNamesWhatTheyHave(String must, String fault) {
+        List<String> faults = faultsOfCheck("check: attribute", "of: pipe", must, MUST, PRACTICE);
+
+        if (fault.equals("fine")) {
+            assertThat(faults).isEmpty();
+        } else {
+            assertThat(faults).first().asString().contains(fault);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "shows: material | fine",
+                "shows: [material, diameter] | fine",
+                "shows: [materal] | shows: materal is not an attribute that can stand here; did you mean material? Known: id,",
+                "shows: rim | shows: rim is not an attribute that can stand here. Known: id,",
+                "shows: [] | shows: found an empty list, wanted the names of attributes",
+                "shows: [{a: b}] | found keys with values, wanted a single value",
+            })
+    void whatAPlanMustShowOfFeaturesIsSomethingTheyHave(String shows, String fault) {
+        List<String> faults = faultsOfCheck("check: stated", "of: pipe", shows, MUST, PRACTICE);
+
+        if (fault.equals("fine")) {
+            assertThat(faults).isEmpty();
+        } else {
+            assertThat(faults).first().asString().contains(fault);
+        }
+    }
+
+    @Test
+    void aDistanceWithoutALimitAsksNothing() {
+        assertThat(faultsOf(TO, MUST, PRACTICE))
+                .containsExactly("rules/counties/c.yaml:3:3: rule walk asks nothing; give at_least or at_most");
+        assertThat(faultsOf(TO, "at_most: 5 ft", MUST, PRACTICE)).isEmpty();
+    }
 }

@@ -31,9 +31,10 @@ import org.fallrule.site.Role;
 public final class Clearance implements Check {
     static final Parameter<Selection> FROM = Parameter.features("from", "what is measured from", Role.values());
     static final Parameter<Selection> TO = Parameter.features("to", "what is measured to", Role.values());
-    static final Parameter<Limits> AT_LEAST = Parameter.limit(
-                    "at_least", Bound.AT_LEAST, Dimension.LENGTH, "least distance")
-            .always();
+    static final Parameter<Limits> AT_LEAST =
+            Parameter.limit("at_least", Bound.AT_LEAST, Dimension.LENGTH, "least distance to every one of the others");
+    static final Parameter<Limits> AT_MOST = Parameter.limit(
+            "at_most", Bound.AT_MOST, Dimension.LENGTH, "greatest distance to the nearest of the others");
 
     @Override
     public String name() {
@@ -43,7 +44,8 @@ public final class Clearance implements Check {
     @Override
     public CheckPage page() {
         return new CheckPage(
-                "The shortest plan distance from each feature to the nearest of the others, edge to edge.",
+                "The shortest plan distance from each feature to the nearest of the others, edge to edge, at least or at most"
+                        + " as asked.",
                 "Straight line in plan. A pipe's edge is its centreline plus or minus half its outside diameter. A lot is"
                         + " measured to its line, and a place outside of the site's own lot counts as negative.",
                 "Edge-to-edge measure as in F.A.C. 62-555.314 and 22 CCR 64572 (outside of pipe to outside of pipe);"
@@ -56,7 +58,7 @@ public final class Clearance implements Check {
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(FROM, TO, AT_LEAST);
+        return List.of(FROM, TO, AT_LEAST, AT_MOST);
     }
 
     @Override
@@ -75,26 +77,29 @@ public final class Clearance implements Check {
                 observations.add(Observation.cannotTell(subject, from.lacking(subject)));
             } else {
                 worst(analysis, terms, subject).ifPresent(observations::add);
+                best(analysis, terms, subject).ifPresent(observations::add);
             }
         }
         return observations;
     }
 
+    /** The other that stands too near, if one does. */
     private static Optional<Observation> worst(SiteAnalysis analysis, Terms terms, Feature subject) {
-        return terms.get(TO).candidates(analysis.site()).stream()
-                .filter(other -> !other.equals(subject))
-                .map(other -> observe(analysis, terms, subject, other))
-                .flatMap(Optional::stream)
-                .min(Comparator.comparing(Observation::outcome).thenComparingDouble(Clearance::distance));
+        return terms.find(AT_LEAST)
+                .flatMap(limits -> others(analysis, terms, subject).stream()
+                        .map(other -> limits.hold(
+                                        subject,
+                                        subject.attributes(),
+                                        asked -> measured(analysis, subject, other, asked))
+                                .map(seen -> ifOfTheKind(seen, terms.get(TO), subject, other)))
+                        .flatMap(Optional::stream)
+                        .min(Comparator.comparing(Observation::outcome).thenComparingDouble(Clearance::distance)));
     }
 
-    private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature subject, Feature other) {
-        Optional<Observation> seen = terms.get(AT_LEAST)
-                .hold(subject, subject.attributes(), asked -> measured(analysis, subject, other, asked));
-        Selection to = terms.get(TO);
+    private static Observation ifOfTheKind(Observation seen, Selection to, Feature subject, Feature other) {
         return to.chooses(other) == Truth.TRUE
-                ? seen.map(each -> perhapsOutside(each, List.of(subject, other)))
-                : seen.map(each -> undecided(each, to.lacking(other)));
+                ? perhapsOutside(seen, List.of(subject, other))
+                : undecided(seen, to.lacking(other));
     }
 
     /** What cannot be said to be of the kind asked for matters only where it stands too near. */
@@ -104,6 +109,39 @@ public final class Clearance implements Check {
                 : seen.with(Outcome.CANNOT_TELL).lacking(missing);
     }
 
+    /** The other that stands near enough, if one does. */
+    private static Optional<Observation> best(SiteAnalysis analysis, Terms terms, Feature subject) {
+        Optional<Limits> limits = terms.find(AT_MOST);
+        List<Feature> others = others(analysis, terms, subject);
+        if (limits.isPresent() && others.isEmpty()) {
+            return limits.get().hold(subject, subject.attributes(), asked -> none(terms, subject));
+        }
+        return limits.flatMap(asks -> others.stream()
+                .map(other -> asks.hold(
+                                subject, subject.attributes(), asked -> measured(analysis, subject, other, asked))
+                        .map(seen -> nearEnough(seen, terms.get(TO), other)))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparing(Observation::outcome).reversed().thenComparingDouble(Clearance::distance)));
+    }
+
+    private static Observation none(Terms terms, Feature subject) {
+        return Observation.plain(Outcome.FAILS, subject)
+                .noting("the plan has no " + terms.get(TO).spoken());
+    }
+
+    /** What cannot be said to be of the kind asked for matters only where it stands near enough. */
+    private static Observation nearEnough(Observation seen, Selection to, Feature other) {
+        return to.chooses(other) == Truth.TRUE || seen.outcome() == Outcome.FAILS
+                ? seen
+                : seen.with(Outcome.CANNOT_TELL).lacking(to.lacking(other));
+    }
+
+    private static List<Feature> others(SiteAnalysis analysis, Terms terms, Feature subject) {
+        return terms.get(TO).candidates(analysis.site()).stream()
+                .filter(other -> !other.equals(subject))
+                .toList();
+    }
+
     private static Observation measured(
             SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
         PlanDistance distance = PlanDistance.between(subject, other);
@@ -111,15 +149,14 @@ public final class Clearance implements Check {
         Observation seen = Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
                 .against(other)
                 .at(distance.between());
-        return toCentreline(toCentreline(seen, subject), other);
+        Outcome sure = asked.limit().bound() == Bound.AT_LEAST ? Outcome.FAILS : Outcome.MEETS;
+        return toCentreline(toCentreline(seen, subject, sure), other, sure);
     }
 
-    /** The distance to the centreline of a pipe whose size is not known can fail, but cannot meet. */
-    private static Observation toCentreline(Observation seen, Feature feature) {
+    /** The edge of a pipe whose size is not known is nearer than its centreline: that makes one outcome sure, not the other. */
+    private static Observation toCentreline(Observation seen, Feature feature, Outcome sure) {
         boolean isPipe = feature.role() == Role.PIPE || feature.role() == Role.UTILITY;
-        if (!isPipe
-                || seen.outcome() == Outcome.FAILS
-                || OutsideDiameter.of(feature).isPresent()) {
+        if (!isPipe || seen.outcome() == sure || OutsideDiameter.of(feature).isPresent()) {
             return seen;
         }
         return seen.with(Outcome.CANNOT_TELL)

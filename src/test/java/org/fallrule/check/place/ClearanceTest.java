@@ -18,6 +18,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.finding.Outcome;
+import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
 
 class ClearanceTest {
@@ -310,5 +311,76 @@ class ClearanceTest {
                 .orElseThrow()
                 .value()
                 .si();
+    }
+
+    // at most: near enough to one of them
+
+    private static final String CLEANOUT_WITHIN_5_FT = """
+            from: inlet
+            to: cleanout
+            at_most: 5 ft""";
+
+    private static PlanInFeet downspoutAndCleanout(String... cleanouts) {
+        PlanInFeet plan = plan().with(Role.INLET, "DS-1", "POINT (0 0)", "kind = downspout");
+        for (String place : cleanouts) {
+            plan = plan.with(Role.CLEANOUT, "CO-" + place.charAt(0), "POINT (" + place + ")");
+        }
+        return plan;
+    }
+
+    @Test
+    void nearEnoughMeetsExactlyAtTheLimitTooAndFartherFails() {
+        assertThat(check(downspoutAndCleanout("4 0"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("meets DS-1 to CO-4: 4.00 ft");
+        assertThat(check(downspoutAndCleanout("3 4"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("meets DS-1 to CO-3: 5.00 ft");
+        assertThat(check(downspoutAndCleanout("6 0"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("fails DS-1 to CO-6: 6.00 ft");
+        assertThat(check(downspoutAndCleanout("0 0"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("meets DS-1 to CO-0: 0.00 ft");
+    }
+
+    @Test
+    void oneThatIsNearEnoughWillDo() {
+        assertThat(check(downspoutAndCleanout("9 0", "2 0", "7 0"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("meets DS-1 to CO-2: 2.00 ft");
+        assertThat(check(downspoutAndCleanout("9 0", "7 0"), CLEANOUT_WITHIN_5_FT))
+                .containsExactly("fails DS-1 to CO-7: 7.00 ft");
+    }
+
+    @Test
+    void whereThereIsNoneOfTheKindNoneIsNear() {
+        assertThat(check(
+                        plan().with(OUTFALL, "OF-1", "POINT (0 3)").with(WALK, "W-1", WALK_BELOW, "access = private"),
+                        PUBLIC_WALK_5_FT.replace("at_least", "at_most")))
+                .containsExactly("fails OF-1; the plan has no walk with access = 'public'");
+    }
+
+    @Test
+    void oneThatMayNotBeOfTheKindLeavesItOpenOnlyWhereItIsNearEnough() {
+        String atMost = PUBLIC_WALK_5_FT.replace("at_least", "at_most");
+        PlanInFeet walk = plan().with(WALK, "W-1", WALK_BELOW);
+
+        assertThat(check(walk.with(OUTFALL, "OF-1", "POINT (0 3)"), atMost))
+                .containsExactly("cannot_tell OF-1 to W-1: 3.00 ft; lacks access of walk W-1");
+        assertThat(check(walk.with(OUTFALL, "OF-1", "POINT (0 8)"), atMost))
+                .containsExactly("fails OF-1 to W-1: 8.00 ft");
+    }
+
+    @Test
+    void theCentrelineOfAPipeOfUnknownSizeCanBeNearEnoughButNotTooFar() {
+        String pipeWithin5 = "from: outfall\nto: pipe\nat_most: 5 ft";
+        PlanInFeet pipe = plan().with(PIPE, "P-1", "LINESTRING (-9 0, 9 0)");
+
+        assertThat(check(pipe.with(OUTFALL, "OF-1", "POINT (0 4)"), pipeWithin5))
+                .containsExactly("meets OF-1 to P-1: 4.00 ft");
+        assertThat(check(pipe.with(OUTFALL, "OF-1", "POINT (0 6)"), pipeWithin5))
+                .containsExactly("cannot_tell OF-1 to P-1: 6.00 ft; lacks diameter of pipe P-1");
+    }
+
+    @Test
+    void bothLimitsAreHeldEachOnItsOwn() {
+        assertThat(check(downspoutAndCleanout("1 0", "9 0"), CLEANOUT_WITHIN_5_FT + "\nat_least: 2 ft"))
+                .containsExactly("fails DS-1 to CO-1: 1.00 ft", "meets DS-1 to CO-1: 1.00 ft");
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.statement;
+
+import org.jspecify.annotations.NullMarked;
