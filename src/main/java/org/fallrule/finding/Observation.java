@@ -15,6 +15,8 @@ import org.locationtech.jts.geom.Geometry;
  * @param where the place, line or area that was measured, in the local frame
  * @param missing what the plan does not say
  * @param notes facts that belong beside it, each a clause such as {@code at station 0+41.7}
+ * @param told a clause that says what happened, where "subject: value, limit asked" would read badly; it stands for these in the
+ *     sentence and adds no fact
  */
 public record Observation(
         Outcome outcome,
@@ -23,7 +25,8 @@ public record Observation(
         Optional<Measured> measured,
         Optional<Geometry> where,
         List<Missing> missing,
-        List<String> notes) {
+        List<String> notes,
+        Optional<String> told) {
 
     public Observation {
         missing = List.copyOf(missing);
@@ -42,7 +45,8 @@ public record Observation(
                 Optional.of(measured),
                 Optional.of(subject.geometry()),
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     /** Something that is simply so or not. */
@@ -54,7 +58,8 @@ public record Observation(
                 Optional.empty(),
                 Optional.of(subject.geometry()),
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     public static Observation cannotTell(Feature subject, Missing missing) {
@@ -74,33 +79,45 @@ public record Observation(
     /** About the whole plan. */
     public static Observation ofPlan(Outcome outcome) {
         return new Observation(
-                outcome, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
+                outcome,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     public Observation against(Feature newOther) {
-        return new Observation(outcome, subject, Optional.of(newOther), measured, where, missing, notes);
+        return new Observation(outcome, subject, Optional.of(newOther), measured, where, missing, notes, told);
     }
 
     public Observation at(Geometry newWhere) {
-        return new Observation(outcome, subject, other, measured, Optional.of(newWhere), missing, notes);
+        return new Observation(outcome, subject, other, measured, Optional.of(newWhere), missing, notes, told);
     }
 
     public Observation noting(String note) {
-        return new Observation(outcome, subject, other, measured, where, missing, append(notes, note));
+        return new Observation(outcome, subject, other, measured, where, missing, append(notes, note), told);
     }
 
     public Observation lacking(Missing more) {
-        return new Observation(outcome, subject, other, measured, where, append(missing, more), notes);
+        return new Observation(outcome, subject, other, measured, where, append(missing, more), notes, told);
     }
 
     /** The same as a bare fact: noted, and not held against the plan. What cannot be told stays so. */
     public Observation asNote() {
         Outcome noted = outcome == Outcome.FAILS || outcome == Outcome.BORDERLINE ? Outcome.MEETS : outcome;
-        return new Observation(noted, subject, other, measured.map(Measured::asFact), where, missing, notes);
+        return new Observation(noted, subject, other, measured.map(Measured::asFact), where, missing, notes, told);
     }
 
     public Observation with(Outcome newOutcome) {
-        return new Observation(newOutcome, subject, other, measured, where, missing, notes);
+        return new Observation(newOutcome, subject, other, measured, where, missing, notes, told);
+    }
+
+    /** The same with a clause that says what happened. */
+    public Observation telling(String clause) {
+        return new Observation(outcome, subject, other, measured, where, missing, notes, Optional.of(clause));
     }
 
     private static <T> List<T> append(List<T> list, T item) {

@@ -32,18 +32,29 @@ public final class Sentence {
     }
 
     private static String ofSomething(Observation seen) {
-        StringBuilder text = new StringBuilder(about(seen));
-        seen.measured().ifPresent(measured -> text.append(": ").append(measure(measured, seen.outcome())));
-        if (seen.measured().isEmpty() && seen.missing().isEmpty()) {
-            text.append(": ").append(seen.outcome().spoken());
-        }
+        StringBuilder text = new StringBuilder(seen.told().orElseGet(() -> aboutAndMeasured(seen)));
+        knownOnlyTo(seen).ifPresent(accuracy -> text.append("; known only to ").append(accuracy));
         if (!seen.missing().isEmpty()) {
-            text.append(seen.measured().isPresent() ? "; " : ": ")
+            boolean afterValue = seen.measured().isPresent() || seen.told().isPresent();
+            text.append(afterValue ? "; " : ": ")
                     .append(seen.outcome() == Outcome.FAILS ? "not shown: " : "not known: ")
                     .append(seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")));
         }
         seen.notes().forEach(note -> text.append("; ").append(note));
         return text.append('.').toString();
+    }
+
+    private static String aboutAndMeasured(Observation seen) {
+        if (seen.measured().isPresent()) {
+            return about(seen) + ": " + measure(seen.measured().get());
+        }
+        return seen.missing().isEmpty() ? about(seen) + ": " + seen.outcome().spoken() : about(seen);
+    }
+
+    private static Optional<String> knownOnlyTo(Observation seen) {
+        return seen.measured()
+                .filter(measured -> seen.outcome() == Outcome.BORDERLINE)
+                .flatMap(Sentence::accuracy);
     }
 
     /** What it is about: {@code outfall OF-1 to walk W-1}. */
@@ -86,17 +97,13 @@ public final class Sentence {
         return Optional.of("±" + Printed.of(accuracy, unit));
     }
 
-    private static String measure(Measured measured, Outcome outcome) {
+    private static String measure(Measured measured) {
         StringBuilder text = new StringBuilder(measured.of()).append(' ').append(shown(measured));
         asked(measured).ifPresent(asked -> text.append(", ").append(asked).append(" asked"));
         String side = measured.limit()
                 .map(limit -> limit.bound() == org.fallrule.measure.Bound.AT_LEAST ? " short" : " over")
                 .orElse("");
         shortBy(measured).ifPresent(gap -> text.append(", ").append(gap).append(side));
-        if (outcome == Outcome.BORDERLINE) {
-            accuracy(measured)
-                    .ifPresent(known -> text.append("; known only to ").append(known));
-        }
         return text.toString();
     }
 

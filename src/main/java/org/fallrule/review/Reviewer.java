@@ -45,7 +45,7 @@ public final class Reviewer {
                 findings.add(waivers.applied(finding(rule, seen)));
             }
         }
-        problems.addAll(waivers.unused(book));
+        problems.addAll(waivers.problems(book));
         return new Review(findings, problems);
     }
 

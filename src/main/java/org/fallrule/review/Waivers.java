@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Observation;
@@ -34,15 +35,21 @@ final class Waivers {
         if (speaking.isEmpty() || !open) {
             return finding;
         }
-        Optional<Waiver> inForce =
-                speaking.stream().filter(waiver -> !waiver.expired(today)).findFirst();
+        Optional<Waiver> inForce = speaking.stream().filter(this::inForce).findFirst();
         return finding.with(applied(finding.observation(), inForce.orElse(speaking.get(0))));
+    }
+
+    private boolean inForce(Waiver waiver) {
+        return !waiver.expired(today) && !waiver.ahead(today);
     }
 
     private Observation applied(Observation seen, Waiver waiver) {
         String granted = "waiver by " + waiver.by() + " of " + waiver.date() + ": " + waiver.reason();
         if (waiver.expired(today)) {
             return seen.noting(granted + "; it expired on " + waiver.until().orElseThrow() + " and does not count");
+        }
+        if (waiver.ahead(today)) {
+            return seen.noting(granted + "; that day is still to come and it does not count");
         }
         return seen.with(Outcome.WAIVED).noting(granted);
     }
@@ -53,12 +60,21 @@ final class Waivers {
                 && (waiver.feature().isEmpty() || waiver.feature().equals(subject));
     }
 
-    /** Waivers that speak of no rule or of nothing that was found. */
-    List<Fault> unused(RuleBook book) {
-        return waivers.stream()
-                .filter(waiver -> !used.contains(waiver))
-                .map(waiver -> new Fault(waiver.statedAt(), why(waiver, book)))
+    /** Waivers that speak of no rule or of nothing that was found, and those of a day still to come. */
+    List<Fault> problems(RuleBook book) {
+        return Stream.concat(
+                        waivers.stream()
+                                .filter(waiver -> !used.contains(waiver))
+                                .map(waiver -> new Fault(waiver.statedAt(), why(waiver, book))),
+                        waivers.stream()
+                                .filter(waiver -> waiver.ahead(today))
+                                .map(waiver -> new Fault(waiver.statedAt(), whyAhead(waiver))))
                 .toList();
+    }
+
+    private String whyAhead(Waiver waiver) {
+        return "the waiver of " + waiver.rule() + " is dated " + waiver.date() + ", later than the day of this review, "
+                + today + ", and does not count; check its date";
     }
 
     private static String why(Waiver waiver, RuleBook book) {

@@ -27,4 +27,9 @@ public record Waiver(
     public boolean expired(LocalDate today) {
         return until.map(last -> today.isAfter(last)).orElse(false);
     }
+
+    /** Whether it is dated later than a day, so that nobody has granted it by then. */
+    public boolean ahead(LocalDate today) {
+        return date.isAfter(today);
+    }
 }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 
@@ -128,7 +130,11 @@ public final class SampleRules {
             write(folder.resolve("baseline.yaml"), BASELINE);
             write(folder.resolve("counties/larkmoor.yaml"), COUNTY);
             write(folder.resolve("house/stonebrook.yaml"), HOUSE);
-            return new RuleLibrary(folder, "rules").load("larkmoor", Optional.of("stonebrook"));
+            try {
+                return new RuleLibrary(folder, "rules").load("larkmoor", Optional.of("stonebrook"));
+            } finally {
+                delete(folder);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -137,6 +143,13 @@ public final class SampleRules {
     private static void write(Path file, String text) throws IOException {
         Files.createDirectories(file.resolveSibling("."));
         Files.writeString(file, text);
-        file.toFile().deleteOnExit();
+    }
+
+    private static void delete(Path tree) throws IOException {
+        try (Stream<Path> all = Files.walk(tree)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
     }
 }

@@ -321,6 +321,36 @@ class ReviewerTest {
     }
 
     @Test
+    void aWaiverDatedInTheFutureIsToldAndDoesNotCount() {
+        Waiver ahead = new Waiver(
+                "r",
+                Optional.of("OF-1"),
+                "county engineer",
+                TODAY.plusDays(1),
+                "rock",
+                Optional.empty(),
+                Place.of("site.yaml").at(9, 5));
+        Review review = review(TWO_OUTFALLS.waived(ahead), rule("r", Weight.MUST, Outcome.FAILS));
+
+        assertThat(lines(review).get(0))
+                .isEqualTo("r: fails OF-1; waiver by county engineer of 2026-06-16: rock;"
+                        + " that day is still to come and it does not count");
+        assertThat(problems(review))
+                .contains("site.yaml:9:5: the waiver of r is dated 2026-06-16, later than the day of this review,"
+                        + " 2026-06-15, and does not count; check its date");
+    }
+
+    @Test
+    void aWaiverGrantedTodayCounts() {
+        Waiver today = new Waiver(
+                "r", Optional.empty(), "county engineer", TODAY, "rock", Optional.empty(), Place.of("site.yaml"));
+
+        assertThat(review(TWO_OUTFALLS.waived(today), rule("r", Weight.MUST, Outcome.FAILS))
+                        .failsPlan())
+                .isFalse();
+    }
+
+    @Test
     void aRenewedWaiverCountsThoughTheExpiredOneStandsFirst() {
         PlanInFeet plan = TWO_OUTFALLS.waived(waiver("r", "OF-1", "2026-03-01"), waiver("r", "OF-1", "2027-03-01"));
         Review review = review(plan, rule("r", Weight.MUST, Outcome.FAILS));

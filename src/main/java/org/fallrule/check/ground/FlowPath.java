@@ -23,6 +23,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -37,11 +38,10 @@ public final class FlowPath implements Check {
     static final Parameter<Selection> UNTIL = Parameter.features(
             "until", "what takes the water in, so that its way ends there", Role.STREET, Role.WATER_BODY);
     static final Parameter<Limits> WITHIN = Parameter.limit(
-                    "within",
-                    Bound.AT_LEAST,
-                    Dimension.LENGTH,
-                    "the first stretch of the water's way, on which it must not come there")
-            .always();
+            "within",
+            Bound.AT_LEAST,
+            Dimension.LENGTH,
+            "the first stretch of the water's way, on which it must not come there; its whole way when it is not given");
     static final Parameter<Quantity> DEEPER = Parameter.quantity(
             "pond_deeper_than",
             Dimension.LENGTH,
@@ -144,45 +144,67 @@ public final class FlowPath implements Check {
                 .map(seen -> to.chooses(reached.feature()) == Truth.TRUE || seen.outcome() == Outcome.MEETS
                         ? seen
                         : seen.with(Outcome.CANNOT_TELL).lacking(to.lacking(reached.feature())))
-                .map(seen -> along(seen, analysis, way, reached.metres()).against(reached.feature()));
+                .map(seen -> telling(
+                        along(seen, analysis, way, reached.metres()).against(reached.feature()),
+                        "reaches the " + reached.feature().spoken() + " after"));
     }
 
+    /** Held against the stretch that the rule looks along; against the whole way, it fails by coming there at all. */
     private static Optional<Observation> held(Terms terms, Feature outfall, double metres, double accuracy) {
-        return terms.get(WITHIN)
+        Optional<Limits> within = terms.find(WITHIN);
+        if (within.isEmpty()) {
+            return Optional.of(Observation.measured(outfall, Measured.fact(WAY, new Length(metres)))
+                    .with(Outcome.FAILS));
+        }
+        return within.get()
                 .hold(
                         outfall,
                         outfall.attributes(),
                         asked -> Observation.measured(outfall, asked.against(WAY, new Length(metres), accuracy)));
     }
 
+    /** {@code water from outfall OF-1 reaches the walk W-2 after 32.00 ft of its way; the rule looks 100 ft along it}. */
+    private static Observation telling(Observation seen, String does) {
+        if (seen.measured().isEmpty() || seen.subject().isEmpty()) {
+            return seen;
+        }
+        Measured measured = seen.measured().get();
+        String run = measured.limit()
+                .map(limit -> Printed.beside(measured.value(), limit) + " of its way; the rule looks "
+                        + Printed.limit(limit.value()) + " along it")
+                .orElseGet(() -> Discharge.shown(measured.value().si()) + " of its way");
+        return seen.telling("water from " + seen.subject().get().spoken() + " " + does + " " + run);
+    }
+
     /** Water that comes to nothing it must not come to: taken in, or run far enough; else it is lost to sight. */
     private static Optional<Observation> notReached(
             SiteAnalysis analysis, Terms terms, Feature outfall, Discharge way, Optional<Reached> taken) {
-        Optional<Double> left = leftLot(analysis.site(), terms, way);
         if (taken.isPresent()) {
-            return Optional.of(along(
-                            Observation.measured(
-                                    outfall,
-                                    Measured.fact(WAY, new Length(taken.get().metres()))),
-                            analysis,
-                            way,
-                            taken.get().metres())
-                    .noting(taken.get().feature().spoken() + " takes it in"));
+            double metres = taken.get().metres();
+            Observation seen = Observation.measured(outfall, Measured.fact(WAY, new Length(metres)));
+            return Optional.of(telling(
+                    along(seen, analysis, way, metres),
+                    "is taken in by the " + taken.get().feature().spoken() + " after"));
         }
+        Optional<Double> left = leftLot(analysis.site(), terms, way);
         double known = left.orElse(way.length());
         Optional<Observation> seen = held(terms, outfall, known, 0);
         if (seen.filter(each -> each.outcome() == Outcome.MEETS).isPresent()) {
-            return seen.map(each -> along(each, analysis, way, known)
-                    .noting("so far it comes to no " + terms.get(TO).spoken()));
+            return seen.map(each -> telling(
+                    along(each, analysis, way, known),
+                    "comes to no " + terms.get(TO).spoken() + " on the first"));
         }
-        Missing beyond = left.isPresent()
+        return seen.map(each -> along(Observation.cannotTell(outfall, beyond(left, known)), analysis, way, known));
+    }
+
+    private static Missing beyond(Optional<Double> left, double known) {
+        return left.isPresent()
                 ? new Missing(
                         "whose lot the water comes to after " + Discharge.shown(known),
                         "give the lots beside the site's own, marked own = false, and the street")
                 : new Missing(
                         "the ground that the water comes to after " + Discharge.shown(known),
                         "survey further along its way");
-        return seen.map(each -> along(Observation.cannotTell(outfall, beyond), analysis, way, known));
     }
 
     /** Where it leaves the site's own lot, when the rule is about lots and the plan shows no other lot. */

@@ -59,11 +59,34 @@ class FlowPathTest {
         return lines.get(0);
     }
 
+    private static String clause(PlanInFeet plan, String terms) {
+        return plan.observe(new FlowPath(), terms).get(0).told().orElse("");
+    }
+
     @Test
     void waterThatRunsAcrossAPublicWalkFails() {
         PlanInFeet plan = slope().with(WALK, "W-1", strip(25, 30), "access = public");
 
         assertThat(told(plan, TO_WALK)).isEqualTo("fails OF-1 to W-1: 30.00 ft; over lawn, falling 2.00 %");
+        assertThat(clause(plan, TO_WALK))
+                .isEqualTo("water from outfall OF-1 reaches the walk W-1 after 30.00 ft of its way;"
+                        + " the rule looks 100 ft along it");
+    }
+
+    @Test
+    void withoutAStretchTheWholeWayCounts() {
+        String anywhere = TO_WALK.replace("within: 100 ft", "");
+        PlanInFeet walk = slope().with(WALK, "W-1", strip(-35, -30), "access = public");
+        PlanInFeet street = slope().with(STREET, "ST-1", strip(-10, 10));
+
+        assertThat(told(walk, anywhere)).startsWith("fails OF-1 to W-1: 90.00 ft");
+        assertThat(clause(walk, anywhere))
+                .isEqualTo("water from outfall OF-1 reaches the walk W-1 after 90.00 ft of its way");
+        assertThat(told(street, anywhere)).startsWith("meets OF-1: 50.00 ft");
+        assertThat(clause(street, anywhere))
+                .isEqualTo("water from outfall OF-1 is taken in by the street ST-1 after 50.00 ft of its way");
+        assertThat(told(slope(), anywhere))
+                .startsWith("cannot_tell OF-1; lacks the ground that the water comes to after 9");
     }
 
     @Test
@@ -82,8 +105,7 @@ class FlowPathTest {
         PlanInFeet plan = slope().with(WALK, "W-1", "POLYGON ((25 0, 30 0, 30 60, 25 60, 25 0))", "access = public")
                 .with(STREET, "ST-1", strip(-10, 10));
 
-        assertThat(told(plan, TO_WALK))
-                .isEqualTo("meets OF-1: 50.00 ft; over lawn, falling 2.00 %; street ST-1 takes it in");
+        assertThat(told(plan, TO_WALK)).isEqualTo("meets OF-1: 50.00 ft; over lawn, falling 2.00 %");
     }
 
     @Test
@@ -106,7 +128,7 @@ class FlowPathTest {
         PlanInFeet street = slope().with(STREET, "ST-1", strip(-10, 10));
 
         assertThat(told(street.with(WALK, "W-1", strip(25, 30), "access = private"), TO_WALK))
-                .isEqualTo("meets OF-1: 50.00 ft; over lawn, walk, lawn, falling 2.00 %; street ST-1 takes it in");
+                .isEqualTo("meets OF-1: 50.00 ft; over lawn, walk, lawn, falling 2.00 %");
         assertThat(told(street.with(WALK, "W-1", strip(25, 30)), TO_WALK))
                 .startsWith("cannot_tell OF-1 to W-1: 30.00 ft; lacks access of walk W-1");
     }
@@ -145,9 +167,10 @@ class FlowPathTest {
     void waterThatHasRunAsFarAsAskedMeetsThoughTheGroundEnds() {
         PlanInFeet plan = slope().with(LOT, "L-1", OWN, "own = true").with(LOT, "L-2", strip(-90, -80), "own = false");
 
-        assertThat(told(plan, TO_NEIGHBOUR))
-                .startsWith("meets OF-1: 9")
-                .endsWith("so far it comes to no lot with own = false");
+        assertThat(told(plan, TO_NEIGHBOUR)).startsWith("meets OF-1: 9");
+        assertThat(clause(plan, TO_NEIGHBOUR))
+                .startsWith("water from outfall OF-1 comes to no lot with own = false on the first 9")
+                .endsWith(" ft of its way; the rule looks 25 ft along it");
     }
 
     @Test
