@@ -118,7 +118,7 @@ final class CheckCommand implements Callable<Integer> {
     private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
         Site site = SiteReader.read(folder);
         String name = county.or(site::county).orElseThrow(() -> countyMissing(library));
-        RuleBook book = library.load(name, house.or(site::house));
+        RuleBook book = library.load(name, house.or(site::house), today);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
         Report report = new Report(analysis, name, book, review);

@@ -16,7 +16,12 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks lot-drainage plans, given as GIS layers, against a county's rules.",
-        subcommands = {CheckCommand.class, GradeSheetCommand.class, ExplainCommand.class, CommandLine.HelpCommand.class
+        subcommands = {
+            CheckCommand.class,
+            GradeSheetCommand.class,
+            RulesCommand.class,
+            ExplainCommand.class,
+            CommandLine.HelpCommand.class
         })
 public final class Fallrule {
     /** Nothing fails. */

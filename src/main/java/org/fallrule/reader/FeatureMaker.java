@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Truth;
 import org.fallrule.measure.Unit;
-import org.fallrule.reader.frame.ToLocal;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 import org.fallrule.site.Attribute;
@@ -27,7 +27,7 @@ final class FeatureMaker {
 
     private final LayerSpec spec;
     private final RawLayer layer;
-    private final ToLocal toLocal;
+    private final BiFunction<Geometry, Place, Geometry> toLocal;
     private final List<Fault> faults;
     private final List<Fault> problems;
     private final ValueReader values;
@@ -39,7 +39,7 @@ final class FeatureMaker {
     FeatureMaker(
             LayerSpec spec,
             RawLayer layer,
-            ToLocal toLocal,
+            BiFunction<Geometry, Place, Geometry> toLocal,
             Map<String, Unit> siteUnits,
             List<Fault> faults,
             List<Fault> problems) {
@@ -136,7 +136,7 @@ final class FeatureMaker {
 
     private List<Geometry> pieces(Geometry drawn, Place place) {
         try {
-            return forms.pieces(spec.role(), drawn, toLocal.local(drawn, place), place);
+            return forms.pieces(spec.role(), drawn, toLocal.apply(drawn, place), place);
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return List.of();

@@ -69,7 +69,7 @@ final class SiteFileReader {
         }
     }
 
-    private Map<Role, Place> absent(Keys keys) {
+    Map<Role, Place> absent(Keys keys) {
         Map<Role, Place> absent = new EnumMap<>(Role.class);
         for (Node.Scalar word : keys.scalars("absent")) {
             Role.named(word.text())
@@ -83,7 +83,7 @@ final class SiteFileReader {
         return absent;
     }
 
-    private Survey survey(Node.Mapping mapping) {
+    Survey survey(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
         Optional<LocalDate> date = keys.scalar("date").flatMap(this::date);
         Optional<String> source = keys.text("source");

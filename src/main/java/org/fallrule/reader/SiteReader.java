@@ -115,8 +115,9 @@ public final class SiteReader {
         Map<Role, List<Feature>> features = new EnumMap<>(Role.class);
         for (OpenLayer layer : open) {
             ToLocal toLocal = new ToLocal(layer.system(), frame);
-            List<Feature> made =
-                    new FeatureMaker(layer.spec(), layer.raw(), toLocal, file.units(), faults, problems).features();
+            List<Feature> made = new FeatureMaker(
+                            layer.spec(), layer.raw(), toLocal::local, file.units(), faults, problems)
+                    .features();
             features.put(layer.spec().role(), made);
         }
         return features;

@@ -39,6 +39,7 @@ public final class Reviewer {
         problems.addAll(analysis.site().problems());
         problems.addAll(analysis.problems());
         problems.addAll(analysis.network().problems());
+        problems.addAll(book.notices());
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : book.rules()) {
             for (Observation seen : observe(rule)) {

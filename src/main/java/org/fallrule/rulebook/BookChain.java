@@ -52,6 +52,7 @@ final class BookChain {
             throw refused(
                     on, "there is no book " + folder.shown(path) + "; give its path from the folder of this book");
         }
+        folder.refuseLinkOut(path, on.place());
         return path;
     }
 

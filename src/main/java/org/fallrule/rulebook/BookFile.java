@@ -2,6 +2,7 @@ package org.fallrule.rulebook;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Node;
@@ -16,7 +17,9 @@ import org.fallrule.locality.Locality;
  * @param title its title
  * @param sha256 the digest of its bytes, for the report
  * @param buildsOn the path of the book under it, where it stands
+ * @param inForce when it is in force
  * @param locality what it says of its place
+ * @param place the same as written
  * @param rules its rules by id, in the order written
  * @param rulePlaces where each rule's id stands
  */
@@ -26,7 +29,9 @@ record BookFile(
         String title,
         String sha256,
         Optional<Node.Scalar> buildsOn,
+        InForce inForce,
         Locality locality,
+        Node.Mapping place,
         Map<String, Node.Mapping> rules,
         Map<String, Place> rulePlaces) {
 
@@ -39,6 +44,10 @@ record BookFile(
     enum Layer {
         BASELINE,
         COUNTY,
-        HOUSE
+        HOUSE;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 }

@@ -52,11 +52,27 @@ record BookFolder(Path root, String shownAs) {
                     "there is no book " + Excerpt.of(name) + ".yaml here" + Nearest.hint(name, known) + " Known: "
                             + (known.isEmpty() ? "none" : String.join(", ", known)));
         }
-        return root.resolve(kind).resolve(name + ".yaml");
+        Path book = root.resolve(kind).resolve(name + ".yaml");
+        refuseLinkOut(book, Place.of(shown(book)));
+        return book;
     }
 
     boolean holds(Path path) {
         return path.startsWith(root);
+    }
+
+    /** A link may not lead out of the folder either: a book from elsewhere could name any file on the computer. */
+    void refuseLinkOut(Path path, Place named) {
+        try {
+            if (!path.toRealPath().startsWith(root.toRealPath())) {
+                throw new UnusableInput(
+                        named,
+                        shown(path) + " is a link to a place outside of the rules folder " + shownAs
+                                + "; copy the book in");
+            }
+        } catch (IOException e) {
+            throw new UnusableInput(named, shown(path) + " cannot be read (" + e + "); check the file");
+        }
     }
 
     /** A path inside the folder as the user knows it. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
@@ -20,6 +21,9 @@ import org.fallrule.locality.Locality;
 
 /** Reads one rule book file. */
 final class BookReader {
+    /** Keys at the top of a book that are about the book. */
+    private static final Set<String> ABOUT = Set.of("title", "builds_on", "effective", "loosen_because", "rules");
+
     private final List<Fault> faults;
 
     BookReader(List<Fault> faults) {
@@ -36,7 +40,12 @@ final class BookReader {
             buildsOn.ifPresent(on -> faults.add(new Fault(
                     on.place(), "a house book is laid over whatever county is asked for; leave builds_on out")));
         }
+        InForce inForce = InForce.read(keys, faults);
+        Node.Mapping place = place(keys.mapping());
         Locality locality = new LocalityReader(faults).read(keys);
+        if (layer == BookFile.Layer.HOUSE) {
+            guardPlace(keys, place, locality);
+        }
         Map<String, Node.Mapping> rules = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
         keys.mapping("rules")
@@ -45,7 +54,27 @@ final class BookReader {
                     rule(id, node).ifPresent(rule -> rules.put(id, rule));
                 }));
         keys.refuseOthers("a rule book");
-        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, locality, rules, places);
+        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, inForce, locality, place, rules, places);
+    }
+
+    /** Rules rest on what a place is like, so a house book that changes it must say why. */
+    private void guardPlace(Keys keys, Node.Mapping place, Locality locality) {
+        if (keys.text("loosen_because").isEmpty() && !locality.equals(Locality.UNSAID)) {
+            place.entries()
+                    .keySet()
+                    .forEach(key -> keys.fault(
+                            place.placeOf(key),
+                            key
+                                    + " is the county's to say, and rules rest on it; leave it out of the house book, or say"
+                                    + " loosen_because: \"…\" at its top"));
+        }
+    }
+
+    /** What a book says of its place: every key at its top that is not about the book itself. */
+    private static Node.Mapping place(Node.Mapping book) {
+        Map<String, Node> entries = new LinkedHashMap<>(book.entries());
+        entries.keySet().removeAll(ABOUT);
+        return new Node.Mapping(book.place(), entries, book.keyPlaces());
     }
 
     private Optional<Node.Mapping> rule(String id, Node node) {

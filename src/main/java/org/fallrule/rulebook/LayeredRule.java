@@ -18,7 +18,8 @@ import org.fallrule.document.Place;
  */
 record LayeredRule(String id, Node.Mapping keys, Place setBy) {
     /** Keys that say something about a rule and ask nothing of a plan. */
-    private static final Set<String> ABOUT = Set.of("title", "weight", "basis", "loosen_because", "drop", "reason");
+    private static final Set<String> ABOUT =
+            Set.of("title", "weight", "basis", "loosen_because", "drop", "reason", "effective");
 
     /** Whether a book says of a rule that it is dropped. A reason must be given. */
     static boolean isDropped(String id, Node.Mapping rule, List<Fault> faults) {
@@ -34,6 +35,7 @@ record LayeredRule(String id, Node.Mapping keys, Place setBy) {
         }
         keys.required("reason", "why the rule " + id + " is dropped");
         keys.text("loosen_because");
+        keys.node("effective");
         keys.refuseOthers("a dropped rule");
         return true;
     }

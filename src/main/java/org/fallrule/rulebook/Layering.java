@@ -1,11 +1,13 @@
 package org.fallrule.rulebook;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
+import org.fallrule.document.Keys;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
@@ -13,35 +15,59 @@ import org.fallrule.locality.Locality;
 
 /** Lays rule books over each other, key by key, and makes the rules that come out. */
 final class Layering {
+    private final LocalDate day;
     private final List<Fault> faults;
+    private final Checks checks = Checks.all();
     private final RuleCompiler compiler;
     private final Map<String, LayeredRule> rules = new LinkedHashMap<>();
     private final Map<String, Place> dropped = new LinkedHashMap<>();
+    private final Map<String, RuleHistory> histories = new LinkedHashMap<>();
+    private final List<Fault> notices = new ArrayList<>();
 
-    Layering(List<Fault> faults) {
+    /** @param day the day on which the rules apply */
+    Layering(LocalDate day, List<Fault> faults) {
+        this.day = day;
         this.faults = faults;
-        this.compiler = new RuleCompiler(Checks.all(), faults);
+        this.compiler = new RuleCompiler(checks, faults);
     }
 
-    RuleBook layered(List<BookFile> books) {
+    LayeredBook layered(List<BookFile> books) {
         Locality locality = Locality.UNSAID;
-        List<RuleBook.Source> sources = new ArrayList<>();
+        List<LayeredBook.Page> pages = new ArrayList<>();
         for (BookFile book : books) {
-            locality = locality.overlaid(book.locality());
-            sources.add(new RuleBook.Source(book.file(), book.title(), book.sha256()));
+            RuleBook.Source source = new RuleBook.Source(book.file(), book.title(), book.sha256());
+            pages.add(new LayeredBook.Page(source, book.layer().word(), book.inForce(), book.place()));
+            if (book.inForce().on(day)) {
+                locality = locality.overlaid(book.locality());
+            } else {
+                notice(book.inForce(), "the book " + book.title());
+            }
             book.rules().forEach((id, rule) -> lay(book, id, rule));
         }
         List<Rule> compiled = new ArrayList<>();
         rules.values().forEach(rule -> compiler.compile(rule).ifPresent(compiled::add));
-        return new RuleBook(sources, locality, compiled);
+        List<RuleBook.Source> sources =
+                pages.stream().map(LayeredBook.Page::source).toList();
+        return new LayeredBook(
+                new RuleBook(sources, locality, compiled, notices), day, List.copyOf(histories.values()), pages);
+    }
+
+    private void notice(InForce inForce, String what) {
+        notices.add(new Fault(inForce.statedAt(), what + " is " + inForce.spoken() + " and is not applied on " + day));
     }
 
     private void lay(BookFile book, String id, Node.Mapping rule) {
         Place place = book.rulePlaces().getOrDefault(id, rule.place());
+        InForce inForce = InForce.read(new Keys(rule, faults), faults);
+        if (!inForce.on(day) || !book.inForce().on(day)) {
+            setAside(book, id, rule, place, inForce.on(day) ? book.inForce() : inForce);
+            return;
+        }
         Optional<LayeredRule> under = Optional.ofNullable(rules.get(id));
         boolean guarded =
                 under.isPresent() && book.layer() == BookFile.Layer.HOUSE && !LayeredRule.saysWhyLoosened(rule);
         if (LayeredRule.isDropped(id, rule, faults)) {
+            record(book, id, rule, place, RuleHistory.Fate.DROPS, inForce);
             drop(id, place, guarded);
             return;
         }
@@ -49,12 +75,27 @@ final class Layering {
             refuseUnknown(id, place, "give check, weight, title and basis if the rule is new");
             return;
         }
+        record(book, id, rule, place, RuleHistory.Fate.LAID, inForce);
         LayeredRule laid = under.map(below -> below.overlaid(rule, place, faults))
                 .orElseGet(() -> new LayeredRule(id, rule, place));
         rules.put(id, laid);
         if (guarded) {
             guard(under.orElseThrow(), laid);
         }
+    }
+
+    private void setAside(BookFile book, String id, Node.Mapping rule, Place place, InForce inForce) {
+        if (book.inForce().on(day)) {
+            boolean changes = rules.containsKey(id);
+            notice(inForce, "what this book says of the rule " + id + (changes ? ", which stays as it was," : ""));
+        }
+        record(book, id, rule, place, RuleHistory.Fate.NOT_IN_FORCE, inForce);
+    }
+
+    private void record(
+            BookFile book, String id, Node.Mapping rule, Place place, RuleHistory.Fate fate, InForce inForce) {
+        RuleHistory.Entry entry = new RuleHistory.Entry(book.file(), place, rule, fate, inForce);
+        histories.merge(id, new RuleHistory(id, List.of(entry)), (known, fresh) -> known.and(entry));
     }
 
     /** To drop again what is dropped already does no harm: one house book serves in counties with and without the rule. */
@@ -77,7 +118,7 @@ final class Layering {
     }
 
     private void guard(LayeredRule county, LayeredRule house) {
-        RuleCompiler quiet = new RuleCompiler(Checks.all(), new ArrayList<>());
+        RuleCompiler quiet = new RuleCompiler(checks, new ArrayList<>());
         Optional<Rule> before = quiet.compile(county);
         Optional<Rule> after = quiet.compile(house);
         if (before.isPresent() && after.isPresent()) {

@@ -1,6 +1,7 @@
 package org.fallrule.rulebook;
 
 import java.util.List;
+import org.fallrule.document.Fault;
 import org.fallrule.locality.Locality;
 
 /**
@@ -9,12 +10,19 @@ import org.fallrule.locality.Locality;
  * @param books the books laid over each other, the lowest first
  * @param locality what they say of the place
  * @param rules the rules in the order of the books
+ * @param notices what a reader of a report should know of the books: what is not yet or no longer in force
  */
-public record RuleBook(List<Source> books, Locality locality, List<Rule> rules) {
+public record RuleBook(List<Source> books, Locality locality, List<Rule> rules, List<Fault> notices) {
 
     public RuleBook {
         books = List.copyOf(books);
         rules = List.copyOf(rules);
+        notices = List.copyOf(notices);
+    }
+
+    /** Rules that are all in force. */
+    public RuleBook(List<Source> books, Locality locality, List<Rule> rules) {
+        this(books, locality, rules, List.of());
     }
 
     /**

@@ -40,6 +40,7 @@ final class RuleCompiler {
         }
         keys.text("loosen_because");
         keys.node("drop");
+        keys.node("effective");
         if (check.isEmpty()) {
             return Optional.empty();
         }

@@ -44,6 +44,7 @@ class ArchitectureTest {
             "review",
             "remedy",
             "report",
+            "bookshelf",
             "reference",
             "cli");
 
