@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.reader.frame.ToLocal;
 import org.fallrule.site.Feature;
@@ -89,7 +90,8 @@ public final class SiteReader {
                 file.survey(),
                 layers,
                 file.waivers(),
-                problems);
+                problems,
+                file.units().get("elevation") == Unit.ELEVATION_METRE);
     }
 
     /** The local frame, its origin in the middle of the lots, or of everything when there is no lot. */

@@ -21,6 +21,7 @@ import org.fallrule.document.Fault;
  * @param layers what the plan says of each role
  * @param waivers what has been excused
  * @param problems what was wrong with the input without making it unusable
+ * @param metric whether the plan's heights are in metres, so that its drawings go by metric scales
  */
 public record Site(
         String id,
@@ -33,7 +34,8 @@ public record Site(
         Survey survey,
         Map<Role, Layer> layers,
         List<Waiver> waivers,
-        List<Fault> problems) {
+        List<Fault> problems,
+        boolean metric) {
 
     private static final Layer NOT_SUPPLIED = new Layer.NotSupplied();
 
@@ -41,6 +43,22 @@ public record Site(
         layers = layers.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(layers));
         waivers = List.copyOf(waivers);
         problems = List.copyOf(problems);
+    }
+
+    /** A plan whose heights are in feet. */
+    public Site(
+            String id,
+            String name,
+            Optional<String> county,
+            Optional<String> house,
+            String crs,
+            Optional<String> datum,
+            Frame frame,
+            Survey survey,
+            Map<Role, Layer> layers,
+            List<Waiver> waivers,
+            List<Fault> problems) {
+        this(id, name, county, house, crs, datum, frame, survey, layers, waivers, problems, false);
     }
 
     public Layer layer(Role role) {

@@ -12,14 +12,12 @@ public final class SectionPainter {
     private static final double GAP = 8;
 
     private final Canvas canvas;
-    private final Section section;
     private final List<String> words;
     private final SectionPlot plot;
     private final SectionKey key;
 
     public SectionPainter(Canvas canvas, Section section) {
         this.canvas = canvas;
-        this.section = section;
         this.words = wrapped(section);
         this.plot = new SectionPlot(canvas, section);
         this.key = new SectionKey(canvas, section);
