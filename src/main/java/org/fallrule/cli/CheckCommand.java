@@ -17,6 +17,8 @@ import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
+import org.fallrule.report.pdf.Paper;
+import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.report.text.TextReport;
 import org.fallrule.review.Review;
 import org.fallrule.review.Reviewer;
@@ -62,6 +64,9 @@ final class CheckCommand implements Callable<Integer> {
             description = "What to write: ${COMPLETION-CANDIDATES}. All by default.")
     private Set<ReportFormat> formats = new LinkedHashSet<>(List.of(ReportFormat.values()));
 
+    @Option(names = "--paper", paramLabel = "SIZE", description = "${COMPLETION-CANDIDATES}. Default: letter.")
+    private Paper paper = Paper.letter;
+
     @Option(names = "--county", paramLabel = "NAME", description = "The county whose rules apply; wins over site.yaml.")
     private Optional<String> county = Optional.empty();
 
@@ -86,7 +91,8 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RuleLibrary library = RulesFolder.open(rules);
-        Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(folder, sites, formats));
+        Optional<ReportFolder> reports =
+                out.map(folder -> ReportFolder.prepare(folder, sites, formats, new PrintSettings(paper, today)));
         int worst = Fallrule.PASSES;
         for (Path site : sites) {
             worst = Math.max(worst, checkedSafely(site, library, reports));

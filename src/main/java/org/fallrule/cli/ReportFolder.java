@@ -1,7 +1,6 @@
 package org.fallrule.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -14,16 +13,19 @@ import java.util.stream.Stream;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
+import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.site.Site;
 
 /** The folder that reports go to. A site's report is written whole beside the place it belongs to and then moved there. */
 final class ReportFolder {
     private final Path folder;
     private final Set<ReportFormat> formats;
+    private final PrintSettings settings;
 
-    private ReportFolder(Path folder, Set<ReportFormat> formats) {
+    private ReportFolder(Path folder, Set<ReportFormat> formats, PrintSettings settings) {
         this.folder = folder;
         this.formats = formats;
+        this.settings = settings;
     }
 
     /**
@@ -31,7 +33,7 @@ final class ReportFolder {
      *
      * @throws UnusableInput if it cannot be written to, lies inside of a site, or two sites would write the same report
      */
-    static ReportFolder prepare(Path folder, List<Path> sites, Set<ReportFormat> formats) {
+    static ReportFolder prepare(Path folder, List<Path> sites, Set<ReportFormat> formats, PrintSettings settings) {
         refuseClashes(folder, sites);
         try {
             Files.createDirectories(folder);
@@ -40,7 +42,7 @@ final class ReportFolder {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
         }
-        return new ReportFolder(folder, formats);
+        return new ReportFolder(folder, formats, settings);
     }
 
     private static void refuseClashes(Path folder, List<Path> sites) {
@@ -91,16 +93,16 @@ final class ReportFolder {
 
     /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
     void write(Report report) {
-        Map<String, String> files = new LinkedHashMap<>();
+        Map<String, byte[]> files = new LinkedHashMap<>();
         for (ReportFormat format : formats) {
-            files.put(format.file(), format.write(report));
+            files.put(format.file(), format.write(report, settings));
         }
         Path place = of(report.site());
         try {
             Path fresh = Files.createTempDirectory(folder, "." + report.site().id() + "-");
             try {
-                for (Map.Entry<String, String> file : files.entrySet()) {
-                    Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+                for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                    Files.write(fresh.resolve(file.getKey()), file.getValue());
                 }
                 readable(fresh);
                 replace(place, fresh);

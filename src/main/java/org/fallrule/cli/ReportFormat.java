@@ -1,5 +1,7 @@
 package org.fallrule.cli;
 
+import java.nio.charset.StandardCharsets;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.fallrule.report.Report;
 import org.fallrule.report.data.FindingsCsv;
@@ -9,6 +11,8 @@ import org.fallrule.report.html.HtmlReport;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SvgWriter;
+import org.fallrule.report.pdf.PrintSettings;
+import org.fallrule.report.pdf.ReportPdf;
 import org.fallrule.report.profile.SectionDrawing;
 import org.fallrule.report.profile.SectionForm;
 import org.fallrule.report.profile.SectionSvg;
@@ -27,14 +31,19 @@ enum ReportFormat {
             report -> PlanDrawing.of(report, 0.6, 1.0)
                     .map(drawing -> SvgWriter.standalone(drawing, Sheet.WIDE))
                     .orElse("")),
-    sections("sections.svg", ReportFormat::sections);
+    sections("sections.svg", ReportFormat::sections),
+    pdf("report.pdf", ReportPdf::write);
 
     private final String file;
 
     @SuppressWarnings("ImmutableEnumChecker") // a method without state
-    private final Function<Report, String> writer;
+    private final BiFunction<Report, PrintSettings, byte[]> writer;
 
     ReportFormat(String file, Function<Report, String> writer) {
+        this(file, (report, settings) -> writer.apply(report).getBytes(StandardCharsets.UTF_8));
+    }
+
+    ReportFormat(String file, BiFunction<Report, PrintSettings, byte[]> writer) {
         this.file = file;
         this.writer = writer;
     }
@@ -49,7 +58,8 @@ enum ReportFormat {
         return file;
     }
 
-    String write(Report report) {
-        return writer.apply(report);
+    /** The file's bytes; text is UTF-8. */
+    byte[] write(Report report, PrintSettings settings) {
+        return writer.apply(report, settings);
     }
 }

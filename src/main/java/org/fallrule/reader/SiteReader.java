@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.reader.frame.ToLocal;
 import org.fallrule.site.Feature;
@@ -90,7 +91,8 @@ public final class SiteReader {
                 layers,
                 file.waivers(),
                 problems,
-                file.storm());
+                file.storm(),
+                file.units().get("elevation") == Unit.ELEVATION_METRE);
     }
 
     /** The local frame, its origin in the middle of the lots, or of everything when there is no lot. */

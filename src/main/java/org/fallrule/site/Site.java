@@ -23,6 +23,7 @@ import org.fallrule.locality.Storm;
  * @param waivers what has been excused
  * @param problems what was wrong with the input without making it unusable
  * @param storm the rain that the plan states for itself
+ * @param metric whether the plan's heights are in metres, so that its drawings go by metric scales
  */
 public record Site(
         String id,
@@ -36,7 +37,8 @@ public record Site(
         Map<Role, Layer> layers,
         List<Waiver> waivers,
         List<Fault> problems,
-        Storm storm) {
+        Storm storm,
+        boolean metric) {
 
     private static final Layer NOT_SUPPLIED = new Layer.NotSupplied();
 
@@ -46,7 +48,7 @@ public record Site(
         problems = List.copyOf(problems);
     }
 
-    /** A plan that states no rain of its own. */
+    /** A plan that states no rain of its own, its heights in feet. */
     public Site(
             String id,
             String name,
@@ -59,7 +61,7 @@ public record Site(
             Map<Role, Layer> layers,
             List<Waiver> waivers,
             List<Fault> problems) {
-        this(id, name, county, house, crs, datum, frame, survey, layers, waivers, problems, Storm.UNSAID);
+        this(id, name, county, house, crs, datum, frame, survey, layers, waivers, problems, Storm.UNSAID, false);
     }
 
     public Layer layer(Role role) {

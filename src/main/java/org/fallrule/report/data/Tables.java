@@ -22,14 +22,15 @@ import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Point;
 
 /** The tables of a report: pipes, inlets, outfalls, crossings. */
-final class Tables {
+public final class Tables {
     private final Report report;
 
-    Tables(Report report) {
+    public Tables(Report report) {
         this.report = report;
     }
 
-    Map<String, Object> tree() {
+    /** For each table its rows, each by column: a text, a number, a flag, or a quantity with its {@code shown}. */
+    public Map<String, Object> tree() {
         return FindingTree.ordered(
                 "pipes",
                 report.analysis().network().runs().stream().map(this::pipe).toList(),

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
+import org.fallrule.report.Fact;
+import org.fallrule.report.FindingFacts;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.map.PlainText;
 
@@ -31,9 +33,6 @@ public record FindingView(
         String weight,
         Optional<String> map) {
 
-    /** A named fact. */
-    public record Fact(String name, String value) {}
-
     static FindingView of(int number, Finding finding, Optional<String> map) {
         return new FindingView(
                 number,
@@ -41,11 +40,16 @@ public record FindingView(
                 PlainText.of(finding.title()),
                 PlainText.of(finding.rule()),
                 PlainText.of(Sentence.of(finding)),
-                FindingFacts.of(finding),
+                FindingFacts.of(finding).stream().map(FindingView::shown).toList(),
                 finding.observation().missing().stream()
                         .map(each -> new Missing(PlainText.of(each.what()), PlainText.of(each.settledBy())))
                         .toList(),
                 finding.weight().word(),
                 map);
+    }
+
+    /** A fact whose text is safe to stand on a page. */
+    static Fact shown(Fact fact) {
+        return new Fact(PlainText.of(fact.name()), PlainText.of(fact.value()));
     }
 }

@@ -9,17 +9,15 @@ import java.util.stream.IntStream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
-import org.fallrule.measure.Unit;
 import org.fallrule.report.Cautions;
+import org.fallrule.report.Fact;
 import org.fallrule.report.Report;
+import org.fallrule.report.SiteFacts;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.SvgWriter;
-import org.fallrule.site.Survey;
 
 /** Puts a report into the words and maps of its page. */
 final class PageBuilder {
@@ -47,14 +45,14 @@ final class PageBuilder {
                 report.verdict(),
                 !report.review().failsPlan() && !report.review().leavesOpen(),
                 report.review().failsPlan(),
-                about(),
+                SiteFacts.of(report).stream().map(FindingView::shown).toList(),
                 counts(),
                 plans(),
                 SectionView.all(report),
                 open,
                 settled,
                 report.review().problems().stream()
-                        .map(fault -> fact(fault.where().toString(), fault.says()))
+                        .map(fault -> FindingView.shown(new Fact(fault.where().toString(), fault.says())))
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
                 books(),
@@ -102,24 +100,6 @@ final class PageBuilder {
                 .toList();
     }
 
-    private List<FindingView.Fact> about() {
-        Survey survey = report.site().survey();
-        String unsaid = "not given";
-        return List.of(
-                fact("site", report.site().id()),
-                fact("county", report.county()),
-                fact("coordinates", report.site().crs()),
-                fact("heights", report.site().datum().orElse(unsaid)),
-                fact("surveyed", survey.date().map(Object::toString).orElse(unsaid)),
-                fact("by", survey.source().map(how -> how.replace('_', ' ')).orElse(unsaid)),
-                fact("accuracy in plan", accuracy(survey.horizontalAccuracy())),
-                fact("accuracy in height", accuracy(survey.verticalAccuracy())));
-    }
-
-    private static String accuracy(Optional<Length> accuracy) {
-        return accuracy.map(length -> "±" + Printed.of(length, Unit.FOOT)).orElse("not given");
-    }
-
     private List<ReportPage.Book> books() {
         return report.book().books().stream()
                 .map(book -> new ReportPage.Book(
@@ -129,9 +109,5 @@ final class PageBuilder {
                                 .substring(
                                         0, Math.min(DIGEST_LENGTH, book.sha256().length()))))
                 .toList();
-    }
-
-    private static FindingView.Fact fact(String name, String value) {
-        return new FindingView.Fact(PlainText.of(name), PlainText.of(value));
     }
 }

@@ -2,6 +2,7 @@ package org.fallrule.report.html;
 
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.report.Fact;
 
 /**
  * All that the page states, in the words that stand on it.
@@ -28,13 +29,13 @@ public record ReportPage(
         String verdict,
         boolean passes,
         boolean fails,
-        List<FindingView.Fact> about,
+        List<Fact> about,
         List<Count> counts,
         Optional<Plans> plans,
         List<SectionView> sections,
         List<FindingView> open,
         List<FindingView> settled,
-        List<FindingView.Fact> problems,
+        List<Fact> problems,
         List<PipeRow> pipes,
         List<Book> books,
         List<String> cautions) {

@@ -7,10 +7,10 @@ import java.util.stream.Collectors;
 /** The style sheet of maps: every look on a light ground, on a dark one where the reader's screen is dark, light in print. */
 public final class MapStyle {
     private static final Tone GROUND = new Tone("#fbfbf8", "#14181c");
-    private static final Tone WORDS = new Tone("#14181c", "#f2f4f6");
-    private static final Tone VALUE = new Tone("#9c2c06", "#ffb08a");
-    private static final Tone FAILS = new Tone("#a3140c", "#ff8f84");
-    private static final Tone LINES = new Tone("#55606a", "#a9b3bc");
+    public static final Tone WORDS = new Tone("#14181c", "#f2f4f6");
+    public static final Tone VALUE = new Tone("#9c2c06", "#ffb08a");
+    public static final Tone FAILS = new Tone("#a3140c", "#ff8f84");
+    public static final Tone LINES = new Tone("#55606a", "#a9b3bc");
 
     private static final String FIXED = """
             .map{display:block;max-width:100%;height:auto;font-family:system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif}

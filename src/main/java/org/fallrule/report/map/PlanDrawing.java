@@ -44,18 +44,28 @@ public final class PlanDrawing {
         return new PlanDrawing(report).drawing(flattest, tallest);
     }
 
+    /** What a map of the whole plan has to show, in metres of the local frame; nothing when nothing lies anywhere. */
+    public static Optional<Envelope> extent(Report report) {
+        return Optional.of(new PlanDrawing(report).extent()).filter(extent -> !extent.isNull());
+    }
+
+    /** Draws a part of the plan, in metres of the local frame. */
+    public static Drawing in(Report report, Envelope view) {
+        return new PlanDrawing(report).drawing(view);
+    }
+
     private Optional<Drawing> drawing(double flattest, double tallest) {
-        Envelope extent = extent();
-        if (extent.isNull()) {
-            return Optional.empty();
-        }
-        Envelope view = Extent.shaped(Extent.roomy(extent, MARGIN, LEAST), flattest, tallest);
+        return extent(report)
+                .map(extent -> drawing(Extent.shaped(Extent.roomy(extent, MARGIN, LEAST), flattest, tallest)));
+    }
+
+    private Drawing drawing(Envelope view) {
         List<DrawingLayer> layers = new ArrayList<>(new FeatureShapes(report.analysis(), view, Set.of()).layers());
         List<Shape> badges = badges();
         if (!badges.isEmpty()) {
             layers.add(new DrawingLayer("findings", badges));
         }
-        return Optional.of(new Drawing("Plan of " + PlainText.of(report.site().name()), description(), view, layers));
+        return new Drawing("Plan of " + PlainText.of(report.site().name()), description(), view, layers);
     }
 
     private Envelope extent() {

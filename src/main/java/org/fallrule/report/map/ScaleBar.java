@@ -3,26 +3,45 @@ package org.fallrule.report.map;
 import org.fallrule.measure.Length;
 
 /**
- * A bar of a round number of feet.
+ * A bar of a round length.
  *
- * @param feet its length on the ground
+ * @param number its length on the ground in that unit
+ * @param unit the unit
  * @param px its length on the sheet
  */
-record ScaleBar(int feet, double px) {
+public record ScaleBar(int number, GroundUnit unit, double px) {
     private static final int[] ROUND = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000};
 
+    /** The units that it may be in. */
+    public enum GroundUnit {
+        FEET(Length.feet(1).metres(), "ft"),
+        METRES(1, "m");
+
+        private final double metres;
+        private final String symbol;
+
+        GroundUnit(double metres, String symbol) {
+            this.metres = metres;
+            this.symbol = symbol;
+        }
+    }
+
     /** The longest bar of a round length that is no longer than so many pixels. */
-    static ScaleBar within(double mostPx, double pxPerMetre) {
-        ScaleBar bar = of(ROUND[0], pxPerMetre);
-        for (int feet : ROUND) {
-            if (of(feet, pxPerMetre).px() <= mostPx) {
-                bar = of(feet, pxPerMetre);
+    static ScaleBar within(double mostPx, double pxPerMetre, GroundUnit unit) {
+        ScaleBar bar = of(ROUND[0], unit, pxPerMetre);
+        for (int number : ROUND) {
+            if (of(number, unit, pxPerMetre).px() <= mostPx) {
+                bar = of(number, unit, pxPerMetre);
             }
         }
         return bar;
     }
 
-    private static ScaleBar of(int feet, double pxPerMetre) {
-        return new ScaleBar(feet, Length.feet(feet).metres() * pxPerMetre);
+    private static ScaleBar of(int number, GroundUnit unit, double pxPerMetre) {
+        return new ScaleBar(number, unit, number * unit.metres * pxPerMetre);
+    }
+
+    String words() {
+        return number + " " + unit.symbol;
     }
 }

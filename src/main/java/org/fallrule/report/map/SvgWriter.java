@@ -10,6 +10,7 @@ public final class SvgWriter {
     private static final double GAP = 14;
 
     private final Svg svg = new Svg();
+    private final Canvas canvas;
     private final Drawing drawing;
     private final String prefix;
     private final Viewport viewport;
@@ -17,6 +18,7 @@ public final class SvgWriter {
     private SvgWriter(Drawing drawing, Sheet sheet, String prefix) {
         this.drawing = drawing;
         this.prefix = prefix;
+        this.canvas = new SvgCanvas(svg, prefix);
         this.viewport = Viewport.of(drawing.view(), sheet.mapWidth());
     }
 
@@ -35,7 +37,7 @@ public final class SvgWriter {
     }
 
     private String write(Sheet sheet, Optional<String> style) {
-        SvgFurniture furniture = new SvgFurniture(svg, prefix, drawing, sheet.legendWidth());
+        Furniture furniture = new Furniture(canvas, drawing, ScaleBar.GroundUnit.FEET, sheet.legendWidth());
         boolean beside = sheet.legendBeside();
         double width = beside ? sheet.mapWidth() + 2 * GAP + sheet.legendWidth() : sheet.mapWidth();
         double height =
@@ -108,26 +110,9 @@ public final class SvgWriter {
 
     private void map() {
         svg.open("g", "clip-path", "url(#" + prefix + "-clip)");
-        svg.empty("rect", "class", "m-ground", "width", viewport.width(), "height", viewport.height());
-        SvgShapes shapes = new SvgShapes(svg, prefix, viewport);
-        for (DrawingLayer layer : drawing.layers()) {
-            svg.open("g", "class", "layer-" + layer.name().replace('_', '-'));
-            layer.shapes().forEach(shapes::draw);
-            svg.close("g");
-        }
-        new SvgLettering(svg).draw(new Lettering(drawing, viewport));
+        MapPainter map = new MapPainter(canvas, drawing, viewport);
+        map.inside();
         svg.close("g");
-        svg.empty(
-                "rect",
-                "class",
-                "m-frame",
-                "x",
-                0.5,
-                "y",
-                0.5,
-                "width",
-                viewport.width() - 1,
-                "height",
-                viewport.height() - 1);
+        map.frame();
     }
 }

@@ -7,6 +7,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
 /** Pages that are written from the top down; a new one begins where the last is full. Lengths in points. */
@@ -18,6 +19,7 @@ final class PdfPages {
     private final Paper paper;
     private final Tags tags;
     private final List<PDPage> pages = new ArrayList<>();
+    private PDRectangle size;
     private PDPageContentStream content;
     private double y;
 
@@ -25,6 +27,7 @@ final class PdfPages {
         this.document = document;
         this.paper = paper;
         this.tags = new Tags(document);
+        this.size = paper.size();
         this.content = open();
     }
 
@@ -33,15 +36,56 @@ final class PdfPages {
     }
 
     double width() {
+        return size.getWidth() - 2 * MARGIN;
+    }
+
+    /** The height that is left on the page. */
+    double left() {
+        return y - MARGIN - FOOT;
+    }
+
+    /** The height of a page between its margins. */
+    double height() {
+        return size.getHeight() - 2 * MARGIN - FOOT;
+    }
+
+    boolean isFresh() {
+        return y == size.getHeight() - MARGIN;
+    }
+
+    boolean isWide() {
+        return size.getWidth() > size.getHeight();
+    }
+
+    /** The width between the margins of a page that is higher than wide. */
+    double upright() {
         return paper.size().getWidth() - 2 * MARGIN;
     }
 
+    /** The page's number, from 1. */
+    int number() {
+        return pages.size();
+    }
+
+    PDPage page() {
+        return pages.get(pages.size() - 1);
+    }
+
+    PDPageContentStream content() {
+        return content;
+    }
+
+    /** Where the page is written to, from its lower edge. */
+    double y() {
+        return y;
+    }
+
     private PDPageContentStream open() throws IOException {
-        PDPage page = new PDPage(paper.size());
+        PDPage page = new PDPage(size);
         document.addPage(page);
         pages.add(page);
         tags.begin(page);
-        y = paper.size().getHeight() - MARGIN;
+        y = size.getHeight() - MARGIN;
         return new PDPageContentStream(document, page);
     }
 
@@ -50,9 +94,37 @@ final class PdfPages {
         if (y - height >= MARGIN + FOOT) {
             return false;
         }
+        next();
+        return true;
+    }
+
+    /** Begins a page that is wider than high, or higher than wide; nothing happens on a page of that form without a mark. */
+    void turn(boolean wide) throws IOException {
+        PDRectangle upright = paper.size();
+        PDRectangle wanted = wide ? new PDRectangle(upright.getHeight(), upright.getWidth()) : upright;
+        if (isFresh() && wanted.getWidth() == size.getWidth()) {
+            return;
+        }
+        boolean replace = isFresh();
+        size = wanted;
+        if (replace) {
+            page().setMediaBox(size);
+            y = size.getHeight() - MARGIN;
+        } else {
+            next();
+        }
+    }
+
+    /** Begins a page, unless nothing stands on this one yet. */
+    void nextUnlessFresh() throws IOException {
+        if (!isFresh()) {
+            next();
+        }
+    }
+
+    private void next() throws IOException {
         content.close();
         content = open();
-        return true;
     }
 
     /** Goes down. */
@@ -63,10 +135,14 @@ final class PdfPages {
     /** Text that stands so far from the left margin, its line's middle so far below where the page is written to. */
     void text(PDStructureElement element, Typeface face, double size, double x, double below, String text)
             throws IOException {
-        content.beginMarkedContent(
-                COSName.getPDFName(element.getStructureType()), tags.mark(element, pages.get(pages.size() - 1)));
+        content.beginMarkedContent(COSName.getPDFName(element.getStructureType()), tags.mark(element, page()));
         show(content, face, size, MARGIN + x, y - below, text);
         content.endMarkedContent();
+    }
+
+    /** Text outside of the document's structure, which the caller has marked. */
+    void show(Typeface face, double size, double x, double below, String text) throws IOException {
+        show(content, face, size, MARGIN + x, y - below, text);
     }
 
     private static void show(PDPageContentStream content, Typeface face, double size, double x, double y, String text)
@@ -99,16 +175,29 @@ final class PdfPages {
         content.endMarkedContent();
     }
 
+    /** An empty box with its upper edge so far below where the page is written to. */
+    void box(double x, double below, double width, double height) throws IOException {
+        content.beginMarkedContent(COSName.ARTIFACT);
+        content.setStrokingColor(0.25f);
+        content.setLineWidth(0.8f);
+        content.addRect((float) (MARGIN + x), (float) (y - below - height), (float) width, (float) height);
+        content.stroke();
+        content.endMarkedContent();
+    }
+
     /** Closes the last page and writes at the foot of each what the document is and its number. */
     void close(Typeface face, String title) throws IOException {
         content.close();
         for (int i = 0; i < pages.size(); i++) {
             String number = "page " + (i + 1) + " of " + pages.size();
+            double right = pages.get(i).getMediaBox().getWidth() - MARGIN;
+            double room = right - MARGIN - face.width(number, 9) - 12;
+            String shown = face.cut(title, 9, room);
             try (PDPageContentStream foot = new PDPageContentStream(
                     document, pages.get(i), PDPageContentStream.AppendMode.APPEND, true, true)) {
                 foot.beginMarkedContent(COSName.ARTIFACT);
-                show(foot, face, 9, MARGIN, MARGIN, title);
-                show(foot, face, 9, MARGIN + width() - face.width(number, 9), MARGIN, number);
+                show(foot, face, 9, MARGIN, MARGIN, shown);
+                show(foot, face, 9, right - face.width(number, 9), MARGIN, number);
                 foot.endMarkedContent();
             }
         }

@@ -8,6 +8,7 @@ import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
@@ -41,6 +42,26 @@ final class Tags {
         PDStructureElement element = new PDStructureElement(type, parent);
         parent.appendKid(element);
         return element;
+    }
+
+    /** What a reader hears in place of a drawing. */
+    void alternative(PDStructureElement element, String words, PDRectangle box) {
+        element.setAlternateDescription(words);
+        COSDictionary layout = attribute(element, "Layout");
+        layout.setItem(COSName.BBOX, box.getCOSArray());
+        layout.setItem(COSName.getPDFName("Placement"), COSName.getPDFName("Block"));
+    }
+
+    /** Says of a heading cell whether it is that of a column or of a row. */
+    void heads(PDStructureElement cell, String scope) {
+        attribute(cell, "Table").setItem(COSName.getPDFName("Scope"), COSName.getPDFName(scope));
+    }
+
+    private static COSDictionary attribute(PDStructureElement element, String owner) {
+        COSDictionary attribute = new COSDictionary();
+        attribute.setItem(COSName.O, COSName.getPDFName(owner));
+        element.getCOSObject().setItem(COSName.A, attribute);
+        return attribute;
     }
 
     void begin(PDPage page) {

@@ -3,7 +3,9 @@ package org.fallrule.report.pdf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -13,7 +15,11 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A face of Source Sans 3, embedded as far as a document uses it. */
 final class Typeface {
+    private static final String BOX = "\u25A1";
+
     private final PDFont font;
+    /** Which characters the face has, as far as they were asked for. */
+    private final Map<Integer, Boolean> known = new HashMap<>();
 
     private Typeface(PDFont font) {
         this.font = font;
@@ -46,20 +52,47 @@ final class Typeface {
     /** The text with every character that the face lacks shown by its number. */
     String printable(String text) {
         StringBuilder printable = new StringBuilder();
-        text.codePoints().forEach(point -> {
-            String letter = Character.toString(point);
-            printable.append(has(letter) ? letter : String.format("[U+%04X]", point));
+        text.codePoints().filter(Typeface::isSeen).forEach(point -> {
+            printable.append(has(point) ? Character.toString(point) : String.format("[U+%04X]", point));
         });
         return printable.toString();
     }
 
-    private boolean has(String letter) {
+    /** The text with every character that the face lacks as a box, for where there is no room for more. */
+    String boxed(String text) {
+        StringBuilder boxed = new StringBuilder();
+        text.codePoints().filter(Typeface::isSeen).forEach(point -> {
+            boxed.append(has(point) ? Character.toString(point) : Character.isWhitespace(point) ? " " : BOX);
+        });
+        return boxed.toString();
+    }
+
+    /** The marks that only keep a run of letters apart (UAX #9) are not printed: a page's letters stay where they are set. */
+    private static boolean isSeen(int point) {
+        return point < 0x2066 || point > 0x2069;
+    }
+
+    private boolean has(int point) {
+        return known.computeIfAbsent(point, this::looked);
+    }
+
+    private boolean looked(int point) {
         try {
-            font.encode(letter);
+            font.encode(Character.toString(point));
             return true;
         } catch (IOException | IllegalArgumentException e) {
             return false;
         }
+    }
+
+    /** Printable text, cut with an ellipsis where it is wider than so many points. */
+    String cut(String text, double size, double width) {
+        String whole = printable(text);
+        if (width(whole, size) <= width) {
+            return whole;
+        }
+        return whole.substring(0, fitting(whole, size, width - width("…", size)))
+                        .strip() + "…";
     }
 
     /** The width in points of printable text. */
@@ -75,7 +108,7 @@ final class Typeface {
     List<String> lines(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : printable(text).strip().split("\\s+", -1)) {
+        for (String word : printable(text.replaceAll("\\s", " ")).strip().split("\\s+", -1)) {
             String rest = word;
             if (!line.isEmpty() && width(line + " " + rest, size) > width) {
                 lines.add(line);

@@ -2,20 +2,22 @@ package org.fallrule.report.profile;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
+import org.locationtech.jts.geom.Coordinate;
 
 /** The pipes' figures under the drawing, each under its pipe. A pipe too short for them is spoken of in a sentence below. */
 final class PipeBand {
     private static final double LINE = 13.5;
     private static final double ROOM = 8;
 
-    private final Svg svg;
+    private final Canvas canvas;
     private final Section section;
     private final DoubleUnaryOperator px;
 
-    PipeBand(Svg svg, Section section, DoubleUnaryOperator px) {
-        this.svg = svg;
+    PipeBand(Canvas canvas, Section section, DoubleUnaryOperator px) {
+        this.canvas = canvas;
         this.section = section;
         this.px = px;
     }
@@ -52,13 +54,13 @@ final class PipeBand {
             double right = px.applyAsDouble(facts.to());
             String data = "M" + Svg.number(left) + " " + Svg.number(top) + "V" + Svg.number(top + height - 4) + "M"
                     + Svg.number(right) + " " + Svg.number(top) + "V" + Svg.number(top + height - 4);
-            svg.empty("path", "class", "m-frame s-axis", "d", data);
+            canvas.path("m-frame s-axis", data);
             List<String> lines = fits(facts, section) ? facts.cell() : List.of(facts.id());
             double y = top + LINE;
             for (String line : lines) {
                 if (TextWidth.of(line, Flags.FONT) + 3 <= right - left) {
                     String style = y == top + LINE ? "m-legend s-text m-strong" : "m-legend s-text";
-                    svg.leaf("text", line, "class", style, "x", (left + right) / 2, "y", y, "text-anchor", "middle");
+                    canvas.text(style, line, new Coordinate((left + right) / 2, y), Canvas.Anchor.MIDDLE);
                 }
                 y += LINE;
             }

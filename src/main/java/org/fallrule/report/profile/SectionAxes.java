@@ -1,6 +1,7 @@
 package org.fallrule.report.profile;
 
 import org.fallrule.measure.Unit;
+import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.Viewport;
 import org.locationtech.jts.geom.Coordinate;
@@ -8,7 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 
 /** The axes of a section. */
 final class SectionAxes {
-    private final Svg svg;
+    private final Canvas canvas;
     private final Section section;
     private final Viewport viewport;
     private final Coordinate origin;
@@ -17,8 +18,8 @@ final class SectionAxes {
      * @param viewport where the drawing comes to lie, from its own upper left corner
      * @param origin where that corner lies on the sheet
      */
-    SectionAxes(Svg svg, Section section, Viewport viewport, Coordinate origin) {
-        this.svg = svg;
+    SectionAxes(Canvas canvas, Section section, Viewport viewport, Coordinate origin) {
+        this.canvas = canvas;
         this.section = section;
         this.viewport = viewport;
         this.origin = origin;
@@ -34,20 +35,14 @@ final class SectionAxes {
         for (double feet : ticks.all()) {
             double y = origin.y + viewport.px(new Coordinate(0, feet * foot)).y;
             String data = "M" + Svg.number(origin.x) + " " + Svg.number(y) + "h" + Svg.number(viewport.width());
-            svg.empty("path", "class", "m-frame s-grid", "d", data);
-            svg.leaf(
-                    "text",
-                    Ticks.height(feet),
-                    "class",
-                    "m-legend s-text",
-                    "x",
-                    origin.x - 5,
-                    "y",
-                    y + 4,
-                    "text-anchor",
-                    "end");
+            canvas.path("m-frame s-grid", data);
+            words(Ticks.height(feet), origin.x - 5, y + 4, Canvas.Anchor.END);
         }
-        svg.leaf("text", "ft", "class", "m-legend s-text", "x", origin.x - 5, "y", origin.y - 4, "text-anchor", "end");
+        words("ft", origin.x - 5, origin.y - 4, Canvas.Anchor.END);
+    }
+
+    private void words(String words, double x, double y, Canvas.Anchor anchor) {
+        canvas.text("m-legend s-text", words, new Coordinate(x, y), anchor);
     }
 
     /** Stations below. */
@@ -58,18 +53,8 @@ final class SectionAxes {
                 section.line().length() / foot, foot * section.scale().pxPerMetre());
         for (double feet : ticks.all()) {
             double x = origin.x + viewport.px(new Coordinate(feet * foot, 0)).x;
-            svg.empty("path", "class", "m-frame s-axis", "d", "M" + Svg.number(x) + " " + Svg.number(bottom) + "v5");
-            svg.leaf(
-                    "text",
-                    Ticks.station(feet),
-                    "class",
-                    "m-legend s-text",
-                    "x",
-                    x,
-                    "y",
-                    bottom + 16,
-                    "text-anchor",
-                    "middle");
+            canvas.path("m-frame s-axis", "M" + Svg.number(x) + " " + Svg.number(bottom) + "v5");
+            words(Ticks.station(feet), x, bottom + 16, Canvas.Anchor.MIDDLE);
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.fallrule.report.profile;
 
+import org.fallrule.measure.Unit;
+
 /**
  * The form of a printed long section, in screen pixels.
  *
@@ -19,6 +21,19 @@ public record SectionForm(
 
     /** For a telephone. */
     public static final SectionForm NARROW = new SectionForm(346, 40, 78, 130, 260, 24);
+
+    /** For a printed sheet; its width and scale are those of the paper. */
+    public static final SectionForm PAPER = new SectionForm(688, 46, 84, 130, 290, 30);
+
+    /** The form on a sheet so wide. */
+    public SectionForm wide(double sheet) {
+        return new SectionForm(sheet, left, right, leastHeight, greatestHeight, pixelsPerFoot);
+    }
+
+    /** The form with no more than so many pixels to a metre of length. */
+    public SectionForm atMost(double pxPerMetre) {
+        return new SectionForm(width, left, right, leastHeight, greatestHeight, pxPerMetre * Unit.FOOT.toSi());
+    }
 
     /** The form with so much room at the right. */
     SectionForm withRight(double room) {

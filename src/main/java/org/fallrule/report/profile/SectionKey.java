@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
@@ -26,13 +27,13 @@ final class SectionKey {
             Look.BUILDING,
             Look.SURFACE_UNKNOWN);
 
-    private final Svg svg;
+    private final Canvas canvas;
     private final List<Look> looks;
     private final int columns;
     private final double width;
 
-    SectionKey(Svg svg, Section section) {
-        this.svg = svg;
+    SectionKey(Canvas canvas, Section section) {
+        this.canvas = canvas;
         this.width = section.form().width();
         Set<Look> shown = EnumSet.noneOf(Look.class);
         section.drawing().shapes(Shape.Area.class).forEach(area -> shown.add(area.look()));
@@ -66,24 +67,27 @@ final class SectionKey {
             double x = 2 + width / columns * column;
             double y = top + ROW * (i % rows) + ROW / 2;
             swatch(looks.get(i), x, y);
-            svg.leaf("text", words(looks.get(i)), "class", "m-legend s-text", "x", x + SWATCH + 8, "y", y + 4);
+            words("m-legend s-text", words(looks.get(i)), x + SWATCH + 8, y + 4);
         }
+    }
+
+    private void words(String style, String words, double x, double y) {
+        canvas.text(style, words, new Coordinate(x, y), Canvas.Anchor.START);
     }
 
     private void swatch(Look look, double x, double y) {
         if (isUtility(look)) {
-            svg.empty("circle", "class", look.cssClass() + " s-xing", "cx", x + 7, "cy", y, "r", 5);
-            svg.leaf(
-                    "text", look.ink().code(), "class", "m-code " + look.cssClass() + "-code", "x", x + 15, "y", y + 4);
+            canvas.circle(look.cssClass() + " s-xing", new Coordinate(x + 7, y), 5);
+            words("m-code " + look.cssClass() + "-code", look.ink().code(), x + 15, y + 4);
         } else if (BOXES.contains(look)) {
-            svg.empty("rect", "class", look.cssClass(), "x", x, "y", y - 6, "width", SWATCH, "height", 12);
+            canvas.box(look.cssClass(), new Coordinate(x, y - 6), SWATCH, 12);
         } else {
             String data = "M" + Svg.number(x) + " " + Svg.number(y) + "h" + Svg.number(SWATCH);
-            svg.empty("path", "class", look.cssClass(), "d", data);
+            canvas.path(look.cssClass(), data);
             if (look == Look.GROUND_LINE) {
                 Geometry line = new GeometryFactory()
                         .createLineString(new Coordinate[] {new Coordinate(x - 10, y), new Coordinate(x + SWATCH, y)});
-                svg.empty("path", "class", look.cssClass() + " s-earth", "d", EarthMarks.along(line));
+                canvas.path(look.cssClass() + " s-earth", EarthMarks.along(line));
             }
         }
     }

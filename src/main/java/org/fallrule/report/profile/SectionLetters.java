@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.fallrule.report.map.BadgeSign;
+import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.LabelCandidates;
 import org.fallrule.report.map.LabelPlacer;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
-import org.fallrule.report.map.SvgBadge;
 import org.fallrule.report.map.TextWidth;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -21,13 +22,13 @@ final class SectionLetters {
     private static final double PIECE = 6;
     private static final double[] GAPS = {3, 8, 15, 24, 36, 50, 70};
 
-    private final Svg svg;
+    private final Canvas canvas;
     private final Section section;
     private final UnaryOperator<Geometry> onSheet;
     private final LabelPlacer placer;
 
-    SectionLetters(Svg svg, Section section, UnaryOperator<Geometry> onSheet, Envelope sheet) {
-        this.svg = svg;
+    SectionLetters(Canvas canvas, Section section, UnaryOperator<Geometry> onSheet, Envelope sheet) {
+        this.canvas = canvas;
         this.section = section;
         this.onSheet = onSheet;
         this.placer = new LabelPlacer(sheet, closed(), List.of());
@@ -132,7 +133,7 @@ final class SectionLetters {
     }
 
     private void text(String style, String words, Coordinate middle) {
-        svg.leaf("text", words, "class", style, "x", middle.x, "y", middle.y + 4, "text-anchor", "middle");
+        canvas.text(style, words, new Coordinate(middle.x, middle.y + 4), Canvas.Anchor.MIDDLE);
     }
 
     private void badge(Shape.Badge badge) {
@@ -145,10 +146,10 @@ final class SectionLetters {
     private void badge(Shape.Badge badge, Coordinate place, Envelope box) {
         String data = "M" + Svg.number(box.centre().x) + " " + Svg.number(box.centre().y) + "L" + Svg.number(place.x)
                 + " " + Svg.number(place.y);
-        svg.empty("path", "class", "m-leader s-pointer", "d", data);
-        svg.open("a", "href", "#finding-" + badge.number(), "aria-label", badge.number() + ": " + badge.title());
-        svg.leaf("title", badge.number() + ": " + badge.title());
-        SvgBadge.draw(svg, badge.outcome(), String.valueOf(badge.number()), box.centre(), BADGE / 2);
-        svg.close("a");
+        canvas.path("m-leader s-pointer", data);
+        canvas.link(
+                badge.number(),
+                badge.title(),
+                () -> BadgeSign.draw(canvas, badge.outcome(), String.valueOf(badge.number()), box.centre(), BADGE / 2));
     }
 }

@@ -1,5 +1,6 @@
 package org.fallrule.report.profile;
 
+import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
@@ -14,15 +15,15 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 final class SectionPlot {
     private static final double AXIS = 20;
 
-    private final Svg svg;
+    private final Canvas canvas;
     private final Section section;
     private final Viewport viewport;
     private final Flags flags;
     private final double left;
     private final double top;
 
-    SectionPlot(Svg svg, Section section) {
-        this.svg = svg;
+    SectionPlot(Canvas canvas, Section section) {
+        this.canvas = canvas;
         this.section = section;
         Envelope view = section.drawing().view();
         this.viewport = Viewport.of(view, view.getWidth() * section.scale().pxPerMetre());
@@ -46,27 +47,16 @@ final class SectionPlot {
     }
 
     void draw() {
-        svg.empty(
-                "rect",
-                "class",
-                "m-ground",
-                "x",
-                left,
-                "y",
-                top,
-                "width",
-                viewport.width(),
-                "height",
-                viewport.height());
-        SectionAxes axes = new SectionAxes(svg, section, viewport, new Coordinate(left, top));
+        canvas.box("m-ground", new Coordinate(left, top), viewport.width(), viewport.height());
+        SectionAxes axes = new SectionAxes(canvas, section, viewport, new Coordinate(left, top));
         axes.heights();
         axes.stations();
         flags.all().forEach(this::pole);
         shapes();
-        new SectionLetters(svg, section, this::onSheet, sheet()).draw();
+        new SectionLetters(canvas, section, this::onSheet, sheet()).draw();
         flags.all().forEach(this::flag);
         frame();
-        new PipeBand(svg, section, this::x).draw(top + viewport.height() + AXIS);
+        new PipeBand(canvas, section, this::x).draw(top + viewport.height() + AXIS);
     }
 
     private Envelope sheet() {
@@ -78,45 +68,29 @@ final class SectionPlot {
     }
 
     private void frame() {
-        svg.empty(
-                "rect",
-                "class",
-                "m-frame",
-                "x",
-                left,
-                "y",
-                top,
-                "width",
-                viewport.width(),
-                "height",
-                viewport.height());
+        canvas.box("m-frame", new Coordinate(left, top), viewport.width(), viewport.height());
     }
 
     private void shapes() {
-        section.drawing().layers().forEach(layer -> {
-            svg.open("g", "class", "layer-" + layer.name());
-            layer.shapes().forEach(this::shape);
-            svg.close("g");
-        });
+        section.drawing()
+                .layers()
+                .forEach(
+                        layer -> canvas.layer(layer.name(), () -> layer.shapes().forEach(this::shape)));
     }
 
     private void shape(Shape shape) {
         if (shape instanceof Shape.Area area) {
-            svg.open("g").leaf("title", area.title());
-            svg.empty("path", "class", style(area.look()), "d", Svg.path(onSheet(area.outline())));
-            svg.close("g");
+            canvas.titled(area.title(), () -> canvas.shape(style(area.look()), onSheet(area.outline())));
         } else if (shape instanceof Shape.Line line) {
-            svg.open("g").leaf("title", line.title());
-            svg.empty("path", "class", line.look().cssClass(), "d", Svg.path(onSheet(line.path())));
-            if (line.look() == Look.GROUND_LINE) {
-                svg.empty(
-                        "path",
-                        "class",
-                        line.look().cssClass() + " s-earth",
-                        "d",
-                        EarthMarks.along(onSheet(line.path())));
-            }
-            svg.close("g");
+            canvas.titled(line.title(), () -> line(line));
+        }
+    }
+
+    private void line(Shape.Line line) {
+        Geometry path = onSheet(line.path());
+        canvas.shape(line.look().cssClass(), path);
+        if (line.look() == Look.GROUND_LINE) {
+            canvas.path(line.look().cssClass() + " s-earth", EarthMarks.along(path));
         }
     }
 
@@ -131,17 +105,21 @@ final class SectionPlot {
     private void pole(Flags.Flag flag) {
         String data = "M" + Svg.number(flag.x()) + " " + Svg.number(top - flag.top()) + "V"
                 + Svg.number(top + poleEnd(flag.stand()));
-        svg.empty("path", "class", "m-leader s-pole", "d", data);
+        canvas.path("m-leader s-pole", data);
     }
 
     private void flag(Flags.Flag flag) {
         double upper = top - flag.top();
         double y = upper + Flags.LINE - 3;
-        svg.leaf("text", flag.stand().name(), "class", "m-legend s-text m-strong", "x", flag.x() + 4, "y", y);
+        words("m-legend s-text m-strong", flag.stand().name(), flag.x() + 4, y);
         for (String line : flag.stand().lines()) {
             y += Flags.LINE;
-            svg.leaf("text", line, "class", "m-legend s-text", "x", flag.x() + 4, "y", y);
+            words("m-legend s-text", line, flag.x() + 4, y);
         }
+    }
+
+    private void words(String style, String words, double x, double y) {
+        canvas.text(style, words, new Coordinate(x, y), Canvas.Anchor.START);
     }
 
     /** How far a pole reaches into the drawing: to the top of what it stands on. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fallrule.report.map.MapStyle;
 import org.fallrule.report.map.Svg;
-import org.fallrule.report.map.TextWidth;
+import org.fallrule.report.map.SvgCanvas;
 
 /** Prints a long section as SVG. Colours come by class from the style sheet of maps. */
 public final class SectionSvg {
@@ -14,13 +14,13 @@ public final class SectionSvg {
     private final Svg svg;
     private final Section section;
     private final String prefix;
-    private final List<String> words;
+    private final SectionPainter painter;
 
     private SectionSvg(Svg svg, Section section, String prefix) {
         this.svg = svg;
         this.section = section;
         this.prefix = prefix;
-        this.words = wrapped(section);
+        this.painter = new SectionPainter(new SvgCanvas(svg, prefix), section);
     }
 
     /**
@@ -43,7 +43,8 @@ public final class SectionSvg {
         }
         double width =
                 sections.stream().mapToDouble(each -> each.form().width()).max().orElse(0);
-        double height = all.stream().mapToDouble(each -> each.height() + HEAD).sum();
+        double height =
+                all.stream().mapToDouble(each -> each.painter.height() + HEAD).sum();
         String box = "0 0 " + Svg.number(width) + " " + Svg.number(height);
         svg.open(
                 "svg",
@@ -64,13 +65,12 @@ public final class SectionSvg {
             String title = each.section.drawing().title();
             svg.leaf("text", title, "class", "m-legend m-strong", "x", 2, "y", top + ROW);
             each.write(top + HEAD);
-            top += each.height() + HEAD;
+            top += each.painter.height() + HEAD;
         }
         return svg.close("svg").toString();
     }
 
     private void write(double y) {
-        double height = height();
         boolean hasLinks = !badges().isEmpty();
         svg.open(
                 "svg",
@@ -81,58 +81,22 @@ public final class SectionSvg {
                 "y",
                 y,
                 "viewBox",
-                "0 0 " + Svg.number(section.form().width()) + " " + Svg.number(height),
+                "0 0 " + Svg.number(section.form().width()) + " " + Svg.number(painter.height()),
                 "width",
                 section.form().width(),
                 "height",
-                height,
+                painter.height(),
                 "role",
                 hasLinks ? "group" : "img",
                 "aria-labelledby",
                 prefix + "-title " + prefix + "-desc");
         svg.leaf("title", section.drawing().title(), "id", prefix + "-title");
         svg.leaf("desc", section.drawing().description(), "id", prefix + "-desc");
-        SectionPlot plot = new SectionPlot(svg, section);
-        plot.draw();
-        double below = plot.bottom();
-        for (String line : words) {
-            below += ROW;
-            svg.leaf("text", line, "class", "m-legend s-text", "x", 2, "y", below);
-        }
-        new SectionKey(svg, section).draw(below + 8);
+        painter.draw();
         svg.close("svg");
     }
 
     private List<?> badges() {
         return section.drawing().layer("findings").map(layer -> layer.shapes()).orElse(List.of());
-    }
-
-    private double height() {
-        return new SectionPlot(new Svg(), section).bottom()
-                + ROW * words.size()
-                + 8
-                + new SectionKey(new Svg(), section).height();
-    }
-
-    private static List<String> wrapped(Section section) {
-        List<String> sentences = new ArrayList<>(PipeBand.sentences(section));
-        sentences.add(section.scale().words());
-        sentences.addAll(section.notes());
-        List<String> lines = new ArrayList<>();
-        sentences.forEach(sentence -> wrap(sentence, section.form().width() - 6, lines));
-        return lines;
-    }
-
-    private static void wrap(String sentence, double width, List<String> lines) {
-        StringBuilder line = new StringBuilder();
-        for (String word : sentence.split(" ", -1)) {
-            if (line.length() > 0 && TextWidth.of(line + " " + word, Flags.FONT) > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-                line.append("\u2003");
-            }
-            line.append(line.length() > 1 ? " " : "").append(word);
-        }
-        lines.add(line.toString());
     }
 }

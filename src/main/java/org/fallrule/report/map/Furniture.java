@@ -6,12 +6,15 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.fallrule.finding.Outcome;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * North arrow, scale bar and legend. The arrow points to the top of the sheet: the local frame's y axis is grid north at its
  * origin, which over a lot is true north to within the convergence of the grid, mostly less than two degrees.
  */
-final class SvgFurniture {
+public final class Furniture {
     private static final double ROW = 19;
     private static final double SWATCH = 30;
     private static final double FONT = 11.5;
@@ -21,15 +24,15 @@ final class SvgFurniture {
     /** One line of the legend. */
     private record Entry(String text, Consumer<Coordinate> swatch) {}
 
-    private final Svg svg;
-    private final String prefix;
+    private final Canvas canvas;
+    private final ScaleBar.GroundUnit unit;
     private final double width;
     private final List<Entry> entries = new ArrayList<>();
     private final int columns;
 
-    SvgFurniture(Svg svg, String prefix, Drawing drawing, double width) {
-        this.svg = svg;
-        this.prefix = prefix;
+    public Furniture(Canvas canvas, Drawing drawing, ScaleBar.GroundUnit unit, double width) {
+        this.canvas = canvas;
+        this.unit = unit;
         this.width = width;
         Set<Look> looks = Looks.shownIn(drawing);
         for (Look look : Look.values()) {
@@ -52,7 +55,8 @@ final class SvgFurniture {
         this.columns = Math.max(1, (int) (width / widest));
     }
 
-    double height() {
+    /** Its height in pixels. */
+    public double height() {
         return HEAD + ROW * rows() + 6;
     }
 
@@ -60,56 +64,63 @@ final class SvgFurniture {
         return (entries.size() + columns - 1) / columns;
     }
 
-    void draw(double left, double top, double pxPerMetre) {
-        svg.open("g", "class", "m-furniture", "transform", SvgSigns.moved(new Coordinate(left, top)));
-        north();
-        bar(ScaleBar.within(Math.min(BAR, width - 100), pxPerMetre));
-        for (int i = 0; i < entries.size(); i++) {
-            int column = i / rows();
-            double x = width / columns * column;
-            double y = HEAD + ROW * (i % rows()) + ROW / 2;
-            entries.get(i).swatch().accept(new Coordinate(x + 2, y));
-            svg.leaf("text", entries.get(i).text(), "class", "m-legend", "x", x + SWATCH + 9, "y", y + 4);
-        }
-        svg.close("g");
+    /** Paints it with its upper left corner at a place. */
+    public void draw(double left, double top, double pxPerMetre) {
+        canvas.placed("m-furniture", new Coordinate(left, top), 0, () -> {
+            north();
+            bar(ScaleBar.within(Math.min(BAR, width - 100), pxPerMetre, unit));
+            for (int i = 0; i < entries.size(); i++) {
+                entry(entries.get(i), i);
+            }
+        });
+    }
+
+    private void entry(Entry entry, int i) {
+        int column = i / rows();
+        double x = width / columns * column;
+        double y = HEAD + ROW * (i % rows()) + ROW / 2;
+        entry.swatch().accept(new Coordinate(x + 2, y));
+        legend("m-legend", entry.text(), x + SWATCH + 9, y + 4, Canvas.Anchor.START);
+    }
+
+    private void legend(String style, String words, double x, double y, Canvas.Anchor anchor) {
+        canvas.text(style, words, new Coordinate(x, y), anchor);
     }
 
     private void north() {
-        svg.empty("path", "class", "m-north", "d", "M17 4L24 34L17 28.5L10 34Z");
-        svg.empty("path", "class", "m-north-half", "d", "M17 4L24 34L17 28.5Z");
-        svg.leaf("text", "N", "class", "m-legend m-strong", "x", 28, "y", 15);
+        canvas.path("m-north", "M17 4L24 34L17 28.5L10 34Z");
+        canvas.path("m-north-half", "M17 4L24 34L17 28.5Z");
+        legend("m-legend m-strong", "N", 28, 15, Canvas.Anchor.START);
     }
 
     private void bar(ScaleBar bar) {
-        double start = 58;
-        String half = Svg.number(bar.px() / 2);
-        svg.open("g", "class", "m-scale", "transform", SvgSigns.moved(new Coordinate(start, 26)));
-        svg.empty("rect", "class", "m-bar", "x", 0, "y", 0, "width", Svg.number(bar.px()), "height", 6);
-        svg.empty("rect", "class", "m-bar-half", "x", 0, "y", 0, "width", half, "height", 6);
-        svg.leaf("text", "0", "class", "m-legend", "x", 0, "y", -5, "text-anchor", "middle");
-        svg.leaf("text", bar.feet() + " ft", "class", "m-legend", "x", bar.px(), "y", -5, "text-anchor", "middle");
-        svg.close("g");
+        Coordinate corner = new Coordinate(0, 0);
+        canvas.placed("m-scale", new Coordinate(58, 26), 0, () -> {
+            canvas.box("m-bar", corner, bar.px(), 6);
+            canvas.box("m-bar-half", corner, bar.px() / 2, 6);
+            legend("m-legend", "0", 0, -5, Canvas.Anchor.MIDDLE);
+            legend("m-legend", bar.words(), bar.px(), -5, Canvas.Anchor.MIDDLE);
+        });
     }
 
     private void swatch(Look look, Coordinate at) {
         Coordinate middle = new Coordinate(at.x + SWATCH / 2, at.y);
         switch (Looks.formOf(look)) {
-            case SIGN -> SvgSigns.sample(svg, look, middle);
-            case AREA -> svg.empty("path", Looks.areaAttributes(look, prefix, box(at)));
+            case SIGN -> Signs.sample(canvas, look, middle);
+            case AREA -> canvas.area(look, box(at));
             case LINE -> {
-                svg.empty("path", "class", look.cssClass(), "d", line(at, look == Look.MEASURED ? 5 : 0));
+                canvas.path(look.cssClass(), line(at, look == Look.MEASURED ? 5 : 0));
                 if (look == Look.PIPE) {
-                    SvgLines.arrow(svg, middle, 0);
+                    LineMarks.arrow(canvas, middle, 0);
                 } else if (!look.ink().code().isEmpty()) {
-                    SvgLines.code(svg, new LineCodes.Code(look, middle, 0));
+                    LineMarks.code(canvas, new LineCodes.Code(look, middle, 0));
                 }
             }
         }
     }
 
-    private static String box(Coordinate at) {
-        return "M" + Svg.number(at.x) + " " + Svg.number(at.y - 6) + "h" + Svg.number(SWATCH) + "v12h-"
-                + Svg.number(SWATCH) + "Z";
+    private static Geometry box(Coordinate at) {
+        return new GeometryFactory().toGeometry(new Envelope(at.x, at.x + SWATCH, at.y - 6, at.y + 6));
     }
 
     private static String line(Coordinate at, double inset) {
@@ -117,10 +128,10 @@ final class SvgFurniture {
     }
 
     private void dimension(Coordinate at) {
-        SvgDimension.draw(svg, at, new Coordinate(at.x + SWATCH + 2, at.y));
+        DimensionLine.draw(canvas, at, new Coordinate(at.x + SWATCH + 2, at.y));
     }
 
     private void badge(Outcome outcome, Coordinate at) {
-        SvgBadge.draw(svg, outcome, "n", new Coordinate(at.x + SWATCH / 2, at.y), 8.5);
+        BadgeSign.draw(canvas, outcome, "n", new Coordinate(at.x + SWATCH / 2, at.y), 8.5);
     }
 }

@@ -3,30 +3,25 @@ package org.fallrule.report.map;
 import org.locationtech.jts.geom.Coordinate;
 
 /** A measured distance: a line with a tick and an arrow at each end; where it is short the arrows point in from outside. */
-final class SvgDimension {
+final class DimensionLine {
     private static final double SHORT = 30;
     private static final double TAIL = 18;
 
-    private SvgDimension() {}
+    private DimensionLine() {}
 
-    static void draw(Svg svg, Coordinate from, Coordinate to) {
+    static void draw(Canvas canvas, Coordinate from, Coordinate to) {
         double length = from.distance(to);
         if (length < 1) {
-            SvgSigns.draw(svg, Look.MEASURED_PLACE, from);
+            Signs.draw(canvas, Look.MEASURED_PLACE, from);
             return;
         }
         double degrees = Math.toDegrees(Math.atan2(to.y - from.y, to.x - from.x));
         String end = Svg.number(length);
         String data = length < SHORT ? outside(end, length) : "M0 0H" + end;
-        svg.open(
-                "g",
-                "class",
-                "m-dimension",
-                "transform",
-                SvgSigns.moved(from) + " rotate(" + Svg.number(degrees) + ")");
-        svg.empty("path", "class", "m-dimension-line", "d", data + "M0 -8V8M" + end + " -8V8");
-        svg.empty("path", "class", "m-dimension-arrow", "d", arrow(0, length < SHORT) + arrow(length, length >= SHORT));
-        svg.close("g");
+        canvas.placed("m-dimension", from, degrees, () -> {
+            canvas.path("m-dimension-line", data + "M0 -8V8M" + end + " -8V8");
+            canvas.path("m-dimension-arrow", arrow(0, length < SHORT) + arrow(length, length >= SHORT));
+        });
     }
 
     private static String outside(String end, double length) {

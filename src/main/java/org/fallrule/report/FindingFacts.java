@@ -1,4 +1,4 @@
-package org.fallrule.report.html;
+package org.fallrule.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,16 +8,14 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Weight;
 import org.fallrule.measure.Bound;
-import org.fallrule.report.Sentence;
-import org.fallrule.report.map.PlainText;
 
-/** The facts of a finding in the order in which a page lists them. */
-final class FindingFacts {
-    private final List<FindingView.Fact> facts = new ArrayList<>();
+/** The facts of a finding in the order in which a report lists them. */
+public final class FindingFacts {
+    private final List<Fact> facts = new ArrayList<>();
 
     private FindingFacts() {}
 
-    static List<FindingView.Fact> of(Finding finding) {
+    public static List<Fact> of(Finding finding) {
         FindingFacts list = new FindingFacts();
         finding.observation().measured().ifPresent(list::addMeasured);
         list.add("weight", meaning(finding.weight()));
@@ -54,6 +52,6 @@ final class FindingFacts {
     }
 
     private void add(String name, String value) {
-        facts.add(new FindingView.Fact(name, PlainText.of(value)));
+        facts.add(new Fact(name, value));
     }
 }

@@ -1,0 +1,81 @@
+package org.fallrule.report.pdf;
+
+import java.io.IOException;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.report.Fact;
+import org.fallrule.report.FindingFacts;
+import org.fallrule.report.Report;
+import org.fallrule.report.Sentence;
+
+/** The findings: those that need a person each with its map and every fact, the settled ones in a table. */
+final class FindingsPart {
+    private static final Set<Outcome> OPEN = EnumSet.of(Outcome.FAILS, Outcome.BORDERLINE, Outcome.CANNOT_TELL);
+
+    private final Galley galley;
+    private final Report report;
+
+    FindingsPart(Galley galley, Report report) {
+        this.galley = galley;
+        this.report = report;
+    }
+
+    void write() throws IOException {
+        galley.heading(2, "Findings", 120);
+        galley.paragraph("In the order fails, borderline, cannot tell, and by weight. A number on the plan or in a long"
+                + " section is that of a finding.");
+        List<Finding> findings = report.byNeed();
+        int settled = 0;
+        for (int i = 0; i < findings.size(); i++) {
+            if (OPEN.contains(findings.get(i).outcome())) {
+                new FindingCard(galley, report, i + 1, findings.get(i)).write();
+                settled = i + 1;
+            }
+        }
+        if (settled == 0) {
+            galley.paragraph("None fails, none is borderline, none cannot be told.");
+        }
+        settled(findings, settled);
+    }
+
+    private void settled(List<Finding> findings, int from) throws IOException {
+        galley.heading(2, "Settled findings", 120);
+        galley.paragraph("Findings that meet their rule, that the plan has nothing for, or that have been waived.");
+        List<List<String>> rows = IntStream.range(from, findings.size())
+                .mapToObj(i -> row(i + 1, findings.get(i)))
+                .toList();
+        if (rows.isEmpty()) {
+            galley.paragraph("None.");
+        } else {
+            new DataTable(
+                            galley,
+                            List.of("no.", "outcome", "finding", "required", "accuracy", "basis", "rule, set by"),
+                            rows)
+                    .draw();
+        }
+    }
+
+    private static List<String> row(int number, Finding finding) {
+        List<Fact> facts = FindingFacts.of(finding);
+        return List.of(
+                String.valueOf(number),
+                finding.outcome().spoken() + ", " + finding.weight().word(),
+                Sentence.of(finding),
+                value(facts, "required"),
+                value(facts, "accuracy"),
+                finding.basis().spoken(),
+                finding.rule() + ", " + finding.setBy().fileAndLine());
+    }
+
+    private static String value(List<Fact> facts, String name) {
+        return facts.stream()
+                .filter(fact -> fact.name().equals(name))
+                .map(Fact::value)
+                .findFirst()
+                .orElse("");
+    }
+}

@@ -1,0 +1,34 @@
+package org.fallrule.report.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fallrule.report.Report;
+
+/** The report as a set of sheets to hand in. The same report with the same settings gives the same bytes. */
+public final class ReportPdf {
+    private ReportPdf() {}
+
+    public static byte[] write(Report report, PrintSettings settings) {
+        String title = "Drainage plan review: " + Galley.shown(report.site().name());
+        try (PDDocument document = new PDDocument();
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            new DocumentFacts(document).write(title, settings.reviewed());
+            Galley galley = new Galley(document, settings.paper());
+            new CoverPart(galley, report, settings).write();
+            new PlanSheets(galley, report, settings).write();
+            galley.pages().nextUnlessFresh();
+            new SectionSheets(galley, report).write();
+            galley.pages().nextUnlessFresh();
+            new FindingsPart(galley, report).write();
+            new TablesPart(galley, report).write();
+            new ClosingPart(galley, report).write();
+            galley.pages().close(galley.regular(), title + ", county " + report.county() + ", " + settings.reviewed());
+            document.save(out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
