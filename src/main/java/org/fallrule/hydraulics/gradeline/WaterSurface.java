@@ -25,8 +25,7 @@ public final class WaterSurface {
                     "Begins at critical depth or above. On a slope that keeps normal flow rapid the surface ends where it"
                             + " meets critical depth; a jump stands below that, and its place is not sought.")
             .limit("Where the surface meets the crown the rest of the pipe is taken as full.")
-            .limit(
-                    "Depths are stepped in 60 parts; doubled steps move the upper depth by less than 0.5 % of the diameter.");
+            .limit("In 60 steps of depth; within 0.5 % of the diameter of a numerical integration in the cases tried.");
 
     private static final int STEPS = 60;
     /** Of the gap to normal depth, what is left after each step; the surface nears it without end. */
