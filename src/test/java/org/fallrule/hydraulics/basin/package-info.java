@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydraulics.basin;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,291 @@
+package org.fallrule.hydraulics.gradeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.fallrule.hydraulics.UsUnits.cfs;
+import static org.fallrule.hydraulics.UsUnits.pipe;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.hydraulics.pipe.CriticalDepth;
+import org.fallrule.hydraulics.pipe.NormalDepth;
+import org.fallrule.hydraulics.pipe.NormalFlow;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Flow;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Slope;
+import org.fallrule.measure.Unit;
+import org.fallrule.method.Method;
+import org.fallrule.method.MethodContract;
+import org.fallrule.method.Published;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** No complete worked example of a grade line could be read; parts of it are held against print, the whole against arithmetic. */
+class GradeLineTest implements MethodContract {
+    private static final LocalLosses BOXES = LocalLosses.betweenBoxes(0.5);
+
+    @Override
+    public Method method() {
+        return GradeLine.METHOD;
+    }
+
+    @Override
+    public List<Published> published() {
+        return List.of(new Published(
+                "18 in full, n 0.025, friction for each foot over the velocity head",
+                0.0674,
+                0.00005,
+                "1/ft",
+                "Soil Conservation Service pipe formula, Colorado DRMS record 769189 p. 48, read",
+                () -> {
+                    PipeGrade grade = drowned(18, 0.025, 10, 1).pipes().get("P");
+                    return grade.losses().friction().metres()
+                            / grade.losses().exit().metres();
+                }));
+    }
+
+    /** UFC 3-230-17FA appendix B (read): H = (1 + Ke + 29 n^2 L / R^1.33) V^2/2g in feet; 29 is rounded from 29.16. */
+    @ParameterizedTest
+    @CsvSource({"12, 0.012, 2, 100", "6, 0.011, 0.8, 40", "4, 0.024, 0.1, 60"})
+    void aDrownedPipeLosesWhatTheCulvertFormulaSays(double inches, double n, double cfs, double feet) {
+        GradeLine line = drowned(inches, n, cfs, feet);
+        double head = line.pipes().get("P").losses().exit().in(Unit.FOOT);
+        double formula = (1 + 0.5 + 29 * n * n * feet / Math.pow(inches / 48, 1.33)) * head;
+
+        assertThat(level(line, "A") - 20).isCloseTo(formula, within(0.02 * formula));
+    }
+
+    /** A level pipe P from A to OUT, water outside at 20 ft, inverts at 10 ft. */
+    private static GradeLine drowned(double inches, double n, double cfs, double feet) {
+        return solve(
+                List.of(node("A", 30), node("OUT", 30)),
+                List.of(drain("P", "A", "OUT", inches, n, feet, 10, 10)),
+                Map.of("P", cfs(cfs)),
+                Map.of("OUT", Elevation.feet(20)));
+    }
+
+    private static DrainNode node(String id, double rimFeet) {
+        return new DrainNode(id, Optional.of(Elevation.feet(rimFeet)), new Flow(0));
+    }
+
+    private static DrainPipe drain(
+            String id, String from, String to, double inches, double n, double feet, double up, double down) {
+        return new DrainPipe(
+                id, from, to, pipe(inches, n), Length.feet(feet), Elevation.feet(up), Elevation.feet(down), BOXES);
+    }
+
+    private static GradeLine solve(
+            List<DrainNode> nodes, List<DrainPipe> pipes, Map<String, Flow> flows, Map<String, Elevation> tailwater) {
+        return GradeLine.of(DrainTree.of(nodes, pipes).value().orElseThrow(), flows, tailwater);
+    }
+
+    /** One pipe P of 6 in, n 0.012, 60 ft, from A with its rim at 13 ft to OUT, the lower invert at 10 ft. */
+    private static GradeLine single(double upFeet, double cfs, Optional<Double> tailwaterFeet) {
+        return solve(
+                List.of(node("A", 13), node("OUT", 13)),
+                List.of(drain("P", "A", "OUT", 6, 0.012, 60, upFeet, 10)),
+                Map.of("P", cfs(cfs)),
+                tailwaterFeet.map(feet -> Map.of("OUT", Elevation.feet(feet))).orElse(Map.of()));
+    }
+
+    private static double level(GradeLine line, String node) {
+        return line.nodes().get(node).level().value().orElseThrow().metres() / Unit.FOOT.toSi();
+    }
+
+    private static double normalFeet(double slope, double cfs) {
+        NormalFlow.Open open = (NormalFlow.Open) NormalDepth.of(pipe(6, 0.012), new Slope(slope), cfs(cfs));
+        return open.depth().in(Unit.FOOT);
+    }
+
+    private static double criticalFeet(double cfs) {
+        return CriticalDepth.of(Length.feet(0.5), cfs(cfs))
+                .value()
+                .orElseThrow()
+                .in(Unit.FOOT);
+    }
+
+    /** Made by arithmetic for this test, not published: V 3.0558 and 2.8648 ft/s, heads 0.1450 and 0.1274 ft. */
+    @Test
+    void twoFullPipesAndTheirBoxes() {
+        GradeLine line = solve(
+                List.of(node("UP", 102), node("BOX", 100.5), node("OUT", 100)),
+                List.of(
+                        drain("P2", "UP", "BOX", 4, 0.012, 40, 98.80, 98.60),
+                        drain("P1", "BOX", "OUT", 6, 0.012, 60, 98.60, 98.50)),
+                Map.of("P1", cfs(0.60), "P2", cfs(0.25)),
+                Map.of("OUT", Elevation.feet(99)));
+
+        assertThat(level(line, "BOX")).isCloseTo(99.802, within(0.001));
+        assertThat(level(line, "UP")).isCloseTo(100.581, within(0.002));
+        PipeGrade lower = line.pipes().get("P1");
+        assertThat(lower.state()).isEqualTo(PipeState.FULL);
+        assertThat(lower.losses().exit().in(Unit.FOOT)).isCloseTo(0.1450, within(0.0003));
+        assertThat(lower.losses().friction().in(Unit.FOOT)).isCloseTo(0.5846, within(0.0005));
+        assertThat(lower.losses().entrance().in(Unit.FOOT)).isCloseTo(0.0725, within(0.0002));
+        assertThat(lower.velocityDown().in(Unit.FOOT_PER_SECOND)).isCloseTo(3.0558, within(0.0005));
+        assertThat(line.nodes().get("BOX").surcharged()).isTrue();
+        assertThat(line.nodes().get("BOX").overflows()).isFalse();
+        assertThat(line.nodes().get("BOX").freeboard().value().orElseThrow().in(Unit.FOOT))
+                .isCloseTo(0.698, within(0.001));
+    }
+
+    @Test
+    void aSteepPipeRunsRapidFromCriticalDepthAtItsInletToNormalDepthAtItsEnd() {
+        GradeLine line = single(12, 0.3, Optional.empty());
+        PipeGrade pipe = line.pipes().get("P");
+
+        assertThat(pipe.state()).isEqualTo(PipeState.RAPID);
+        assertThat(pipe.depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
+        assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo(normalFeet(2.0 / 60, 0.3), within(1e-9));
+        double head = Math.pow(pipe.velocityUp().in(Unit.FOOT_PER_SECOND), 2) / 64.35;
+        assertThat(level(line, "A")).isCloseTo(12 + criticalFeet(0.3) + 1.5 * head, within(1e-4));
+        assertThat(line.nodes().get("OUT").level().why()).contains("free");
+    }
+
+    @Test
+    void aMildPipeNearsNormalDepthUpstream() {
+        PipeGrade pipe = single(10.18, 0.15, Optional.empty()).pipes().get("P");
+
+        assertThat(pipe.state()).isEqualTo(PipeState.TRANQUIL);
+        assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo(criticalFeet(0.15), within(1e-9));
+        assertThat(pipe.depthUp().in(Unit.FOOT)).isCloseTo(normalFeet(0.003, 0.15), within(0.005));
+    }
+
+    @Test
+    void waterOutsideBacksUpAMildPipeAndNotASteepOne() {
+        assertThat(level(single(10.18, 0.15, Optional.of(10.4)), "A"))
+                .isGreaterThan(level(single(10.18, 0.15, Optional.empty()), "A") + 0.01);
+        assertThat(level(single(12, 0.15, Optional.of(10.4)), "A"))
+                .isCloseTo(level(single(12, 0.15, Optional.empty()), "A"), within(1e-9));
+    }
+
+    @Test
+    void aSteepPipeDrownedToItsInletIsNoLongerRapid() {
+        GradeLine line = single(12, 0.3, Optional.of(12.9));
+
+        assertThat(line.pipes().get("P").state()).isEqualTo(PipeState.FULL);
+        assertThat(level(line, "A")).isGreaterThan(12.9);
+    }
+
+    @Test
+    void aPipeDrownedAtItsEndOnlyHasAFreeSurfaceAbove() {
+        GradeLine line = single(12, 0.3, Optional.of(11.0));
+
+        assertThat(line.pipes().get("P").state()).isEqualTo(PipeState.PARTLY_FULL);
+        assertThat(line.pipes().get("P").depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
+    }
+
+    @Test
+    void moreThanItsCapacityStandsHalfwayBetweenCriticalDepthAndCrownAtAFreeOutfall() {
+        GradeLine line = single(10.18, 0.8, Optional.empty());
+        PipeGrade pipe = line.pipes().get("P");
+
+        assertThat(pipe.state()).isEqualTo(PipeState.FULL);
+        assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo((criticalFeet(0.8) + 0.5) / 2, within(1e-9));
+        assertThat(line.nodes().get("A").surcharged()).isTrue();
+    }
+
+    @Test
+    void waterAboveARimComesOut() {
+        NodeLevel inlet = single(10.18, 1.4, Optional.empty()).nodes().get("A");
+
+        assertThat(inlet.overflows()).isTrue();
+        assertThat(inlet.freeboard().value().orElseThrow().metres()).isNegative();
+    }
+
+    @Test
+    void aRisingPipeFillsBeforeTheWaterGoesThrough() {
+        GradeLine line = single(9.7, 0.05, Optional.empty());
+
+        assertThat(level(line, "A")).isGreaterThan(10 + criticalFeet(0.05));
+        assertThat(line.pipes().get("P").depthUp().in(Unit.FOOT)).isGreaterThan(0.3 + criticalFeet(0.05));
+    }
+
+    @Test
+    void aLevelPipeHasALineToo() {
+        PipeGrade pipe = single(10, 0.05, Optional.empty()).pipes().get("P");
+
+        assertThat(pipe.state()).isEqualTo(PipeState.TRANQUIL);
+        assertThat(pipe.up().metres()).isGreaterThan(pipe.down().metres());
+    }
+
+    @Test
+    void withoutFlowTheWaterStandsLevelOrNotAtAll() {
+        GradeLine dry = single(10.5, 0, Optional.empty());
+        GradeLine pool = single(10.5, 0, Optional.of(10.7));
+        GradeLine below = single(10.5, 0, Optional.of(10.3));
+
+        assertThat(dry.nodes().get("A").level().why()).contains("no water stands");
+        assertThat(dry.nodes().get("A").freeboard().value()).isEmpty();
+        assertThat(dry.pipes().get("P").state()).isEqualTo(PipeState.NO_FLOW);
+        assertThat(level(pool, "A")).isCloseTo(10.7, within(1e-9));
+        assertThat(below.nodes().get("A").level().value()).isEmpty();
+    }
+
+    @Test
+    void anInletWhoseRimIsNotKnownHasALevelButNoFreeboard() {
+        GradeLine line = solve(
+                List.of(new DrainNode("A", Optional.empty(), new Flow(0)), node("OUT", 13)),
+                List.of(drain("P", "A", "OUT", 6, 0.012, 60, 10.6, 10)),
+                Map.of("P", cfs(0.1)),
+                Map.of());
+
+        assertThat(line.nodes().get("A").level().value()).isPresent();
+        assertThat(line.nodes().get("A").freeboard().why()).contains("rim of A is not known");
+        assertThat(line.nodes().get("A").overflows()).isFalse();
+    }
+
+    @Test
+    void aFreeFallIntoABoxLeavesThePipeAboveUnmoved() {
+        List<DrainNode> nodes = List.of(node("TOP", 20), node("BOX", 16), node("OUT", 12));
+        Map<String, Flow> flows = Map.of("P1", cfs(0.2), "P2", cfs(0.2));
+        double far = level(
+                solve(
+                        nodes,
+                        List.of(
+                                drain("P2", "TOP", "BOX", 6, 0.012, 60, 14.6, 14),
+                                drain("P1", "BOX", "OUT", 6, 0.012, 60, 10.6, 10)),
+                        flows,
+                        Map.of()),
+                "TOP");
+
+        assertThat(far - 14).isCloseTo(level(single(10.6, 0.2, Optional.empty()), "A") - 10, within(1e-9));
+    }
+
+    @Test
+    void aStructuresLossAsAWholeIsTakenOnTheLeavingPipe() {
+        LocalLosses losses = LocalLosses.throughStructure(0.15);
+        DrainPipe pipe = new DrainPipe(
+                "P", "A", "OUT", pipe(6, 0.012), Length.feet(60), Elevation.feet(10), Elevation.feet(10), losses);
+        GradeLine line = solve(
+                List.of(node("A", 13), node("OUT", 13)),
+                List.of(pipe),
+                Map.of("P", cfs(0.6)),
+                Map.of("OUT", Elevation.feet(12)));
+        PipeGrade grade = line.pipes().get("P");
+        double head = 0.1450;
+
+        assertThat(grade.losses().exit().in(Unit.FOOT)).isCloseTo(0, within(1e-9));
+        assertThat(level(line, "A")).isCloseTo(12 + 0.5846 + 0.15 * head, within(0.001));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "45, 0.1485", "90, 0.297", "-90, 0.297"})
+    void aBendLosesByItsDegrees(double degrees, double part) {
+        assertThat(BOXES.withBends(degrees).bend()).isCloseTo(part, within(1e-12));
+    }
+
+    @Test
+    void lossesAndFlowsBelowZeroAreRefused() {
+        assertThatThrownBy(() -> new LocalLosses(-0.1, 0, 0)).hasMessageContaining("zero or more");
+        assertThatThrownBy(() -> new LocalLosses(1.1, 0, 0)).hasMessageContaining("at most 1");
+        assertThatThrownBy(() -> single(10.6, -0.1, Optional.empty())).hasMessageContaining("below zero");
+        assertThatThrownBy(() -> new DrainNode("A", Optional.empty(), new Flow(-1)))
+                .hasMessageContaining("node A");
+        assertThatThrownBy(() -> drain("P", "A", "B", 6, 0.012, 0, 10, 10)).hasMessageContaining("pipe P");
+    }
+}

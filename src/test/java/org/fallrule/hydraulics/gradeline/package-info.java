@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydraulics.gradeline;
+
+import org.jspecify.annotations.NullMarked;

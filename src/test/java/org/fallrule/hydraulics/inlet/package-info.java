@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydraulics.inlet;
+
+import org.jspecify.annotations.NullMarked;

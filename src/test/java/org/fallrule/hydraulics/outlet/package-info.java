@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydraulics.outlet;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.hydraulics.table;
+
+import org.jspecify.annotations.NullMarked;
