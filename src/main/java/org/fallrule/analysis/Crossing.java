@@ -20,8 +20,8 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  */
 public record Crossing(double station, Coordinate place, boolean along) {
 
-    /** Straight pieces to a quarter circle: within 0.2 % of its radius, and never outside of it. */
-    private static final int ARC_SEGMENTS = 16;
+    /** Straight pieces to a quarter circle: within 0.01 % of its radius, and never outside of it. */
+    private static final int ARC_SEGMENTS = 64;
     /** Meetings nearer to each other along the pipe than this, in metres, are one. */
     private static final double APART = 1e-6;
 

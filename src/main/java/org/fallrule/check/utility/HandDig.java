@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.RunParts;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -19,11 +20,9 @@ import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** The run of the drain that lies so near a marked utility that it must be dug by hand. */
 @AutoService(Check.class)
@@ -101,7 +100,7 @@ public final class HandDig implements Check {
         return Optional.of(Observation.measured(run.pipe(), length)
                 .against(utility)
                 .at(inside)
-                .noting(stations(run, inside)));
+                .noting(RunParts.spoken(RunParts.of(run, inside))));
     }
 
     private static Observation noting(Observation seen, Selection from, PipeRun run, Feature utility) {
@@ -115,15 +114,5 @@ public final class HandDig implements Check {
         return from.chooses(utility) == Truth.TRUE
                 ? noted
                 : noted.noting(from.lacking(utility).what() + " is not given");
-    }
-
-    private static String stations(PipeRun run, Geometry inside) {
-        LengthIndexedLine line = new LengthIndexedLine(run.axis());
-        List<String> parts = new ArrayList<>();
-        for (int i = 0; i < inside.getNumGeometries(); i++) {
-            double[] ends = line.indicesOf(inside.getGeometryN(i));
-            parts.add(new Station(Math.min(ends[0], ends[1])) + " to " + new Station(Math.max(ends[0], ends[1])));
-        }
-        return "station " + String.join(", ", parts);
     }
 }
