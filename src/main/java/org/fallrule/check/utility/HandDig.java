@@ -15,6 +15,7 @@ import org.fallrule.check.Terms;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
@@ -31,6 +32,12 @@ public final class HandDig implements Check {
     static final Parameter<Quantity> ZONE = Parameter.quantity(
                     "zone", Dimension.LENGTH, "tolerance zone of the state, from the outside edge of the utility")
             .always();
+    static final Parameter<Selection> PRIVATE = new Parameter<>(
+            "private",
+            new Parameter.Form.Features(List.of(Role.UTILITY)),
+            Selection.class,
+            false,
+            "the lines that one-call does not mark");
     static final Parameter<Quantity> SIZE = Parameter.quantity(
                     "size_if_unknown",
                     Dimension.LENGTH,
@@ -49,17 +56,17 @@ public final class HandDig implements Check {
     public CheckPage page() {
         return new CheckPage(
                 "The length of each pipe, with its stations, of which some part lies inside of the tolerance zone of a"
-                        + " utility. It is a note to the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
+                        + " utility, and the private lines that one-call does not mark. It is a note to the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
                 "zone = half the utility's outside diameter + the state's tolerance, on both sides of its centreline",
                 "State one-call laws measure the zone from the outside edge of the facility, such as F.S. 556.102 and"
                         + " California Gov. Code 4216; hand digging along a sprinkler main is common practice with no"
                         + " published source.",
-                List.of("utilities that are not on the plan", "private lines that one-call does not mark"));
+                List.of("utilities that are not on the plan", "where a mark lies askew by more than the zone"));
     }
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(FROM, ZONE, SIZE);
+        return List.of(FROM, ZONE, PRIVATE, SIZE);
     }
 
     @Override
@@ -72,6 +79,7 @@ public final class HandDig implements Check {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
         for (Feature utility : from.candidates(analysis.site())) {
+            notMarked(terms, utility).ifPresent(observations::add);
             for (PipeRun run : analysis.network().runs()) {
                 Geometry zone = utility.geometry().buffer(reach(terms, run, utility), ARC_SEGMENTS);
                 observe(run, utility, run.axis().intersection(zone))
@@ -80,6 +88,16 @@ public final class HandDig implements Check {
             }
         }
         return observations;
+    }
+
+    private static Optional<Observation> notMarked(Terms terms, Feature utility) {
+        boolean isPrivate = terms.find(PRIVATE)
+                .map(lines -> lines.chooses(utility) == Truth.TRUE)
+                .orElse(false);
+        return isPrivate
+                ? Optional.of(Observation.plain(Outcome.MEETS, utility)
+                        .noting("a private line, which one-call does not mark: have it located before digging"))
+                : Optional.empty();
     }
 
     /** From the utility's centreline to the pipe's, in metres, when the pipe's edge touches the zone. */

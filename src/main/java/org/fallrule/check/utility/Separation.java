@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -127,9 +126,16 @@ public final class Separation implements Check {
         if (!notMeeting.isEmpty()) {
             return notMeeting;
         }
-        Optional<Observation> nearest = beside.stream()
-                .min(Comparator.comparingDouble(seen ->
-                        seen.measured().map(measured -> measured.value().si()).orElse(Double.MAX_VALUE)));
-        return nearest.map(List::of).orElse(List.of());
+        return beside.stream()
+                .min(Comparator.comparingLong(Separation::nearness))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    /** Distances that differ by less than a micrometre are the same, and the first counts: rounding must not choose. */
+    private static long nearness(Observation seen) {
+        return seen.measured()
+                .map(measured -> Math.round(measured.value().si() * 1e6))
+                .orElse(Long.MAX_VALUE);
     }
 }
