@@ -40,8 +40,7 @@ final class Layering {
             if (book.inForce().on(day)) {
                 if (book.layer() == BookFile.Layer.HOUSE) {
                     new HouseGuard(faults)
-                            .compare(
-                                    locality.markAccuracy(), book.locality().markAccuracy());
+                            .compare(locality.markAccuracy(), book.locality().markAccuracy());
                 }
                 locality = locality.overlaid(book.locality());
             } else {
