@@ -30,7 +30,7 @@ final class Across {
         List<Observation> observations = new ArrayList<>();
         for (UtilityCrossing crossing : pair.crossings()) {
             Stream<Observation> seen = crossing.isHeightKnown()
-                    ? known(crossing, crossing.gap(pair.sizeIfUnknown()).orElseThrow())
+                    ? known(crossing.gap(pair.sizeIfUnknown()).orElseThrow())
                     : new UnknownCrossing(pair, crossing, terms).observe().stream();
             seen.map(each -> placed(each, crossing)).forEach(observations::add);
         }
@@ -43,7 +43,7 @@ final class Across {
                 .noting("crossing at station " + new Station(crossing.station()));
     }
 
-    private Stream<Observation> known(UtilityCrossing crossing, VerticalGap gap) {
+    private Stream<Observation> known(VerticalGap gap) {
         boolean over = gap.isDrainOver();
         Optional<Observation> either = limits(over).flatMap(limits -> held(limits, words(over), gap.clear()));
         Optional<Observation> utilityOver = terms.find(Separation.UTILITY_OVER)

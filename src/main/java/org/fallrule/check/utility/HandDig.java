@@ -96,7 +96,8 @@ public final class HandDig implements Check {
                 .orElse(false);
         return isPrivate
                 ? Optional.of(Observation.plain(Outcome.MEETS, utility)
-                        .noting("a private line, which one-call does not mark: have it located before digging"))
+                        .telling(utility.spoken() + " is a private line")
+                        .noting("one-call does not mark it: have it located before digging"))
                 : Optional.empty();
     }
 

@@ -127,7 +127,7 @@ class HandDigTest {
 
         assertThat(plan.check(new HandDig(), terms))
                 .containsExactly(
-                        "meets U-1; a private line, which one-call does not mark: have it located before digging",
-                        "meets U-2; a private line, which one-call does not mark: have it located before digging");
+                        "meets U-1; one-call does not mark it: have it located before digging",
+                        "meets U-2; one-call does not mark it: have it located before digging");
     }
 }
