@@ -1,12 +1,15 @@
 package org.fallrule.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.fallrule.network.PipeRun;
+import org.fallrule.network.Reach;
 import org.fallrule.site.Feature;
 import org.fallrule.terrain.Stationing;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.linearref.LengthIndexedLine;
@@ -20,8 +23,6 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  */
 public record Crossing(double station, Coordinate place, boolean along) {
 
-    /** Straight pieces to a quarter circle: within 0.2 % of its radius, and never outside of it. */
-    private static final int ARC_SEGMENTS = 16;
     /** Meetings nearer to each other along the pipe than this, in metres, are one. */
     private static final double APART = 1e-6;
 
@@ -54,12 +55,48 @@ public record Crossing(double station, Coordinate place, boolean along) {
 
     /** The parts of a run farther in plan than {@code excused} metres from every crossing; empty when none is left. To lie along is not to cross. */
     public static Geometry apartFrom(List<Crossing> crossings, PipeRun run, double excused) {
-        Geometry apart = run.axis();
+        List<Reach> near = new ArrayList<>();
         for (Crossing crossing : crossings.stream().filter(each -> !each.along).toList()) {
-            Geometry near =
-                    run.axis().getFactory().createPoint(crossing.place()).buffer(excused, ARC_SEGMENTS);
-            apart = apart.difference(near);
+            near.addAll(within(run, crossing.place(), excused));
         }
-        return apart;
+        near.sort(Comparator.comparingDouble(Reach::from));
+        LengthIndexedLine axis = new LengthIndexedLine(run.axis());
+        List<LineString> apart = new ArrayList<>();
+        double from = 0;
+        for (Reach reach : Reach.joined(near)) {
+            add(axis, from, reach.from(), apart);
+            from = reach.to();
+        }
+        add(axis, from, run.axis().getLength(), apart);
+        return run.axis().getFactory().createMultiLineString(apart.toArray(new LineString[0]));
+    }
+
+    private static void add(LengthIndexedLine axis, double from, double to, List<LineString> parts) {
+        if (to - from > APART) {
+            parts.add((LineString) axis.extractLine(from, to));
+        }
+    }
+
+    /** The reaches of a run no farther than so many metres from a place: each straight piece cut with the circle around it. */
+    private static List<Reach> within(PipeRun run, Coordinate place, double metres) {
+        List<Reach> within = new ArrayList<>();
+        double station = 0;
+        for (int i = 1; i < run.axis().getNumPoints(); i++) {
+            LineSegment piece =
+                    new LineSegment(run.axis().getCoordinateN(i - 1), run.axis().getCoordinateN(i));
+            double length = piece.getLength();
+            double off = piece.distancePerpendicular(place);
+            if (length > 0 && off <= metres) {
+                double foot = piece.projectionFactor(place) * length;
+                double half = Math.sqrt(metres * metres - off * off);
+                double from = Math.max(0, foot - half);
+                double to = Math.min(length, foot + half);
+                if (from <= to) {
+                    within.add(new Reach(station + from, station + to));
+                }
+            }
+            station += length;
+        }
+        return within;
     }
 }

@@ -20,11 +20,14 @@ public record Selection(Role role, Condition where) {
         return where.test(feature.attributes());
     }
 
+    /** Whether it satisfies the condition, or the plan does not say enough of it to tell. */
+    public boolean mayChoose(Feature feature) {
+        return chooses(feature) != Truth.FALSE;
+    }
+
     /** The features that satisfy the condition, and those of which the plan does not say enough to tell. */
     public List<Feature> candidates(Site site) {
-        return site.features(role).stream()
-                .filter(feature -> chooses(feature) != Truth.FALSE)
-                .toList();
+        return site.features(role).stream().filter(this::mayChoose).toList();
     }
 
     /** What an undecided feature lacks. */

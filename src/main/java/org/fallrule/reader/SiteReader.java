@@ -70,7 +70,7 @@ public final class SiteReader {
         features.forEach((role, all) -> layers.put(
                 role,
                 new Layer.Supplied(
-                        LotOwnership.settled(role, all, problems),
+                        RepeatedLines.once(role, LotOwnership.settled(role, all, problems), problems),
                         open.stream()
                                 .filter(layer -> layer.is(role))
                                 .map(layer -> layer.spec().file())

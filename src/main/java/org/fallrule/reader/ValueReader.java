@@ -192,6 +192,7 @@ final class ValueReader {
         }
     }
 
+    /** To say that something is unknown is to say nothing of it: it must not count as being of another kind. */
     private Optional<String> word(Attribute<?> attribute, String text, Place place) {
         List<String> known = Vocabulary.of(spec.role(), attribute);
         if (known.isEmpty()) {
@@ -200,7 +201,7 @@ final class ValueReader {
         String word = text.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
         String canonical = attribute == Attribute.QUALITY ? word.toUpperCase(Locale.ROOT) : word;
         if (known.contains(canonical)) {
-            return Optional.of(canonical);
+            return Optional.of(canonical).filter(found -> !found.equals("unknown"));
         }
         tellOnce(
                 attribute.name() + text,

@@ -8,7 +8,9 @@ import org.fallrule.check.Limits;
 import org.fallrule.check.Parameter;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.locality.MarkAccuracy;
 import org.fallrule.measure.Limit;
+import org.fallrule.measure.Written;
 
 /** Holds a house book to its bound: it may tighten what the county asks, and loosen only where it says why. */
 final class HouseGuard {
@@ -37,6 +39,26 @@ final class HouseGuard {
 
     void dropped(String id, Place place) {
         refuse(id, place, "is dropped");
+    }
+
+    /** To take marks as better known than the county does is to loosen every rule that looks at them. */
+    void compare(MarkAccuracy county, MarkAccuracy house) {
+        house.byQuality()
+                .forEach((quality, mine) -> Optional.ofNullable(
+                                county.byQuality().get(quality))
+                        .filter(theirs -> isBetter(mine.horizontal(), theirs.horizontal())
+                                || isBetter(mine.vertical(), theirs.vertical()))
+                        .ifPresent(theirs -> faults.add(new Fault(
+                                mine.statedAt(),
+                                "mark_accuracy: a mark of quality " + quality + " is taken as better known than in "
+                                        + theirs.statedAt().fileAndLine()
+                                        + "; a house book may only take it as worse"))));
+    }
+
+    private static boolean isBetter(Optional<Written> mine, Optional<Written> theirs) {
+        return mine.isPresent()
+                && (theirs.isEmpty()
+                        || mine.get().quantity().si() < theirs.get().quantity().si());
     }
 
     private void compare(Parameter<?> parameter, Rule county, Rule house) {

@@ -38,6 +38,10 @@ final class Layering {
             RuleBook.Source source = new RuleBook.Source(book.file(), book.title(), book.sha256());
             pages.add(new LayeredBook.Page(source, book.layer().word(), book.inForce(), book.place()));
             if (book.inForce().on(day)) {
+                if (book.layer() == BookFile.Layer.HOUSE) {
+                    new HouseGuard(faults)
+                            .compare(locality.markAccuracy(), book.locality().markAccuracy());
+                }
                 locality = locality.overlaid(book.locality());
             } else {
                 notice(book.inForce(), "the book " + book.title());

@@ -109,12 +109,20 @@ final class UtilityTables {
         return keys.scalar(key).flatMap(text -> values.written(text, Dimension.LENGTH));
     }
 
-    /** What a figure rests on is as binding here as in a rule. */
+    /** What a figure rests on, which is to be said here as in a rule: {@code common practice}, {@code ASCE 38-22}. */
     private String basis(Keys keys, Place place) {
         Optional<Basis> basis = keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
         if (keys.node("basis").isEmpty()) {
             faults.add(new Fault(place, "has no basis; give kind, document and section"));
         }
-        return basis.map(Basis::spoken).orElse("");
+        return basis.map(UtilityTables::spoken).orElse("");
+    }
+
+    private static String spoken(Basis basis) {
+        if (basis.kind() == Basis.Kind.PRACTICE) {
+            return "common practice";
+        }
+        return basis.document().orElse("")
+                + basis.section().map(section -> " " + section).orElse("");
     }
 }

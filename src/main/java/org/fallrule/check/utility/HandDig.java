@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.RunParts;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -14,16 +15,15 @@ import org.fallrule.check.Terms;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** The run of the drain that lies so near a marked utility that it must be dug by hand. */
 @AutoService(Check.class)
@@ -32,6 +32,12 @@ public final class HandDig implements Check {
     static final Parameter<Quantity> ZONE = Parameter.quantity(
                     "zone", Dimension.LENGTH, "tolerance zone of the state, from the outside edge of the utility")
             .always();
+    static final Parameter<Selection> PRIVATE = new Parameter<>(
+            "private",
+            new Parameter.Form.Features(List.of(Role.UTILITY)),
+            Selection.class,
+            false,
+            "the lines that one-call does not mark");
     static final Parameter<Quantity> SIZE = Parameter.quantity(
                     "size_if_unknown",
                     Dimension.LENGTH,
@@ -50,17 +56,17 @@ public final class HandDig implements Check {
     public CheckPage page() {
         return new CheckPage(
                 "The length of each pipe, with its stations, of which some part lies inside of the tolerance zone of a"
-                        + " utility. It is a note to the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
+                        + " utility, and the private lines that one-call does not mark. It is a note to the crew and never fails a plan: a trench along a sprinkler main is met by digging by hand.",
                 "zone = half the utility's outside diameter + the state's tolerance, on both sides of its centreline",
                 "State one-call laws measure the zone from the outside edge of the facility, such as F.S. 556.102 and"
                         + " California Gov. Code 4216; hand digging along a sprinkler main is common practice with no"
                         + " published source.",
-                List.of("utilities that are not on the plan", "private lines that one-call does not mark"));
+                List.of("utilities that are not on the plan", "where a mark lies askew by more than the zone"));
     }
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(FROM, ZONE, SIZE);
+        return List.of(FROM, ZONE, PRIVATE, SIZE);
     }
 
     @Override
@@ -73,6 +79,7 @@ public final class HandDig implements Check {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
         for (Feature utility : from.candidates(analysis.site())) {
+            notMarked(terms, utility).ifPresent(observations::add);
             for (PipeRun run : analysis.network().runs()) {
                 Geometry zone = utility.geometry().buffer(reach(terms, run, utility), ARC_SEGMENTS);
                 observe(run, utility, run.axis().intersection(zone))
@@ -81,6 +88,17 @@ public final class HandDig implements Check {
             }
         }
         return observations;
+    }
+
+    private static Optional<Observation> notMarked(Terms terms, Feature utility) {
+        boolean isPrivate = terms.find(PRIVATE)
+                .map(lines -> lines.chooses(utility) == Truth.TRUE)
+                .orElse(false);
+        return isPrivate
+                ? Optional.of(Observation.plain(Outcome.MEETS, utility)
+                        .telling(utility.spoken() + " is a private line")
+                        .noting("one-call does not mark it: have it located before digging"))
+                : Optional.empty();
     }
 
     /** From the utility's centreline to the pipe's, in metres, when the pipe's edge touches the zone. */
@@ -101,7 +119,7 @@ public final class HandDig implements Check {
         return Optional.of(Observation.measured(run.pipe(), length)
                 .against(utility)
                 .at(inside)
-                .noting(stations(run, inside)));
+                .noting(RunParts.spoken(RunParts.of(run, inside))));
     }
 
     private static Observation noting(Observation seen, Selection from, PipeRun run, Feature utility) {
@@ -115,15 +133,5 @@ public final class HandDig implements Check {
         return from.chooses(utility) == Truth.TRUE
                 ? noted
                 : noted.noting(from.lacking(utility).what() + " is not given");
-    }
-
-    private static String stations(PipeRun run, Geometry inside) {
-        LengthIndexedLine line = new LengthIndexedLine(run.axis());
-        List<String> parts = new ArrayList<>();
-        for (int i = 0; i < inside.getNumGeometries(); i++) {
-            double[] ends = line.indicesOf(inside.getGeometryN(i));
-            parts.add(new Station(Math.min(ends[0], ends[1])) + " to " + new Station(Math.max(ends[0], ends[1])));
-        }
-        return "station " + String.join(", ", parts);
     }
 }

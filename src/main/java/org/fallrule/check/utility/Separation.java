@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -13,7 +12,6 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
-import org.fallrule.filter.Truth;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
@@ -32,6 +30,21 @@ public final class Separation implements Check {
             "beside_at_least", Bound.AT_LEAST, Dimension.LENGTH, "least plan distance where they do not cross");
     static final Parameter<Limits> ACROSS = Parameter.limit(
             "across_at_least", Bound.AT_LEAST, Dimension.LENGTH, "least height between them where they cross");
+    static final Parameter<Limits> OVER = Parameter.limit(
+            "over_at_least",
+            Bound.AT_LEAST,
+            Dimension.LENGTH,
+            "least height of the drain over the utility where they cross; else across_at_least counts");
+    static final Parameter<Limits> UNDER = Parameter.limit(
+            "under_at_least",
+            Bound.AT_LEAST,
+            Dimension.LENGTH,
+            "least height of the drain under the utility where they cross; else across_at_least counts");
+    static final Parameter<Limits> UTILITY_OVER = Parameter.limit(
+            "utility_over_at_least",
+            Bound.AT_LEAST,
+            Dimension.LENGTH,
+            "least height of the utility over the drain where they cross, which a drain over it never has");
     static final Parameter<Quantity> EXCUSED = Parameter.quantity(
                     "near_crossing",
                     Dimension.LENGTH,
@@ -53,21 +66,25 @@ public final class Separation implements Check {
     public CheckPage page() {
         return new CheckPage(
                 "Between each pipe of the drain and each utility: the plan distance beside it, outside to outside, and at"
-                        + " every crossing the height between the upper one's bottom and the lower one's top.",
+                        + " every crossing the height between the upper one's bottom and the lower one's top. A utility"
+                        + " is known no better than its quality level allows; where its depth cannot be relied on the"
+                        + " crossing is not told, and the depth that is usual for its kind says what to expect.",
                 "beside = distance of centrelines - both half outside diameters, over the run apart from its crossings;"
                         + " across = bottom of the upper - top of the lower; a utility's top is given, or is the ground"
-                        + " less its depth",
+                        + " less its depth. A limit may depend on encased, of either of the two",
                 "Outside-to-outside measure and separate rules beside and across as in Recommended Standards for Water"
-                        + " Works (2018) 8.8.2 and 8.8.3, and F.A.C. 62-555.314.",
+                        + " Works (2018) 8.8.2 and 8.8.3, over and under as in F.A.C. 62-555.314(2); quality levels of"
+                        + " ASCE 38-22, their figures from the rule book.",
                 List.of(
                         "utilities that are not on the plan",
                         "how deep a mark is: paint on the grass shows no depth",
-                        "joints, casings and soil between the two"));
+                        "where along a line the quality level was reached: A holds at its test hole alone",
+                        "the soil between the two"));
     }
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(FROM, BESIDE, ACROSS, EXCUSED, SIZE);
+        return List.of(FROM, BESIDE, ACROSS, OVER, UNDER, UTILITY_OVER, EXCUSED, SIZE);
     }
 
     @Override
@@ -80,29 +97,22 @@ public final class Separation implements Check {
         Selection from = terms.get(FROM);
         List<Observation> observations = new ArrayList<>();
         for (Feature utility : from.candidates(analysis.site())) {
-            List<Observation> seen = observe(analysis, terms, utility);
-            boolean surelyOfThisKind = from.chooses(utility) == Truth.TRUE;
-            seen.stream()
-                    .map(each -> surelyOfThisKind ? each : undecided(each, from, utility))
+            observe(analysis, terms, utility).stream()
+                    .map(seen -> OfKind.settled(seen, from, utility))
                     .forEach(observations::add);
         }
         return observations;
-    }
-
-    /** The kind of the utility is open: it matters only where it would not meet the rule. */
-    private static Observation undecided(Observation seen, Selection from, Feature utility) {
-        return seen.outcome() == Outcome.MEETS
-                ? seen.noting(from.lacking(utility).what() + " is not given, but it is far enough away")
-                : seen.with(Outcome.CANNOT_TELL).lacking(from.lacking(utility));
     }
 
     private static List<Observation> observe(SiteAnalysis analysis, Terms terms, Feature utility) {
         List<Observation> beside = new ArrayList<>();
         List<Observation> across = new ArrayList<>();
         for (PipeRun run : analysis.network().runs()) {
-            PipeAndUtility pair = new PipeAndUtility(analysis, run, utility, terms.get(SIZE), terms.get(EXCUSED));
-            terms.find(BESIDE).flatMap(pair::beside).ifPresent(beside::add);
-            terms.find(ACROSS).map(pair::across).ifPresent(across::addAll);
+            PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
+            terms.find(BESIDE)
+                    .flatMap(limits -> new Beside(pair, terms.get(EXCUSED).si()).observe(limits))
+                    .ifPresent(beside::add);
+            across.addAll(new Across(pair, terms).observe());
         }
         List<Observation> observations = new ArrayList<>(worthTelling(beside));
         observations.addAll(across);
@@ -116,9 +126,16 @@ public final class Separation implements Check {
         if (!notMeeting.isEmpty()) {
             return notMeeting;
         }
-        Optional<Observation> nearest = beside.stream()
-                .min(Comparator.comparingDouble(seen ->
-                        seen.measured().map(measured -> measured.value().si()).orElse(Double.MAX_VALUE)));
-        return nearest.map(List::of).orElse(List.of());
+        return beside.stream()
+                .min(Comparator.comparingLong(Separation::nearness))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    /** Distances that differ by less than a micrometre are the same, and the first counts: rounding must not choose. */
+    private static long nearness(Observation seen) {
+        return seen.measured()
+                .map(measured -> Math.round(measured.value().si() * 1e6))
+                .orElse(Long.MAX_VALUE);
     }
 }

@@ -3,11 +3,14 @@ package org.fallrule.report.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.ExpectedLevel;
 import org.fallrule.analysis.GroundAlong;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
@@ -19,7 +22,7 @@ import org.locationtech.jts.util.GeometricShapeFactory;
 
 /**
  * Utilities that cross a line: a circle at its depth, as high as the utility is on the scale of heights; where the depth is
- * not known a line down from the ground.
+ * not known or not relied on, the band that it is expected in, or a line down from the ground.
  */
 final class SectionCrossings {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
@@ -69,14 +72,50 @@ final class SectionCrossings {
         shape.setCentre(new Coordinate(crown.x, crown.y - Math.max(height / 2, 0)));
         shape.setSize(2 * radius);
         String size = crossing.size().isPresent() ? "" : ", size not given";
-        return new Shape.Area(Look.of(crossing.utility()), shape.createEllipse(), name(crossing) + size);
+        String relied = crossing.isTopRelied() ? "" : ", as the plan says, not relied on";
+        return new Shape.Area(Look.of(crossing.utility()), shape.createEllipse(), name(crossing) + size + relied);
     }
 
-    /** The utilities whose depth is not known, each as a line from the ground to the bottom of the drawing. */
+    /** Whether no depth is known or relied on, but one may be expected. */
+    static boolean isExpected(UtilityCrossing crossing) {
+        boolean isKnown = crossing.top().isPresent() && crossing.isTopRelied();
+        return !isKnown && crossing.expected().flatMap(ExpectedLevel::highest).isPresent();
+    }
+
+    /** {@code gas G-1, expected 12.0 in to 36.0 in deep, not known}. */
+    static String expected(UtilityCrossing crossing) {
+        return name(crossing)
+                + crossing.expected()
+                        .map(level -> ", expected "
+                                + Printed.of(level.cover().from(), Unit.INCH) + " to "
+                                + Printed.of(level.cover().to(), Unit.INCH) + " deep, not known")
+                        .orElse("");
+    }
+
+    /** The band that its top is expected in: an upright with a bar at either end. */
+    private static Shape band(Placed placed, SectionScale scale) {
+        ExpectedLevel level = placed.crossing().expected().orElseThrow();
+        Coordinate high = scale.at(placed.station(), level.highest().orElseThrow());
+        Coordinate low = scale.at(placed.station(), level.lowest().orElseThrow());
+        double half = scale.metres(LEAST);
+        Geometry path = GEOMETRY.createLineString(new Coordinate[] {
+            new Coordinate(high.x - half, high.y),
+            new Coordinate(high.x + half, high.y),
+            high,
+            low,
+            new Coordinate(low.x - half, low.y),
+            new Coordinate(low.x + half, low.y)
+        });
+        return new Shape.Line(Look.of(placed.crossing().utility()), path, expected(placed.crossing()));
+    }
+
+    /** The utilities whose depth is not known: the band that it is expected in, else a line from the ground to the bottom. */
     List<Shape> unknown(SectionScale scale, double bottom, double top) {
         List<Shape> shapes = new ArrayList<>();
         for (Placed placed : all()) {
-            if (placed.crossing().top().isEmpty()) {
+            if (isExpected(placed.crossing())) {
+                shapes.add(band(placed, scale));
+            } else if (placed.crossing().top().isEmpty()) {
                 Optional<Elevation> ground = new GroundAlong(
                                 analysis, placed.leg().run())
                         .at(placed.crossing().station());

@@ -98,6 +98,12 @@ public final class SectionDrawing {
                             .size()
                             .ifPresent(size -> extent.expandToInclude(scale.at(placed.station(), top.minus(size))));
                 }));
+        crossings.all().stream()
+                .filter(placed -> SectionCrossings.isExpected(placed.crossing()))
+                .forEach(placed -> placed.crossing().expected().ifPresent(level -> {
+                    level.highest().ifPresent(high -> extent.expandToInclude(scale.at(placed.station(), high)));
+                    level.lowest().ifPresent(low -> extent.expandToInclude(scale.at(placed.station(), low)));
+                }));
         for (Stand stand : stands) {
             heights(stand).forEach(level -> extent.expandToInclude(scale.at(stand.station(), level)));
         }

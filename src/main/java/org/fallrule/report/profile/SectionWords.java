@@ -49,6 +49,12 @@ final class SectionWords {
                 .map(placed -> "The depth of " + SectionCrossings.name(placed.crossing()) + " is not known.")
                 .distinct()
                 .forEach(notes::add);
+        crossings.all().stream()
+                .map(SectionCrossings.Placed::crossing)
+                .filter(SectionCrossings::isExpected)
+                .map(crossing -> "An upright with two bars: " + SectionCrossings.expected(crossing) + ".")
+                .distinct()
+                .forEach(notes::add);
         return notes;
     }
 

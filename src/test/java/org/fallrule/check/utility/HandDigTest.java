@@ -117,4 +117,17 @@ class HandDigTest {
                 .allMatch(seen -> seen.outcome() == Outcome.MEETS)
                 .hasSize(1);
     }
+
+    @Test
+    void privateLinesAreListedAsNotMarkedWhereverTheyLie() {
+        PlanInFeet plan = with3InPipe("LINESTRING (5 40, 55 40)")
+                .with(UTILITY, "U-2", "LINESTRING (0 99, 60 99)", "kind = gas", "private = true")
+                .with(UTILITY, "U-3", "LINESTRING (0 -99, 60 -99)", "kind = gas");
+        String terms = ZONE_24_IN + "\nprivate: utility\nprivate_where: private = true OR kind = 'irrigation'";
+
+        assertThat(plan.check(new HandDig(), terms))
+                .containsExactly(
+                        "meets U-1; one-call does not mark it: have it located before digging",
+                        "meets U-2; one-call does not mark it: have it located before digging");
+    }
 }

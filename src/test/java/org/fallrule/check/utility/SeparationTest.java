@@ -51,7 +51,7 @@ class SeparationTest {
     void besideAMainTheDistanceIsFromOutsideToOutside() {
         // 9.75 ft between centrelines less 0.5 ft and 0.25 ft
         assertThat(check(mainAndPipe("LINESTRING (0 9.75, 60 20)"), BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: 9.00 ft");
+                .containsExactly("fails P-1 to U-1: 9.00 ft; nearer than that over 5.94 ft, station 0+00.0 to 0+05.9");
     }
 
     @Test
@@ -69,13 +69,15 @@ class SeparationTest {
     @Test
     void aPipeThatOverlapsTheMainInPlanIsLessThanNoDistanceFromIt() {
         assertThat(check(mainAndPipe("LINESTRING (0 0.5, 60 0.5)"), BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: -0.25 ft");
+                .containsExactly(
+                        "fails P-1 to U-1: -0.25 ft; nearer than that over 60.00 ft, station 0+00.0 to 0+60.0");
     }
 
     @Test
     void aPipeThatLiesOnTheLineOfTheMainIsNotExcusedAsACrossing() {
         assertThat(check(mainAndPipe("LINESTRING (0 0, 20 0)"), BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: -0.75 ft");
+                .containsExactly(
+                        "fails P-1 to U-1: -0.75 ft; nearer than that over 20.00 ft, station 0+00.0 to 0+20.0");
     }
 
     @Test
@@ -93,7 +95,9 @@ class SeparationTest {
                 .with(PIPE, "P-3", "LINESTRING (0 50, 60 50)", "diameter = 6 in");
 
         assertThat(check(plan, BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: 4.25 ft", "fails P-2 to U-1: 4.25 ft");
+                .containsExactly(
+                        "fails P-1 to U-1: 4.25 ft; nearer than that over 60.00 ft, station 0+00.0 to 0+60.0",
+                        "fails P-2 to U-1: 4.25 ft; nearer than that over 60.00 ft, station 0+00.0 to 0+60.0");
     }
 
     @Test
@@ -112,7 +116,7 @@ class SeparationTest {
     @Test
     void aPipeThatCrossesAndThenLiesAlongsideIsCaught() {
         assertThat(check(mainAndPipe("LINESTRING (0 -20, 0 5, 60 5)"), BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: 4.25 ft");
+                .containsExactly("fails P-1 to U-1: 4.25 ft; nearer than that over 45.86 ft, station 0+39.1 to 0+85.0");
     }
 
     @Test
@@ -128,7 +132,8 @@ class SeparationTest {
         PlanInFeet plan =
                 mainAndPipe("LINESTRING (0 -30, 0 4)").with(PIPE, "P-2", "LINESTRING (0 4, 60 4)", "diameter = 6 in");
 
-        assertThat(check(plan, BESIDE_A_MAIN)).containsExactly("fails P-2 to U-1: 3.25 ft");
+        assertThat(check(plan, BESIDE_A_MAIN))
+                .containsExactly("fails P-2 to U-1: 3.25 ft; nearer than that over 45.54 ft, station 0+14.5 to 0+60.0");
     }
 
     @Test
@@ -136,7 +141,8 @@ class SeparationTest {
         PlanInFeet plan =
                 mainAndPipe("LINESTRING (0 -30, 0 30)").with(PIPE, "P-2", "LINESTRING (5 4, 9 4)", "diameter = 6 in");
 
-        assertThat(check(plan, BESIDE_A_MAIN)).containsExactly("fails P-2 to U-1: 3.25 ft");
+        assertThat(check(plan, BESIDE_A_MAIN))
+                .containsExactly("fails P-2 to U-1: 3.25 ft; nearer than that over 4.00 ft, station 0+00.0 to 0+04.0");
     }
 
     @Test
@@ -152,7 +158,8 @@ class SeparationTest {
     @Test
     void aPipeOfUnknownSizeCanFailButNotMeet() {
         assertThat(check(MAIN.with(PIPE, "P-1", "LINESTRING (0 9, 60 20)"), BESIDE_A_MAIN))
-                .containsExactly("fails P-1 to U-1: 8.50 ft; lacks diameter of pipe P-1");
+                .containsExactly(
+                        "fails P-1 to U-1: 8.50 ft; lacks diameter of pipe P-1; nearer than that over 8.32 ft, station 0+00.0 to 0+08.3");
         assertThat(check(MAIN.with(PIPE, "P-1", "LINESTRING (0 10.6, 60 20)"), BESIDE_A_MAIN))
                 .containsExactly("cannot_tell P-1 to U-1: 10.10 ft; lacks diameter of pipe P-1");
     }
@@ -163,7 +170,8 @@ class SeparationTest {
                 .with(PIPE, "P-1", "LINESTRING (0 5.75, 60 20)", "outside_diameter = 6 in");
 
         assertThat(check(plan, BESIDE_A_MAIN))
-                .containsExactly("cannot_tell P-1 to U-1: 5.00 ft; lacks kind of utility U-1");
+                .containsExactly(
+                        "cannot_tell P-1 to U-1: 5.00 ft; lacks kind of utility U-1; nearer than that over 21.64 ft, station 0+00.0 to 0+21.6");
     }
 
     @Test
@@ -188,7 +196,8 @@ class SeparationTest {
     @Test
     void builtUtilitiesAreAsAccurateAsTheSurvey() {
         assertThat(check(mainAndPipe("LINESTRING (0 10.8, 60 20)").surveyedTo(0.1, 0), BESIDE_A_MAIN))
-                .containsExactly("borderline P-1 to U-1: 10.05 ft");
+                .containsExactly(
+                        "borderline P-1 to U-1: 10.05 ft; water main U-1 is known to 0.10 ft in plan by the survey");
     }
 
     @Test

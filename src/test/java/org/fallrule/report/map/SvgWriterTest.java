@@ -70,9 +70,9 @@ class SvgWriterTest {
     @Test
     void theScaleBarsOfAllMapsAreRoundAndFit() {
         for (double pxPerMetre : new double[] {0.01, 0.7, 5, 33.3, 200}) {
-            ScaleBar bar = ScaleBar.within(120, pxPerMetre);
-            assertThat(bar.px()).isCloseTo(bar.feet() * 0.3048 * pxPerMetre, within(1e-9));
-            assertThat(String.valueOf(bar.feet())).matches("[125]0*");
+            ScaleBar bar = ScaleBar.within(120, pxPerMetre, ScaleBar.GroundUnit.FEET);
+            assertThat(bar.px()).isCloseTo(bar.number() * 0.3048 * pxPerMetre, within(1e-9));
+            assertThat(String.valueOf(bar.number())).matches("[125]0*");
             assertThat(bar.px()).isLessThanOrEqualTo(120);
         }
     }

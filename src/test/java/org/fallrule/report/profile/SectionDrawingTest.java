@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 
 import java.util.List;
-import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Baseline;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.locality.Locality;
 import org.fallrule.measure.Unit;
@@ -48,7 +48,7 @@ class SectionDrawingTest {
     private static Report report(PlanInFeet plan) {
         Locality locality = Locality.UNSAID;
         RuleBook book = new RuleBook(List.of(), locality, List.of());
-        return new Report(SiteAnalysis.of(plan.site()), "none", book, new Review(List.of(), List.of()));
+        return new Report(plan.analysis(), "none", book, new Review(List.of(), List.of()));
     }
 
     private static Section section(Report report, int number) {
@@ -146,6 +146,22 @@ class SectionDrawingTest {
         assertThat(line.getWidth()).isZero();
         assertThat(line.getMaxY() / FOOT / section.scale().exaggeration()).isCloseTo(10, within(1e-9));
         assertThat(section.notes()).contains("The depth of gas G-1 is not known.");
+        assertThat(SectionSvg.inline(section, "s")).contains(">G ?<");
+    }
+
+    @Test
+    void aDepthThatIsExpectedOfTheKindIsABandMarkedAsNotKnown() {
+        Section section = section(tenFeet()
+                .spots(FLAT)
+                .in(Baseline.locality())
+                .with(Role.UTILITY, "G-1", "LINESTRING (4 -9, 4 9)", "kind = gas"));
+        double scale = section.scale().exaggeration() * FOOT;
+        Envelope band = lines(section, Look.GAS).get(0).getEnvelopeInternal();
+        assertThat(band.centre().x).isCloseTo(4 * FOOT, within(1e-9));
+        assertThat(band.getMaxY()).as("12 in under 10 ft").isCloseTo(9 * scale, within(1e-9));
+        assertThat(band.getMinY()).as("36 in under 10 ft").isCloseTo(7 * scale, within(1e-9));
+        assertThat(section.notes())
+                .contains("An upright with two bars: gas G-1, expected 12.0 in to 36.0 in deep, not known.");
         assertThat(SectionSvg.inline(section, "s")).contains(">G ?<");
     }
 

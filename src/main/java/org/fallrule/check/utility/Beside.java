@@ -1,0 +1,66 @@
+package org.fallrule.check.utility;
+
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.Accuracy;
+import org.fallrule.analysis.PlanDistance;
+import org.fallrule.analysis.RunParts;
+import org.fallrule.check.Limits;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.network.Reach;
+import org.locationtech.jts.geom.Geometry;
+
+/** The plan distance between a pipe and a utility beside it. */
+final class Beside {
+    /** Straight pieces to a quarter circle at the ends of a zone: within 0.01 % of the zone's width. */
+    private static final int ARC_SEGMENTS = 64;
+
+    private final PipeAndUtility pair;
+    private final Geometry apart;
+
+    /** @param excused metres around a crossing within which no distance is asked */
+    Beside(PipeAndUtility pair, double excused) {
+        this.pair = pair;
+        this.apart = pair.apartFromCrossings(excused);
+    }
+
+    /** Nothing where the run has no part apart from its crossings, or no limit is asked. */
+    Optional<Observation> observe(Limits limits) {
+        return apart.isEmpty() ? Optional.empty() : pair.hold(limits, this::measured);
+    }
+
+    private Observation measured(Limits.Answer.Asked asked) {
+        PlanDistance distance = PlanDistance.between(pair.run().pipe(), apart, pair.utility());
+        boolean sizeKnown = OutsideDiameter.of(pair.utility()).isPresent();
+        Length gap = sizeKnown
+                ? distance.gap()
+                : distance.gap().minus(pair.sizeIfUnknown().times(0.5));
+        Accuracy accuracy = Accuracy.ofDistance(pair.analysis(), pair.run().pipe(), pair.utility());
+        Observation seen = Observation.measured(
+                        pair.run().pipe(), asked.against("plan distance beside", gap, accuracy.metres()))
+                .against(pair.utility())
+                .at(distance.between());
+        double limit = asked.limit().value().quantity().si();
+        return PipeAndUtility.withAccuracy(tooNear(pair.withSizes(seen), limit), accuracy);
+    }
+
+    /** Where the run lies nearer than the limit, and how much of it. */
+    private Observation tooNear(Observation seen, double limit) {
+        if (seen.outcome() == Outcome.MEETS) {
+            return seen;
+        }
+        Geometry zone = pair.utility().geometry().buffer(limit + pair.touching(), ARC_SEGMENTS);
+        List<Reach> reaches = RunParts.of(pair.run(), apart.intersection(zone));
+        double length =
+                reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
+        return reaches.isEmpty()
+                ? seen
+                : seen.noting("nearer than that over " + Printed.of(new Length(length), Unit.FOOT) + ", "
+                        + RunParts.spoken(reaches));
+    }
+}

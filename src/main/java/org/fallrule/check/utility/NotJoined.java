@@ -1,0 +1,107 @@
+package org.fallrule.check.utility;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Need;
+import org.fallrule.check.Parameter;
+import org.fallrule.check.Selection;
+import org.fallrule.check.Terms;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Quantity;
+import org.fallrule.network.OutsideDiameter;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.distance.DistanceOp;
+
+/** Whether the drain is joined in plan to a line that it must not drain into. */
+@AutoService(Check.class)
+public final class NotJoined implements Check {
+    static final Parameter<Selection> FROM =
+            Parameter.features("from", "the utilities that the drain must not be joined to", Role.UTILITY);
+    static final Parameter<Quantity> WITHIN = Parameter.quantity(
+                    "within", Dimension.LENGTH, "an end that comes so near to the other's outside counts as joined")
+            .always();
+
+    @Override
+    public String name() {
+        return "not_joined";
+    }
+
+    @Override
+    public CheckPage page() {
+        return new CheckPage(
+                "Whether an end of a pipe, an inlet, an outfall or a cleanout of the drain touches a utility in plan, or"
+                        + " an end of the utility a pipe of the drain. To cross in passing is not to be joined.",
+                "joined where distance of an end from the other's centreline - half its outside diameter <= within",
+                "IPC 1101.3 and UPC 1101.3: storm water must not drain into sewers meant for sewage alone.",
+                List.of("heights: an end that stops over a line counts as joined to it", "connections inside a house"));
+    }
+
+    @Override
+    public List<Parameter<?>> parameters() {
+        return List.of(FROM, WITHIN);
+    }
+
+    @Override
+    public List<Need> needs(Terms terms) {
+        return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.UTILITY));
+    }
+
+    @Override
+    public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
+        List<Observation> observations = new ArrayList<>();
+        Selection from = terms.get(FROM);
+        List<Feature> drain = Stream.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT)
+                .flatMap(role -> analysis.site().features(role).stream())
+                .toList();
+        for (Feature utility : from.candidates(analysis.site())) {
+            List<Observation> joined = drain.stream()
+                    .map(part -> joined(part, utility, terms.get(WITHIN).si()))
+                    .flatMap(Optional::stream)
+                    .toList();
+            (joined.isEmpty() ? List.of(apart(utility)) : joined)
+                    .forEach(seen -> observations.add(OfKind.settled(seen, from, utility)));
+        }
+        return observations;
+    }
+
+    private static Observation apart(Feature utility) {
+        return Observation.plain(Outcome.MEETS, utility).noting("no part of the drain is joined to it");
+    }
+
+    private static Optional<Observation> joined(Feature part, Feature utility, double within) {
+        double reach = within + Dimension.LENGTH.tolerance();
+        return joined(ends(part), utility.geometry(), reach + radius(utility))
+                .or(() -> part.role() == Role.PIPE
+                        ? joined(ends(utility), part.geometry(), reach + radius(part))
+                        : Optional.empty())
+                .map(where -> Observation.plain(Outcome.FAILS, part)
+                        .against(utility)
+                        .at(where)
+                        .noting("it is joined to " + utility.spoken() + " in plan"));
+    }
+
+    private static Optional<Geometry> joined(Geometry ends, Geometry line, double reach) {
+        return !ends.isEmpty() && ends.isWithinDistance(line, reach)
+                ? Optional.of(line.getFactory().createPoint(DistanceOp.nearestPoints(ends, line)[0]))
+                : Optional.empty();
+    }
+
+    /** None of a line that closes on itself. */
+    private static Geometry ends(Feature feature) {
+        return feature.geometry().getDimension() == 1 ? feature.geometry().getBoundary() : feature.geometry();
+    }
+
+    private static double radius(Feature feature) {
+        return OutsideDiameter.of(feature).map(OutsideDiameter::radius).orElse(0.0);
+    }
+}

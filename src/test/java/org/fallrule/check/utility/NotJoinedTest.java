@@ -1,0 +1,95 @@
+package org.fallrule.check.utility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.fallrule.check.PlanInFeet.plan;
+import static org.fallrule.site.Role.INLET;
+import static org.fallrule.site.Role.OUTFALL;
+import static org.fallrule.site.Role.PIPE;
+import static org.fallrule.site.Role.UTILITY;
+
+import java.util.List;
+import org.fallrule.check.PlanInFeet;
+import org.junit.jupiter.api.Test;
+
+/** IPC 1101.3 and UPC 1101.3: no storm water into a sewer meant for sewage alone. */
+class NotJoinedTest {
+    private static final String TERMS = """
+            from: utility
+            from_where: kind = 'sanitary'
+            within: 3 in""";
+
+    /** A lateral of 6 in outside along the x axis from 0 to 60 ft. */
+    private static final PlanInFeet LATERAL =
+            plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0)", "kind = sanitary", "outside_diameter = 6 in");
+
+    private static List<String> check(PlanInFeet plan) {
+        return plan.check(new NotJoined(), TERMS);
+    }
+
+    @Test
+    void aPipeThatEndsOnTheSewerIsJoinedToIt() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 0)")))
+                .containsExactly("fails P-1 to U-1; it is joined to sanitary U-1 in plan");
+    }
+
+    @Test
+    void aPipeThatEndsAtTheSewersOutsideIsJoinedToo() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 0.25)")))
+                .containsExactly("fails P-1 to U-1; it is joined to sanitary U-1 in plan");
+    }
+
+    @Test
+    void exactlyTheReachCountsAsJoinedAndABitMoreDoesNot() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 0.5)"))
+                        .get(0))
+                .startsWith("fails");
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 0.51)")))
+                .containsExactly("meets U-1; no part of the drain is joined to it");
+    }
+
+    @Test
+    void aPipeThatCrossesInPassingIsNotJoined() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 -40)")))
+                .containsExactly("meets U-1; no part of the drain is joined to it");
+    }
+
+    @Test
+    void aSewerThatEndsOnThePipeIsJoined() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (60 40, 60 -40)")))
+                .containsExactly("fails P-1 to U-1; it is joined to sanitary U-1 in plan");
+    }
+
+    @Test
+    void anInletOrOutfallOnTheSewerIsJoined() {
+        PlanInFeet plan = LATERAL.with(PIPE, "P-1", "LINESTRING (30 40, 30 20)")
+                .with(INLET, "IN-1", "POINT (10 0.1)")
+                .with(OUTFALL, "OF-1", "POINT (20 0)");
+
+        assertThat(check(plan))
+                .containsExactly(
+                        "fails IN-1 to U-1; it is joined to sanitary U-1 in plan",
+                        "fails OF-1 to U-1; it is joined to sanitary U-1 in plan");
+    }
+
+    @Test
+    void aUtilityOfAnotherKindMayBeJoined() {
+        assertThat(check(plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0)", "kind = storm")
+                        .with(PIPE, "P-1", "LINESTRING (30 40, 30 0)")))
+                .isEmpty();
+    }
+
+    @Test
+    void aUtilityOfUnknownKindLeavesItOpen() {
+        assertThat(check(plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0)")
+                        .with(PIPE, "P-1", "LINESTRING (30 40, 30 0)")))
+                .containsExactly(
+                        "cannot_tell P-1 to U-1; lacks kind of utility U-1;" + " it is joined to utility U-1 in plan");
+    }
+
+    @Test
+    void aSewerThatClosesOnItselfHasNoEnds() {
+        assertThat(check(plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0, 30 30, 0 0)", "kind = sanitary")
+                        .with(PIPE, "P-1", "LINESTRING (100 40, 100 -40)")))
+                .containsExactly("meets U-1; no part of the drain is joined to it");
+    }
+}
