@@ -19,6 +19,7 @@ import org.tinfour.common.IConstraint;
 import org.tinfour.common.LinearConstraint;
 import org.tinfour.common.Vertex;
 import org.tinfour.standard.IncrementalTin;
+import org.tinfour.utils.HilbertSort;
 import org.tinfour.utils.TriangleCollector;
 
 /**
@@ -28,6 +29,7 @@ import org.tinfour.utils.TriangleCollector;
  */
 final class Triangulation {
     private static final int MOST_LINES = 8190;
+    private static final int MANY = 10_000;
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     private final List<Coordinate> points;
@@ -62,7 +64,7 @@ final class Triangulation {
             vertices.add(new Vertex(point.x, point.y, point.getZ(), vertices.size()));
         }
         IncrementalTin tin = new IncrementalTin(nominalSpacing(points));
-        tin.add(vertices, null);
+        tin.add(nearAfterNear(vertices), null);
         if (!tin.isBootstrapped()) {
             return new Triangulation(points, new int[0], List.of(), 0);
         }
@@ -73,6 +75,19 @@ final class Triangulation {
         int[] corners = corners(tin, points);
         tin.dispose();
         return new Triangulation(points, corners, pieces, Math.max(0, lines.size() - MOST_LINES));
+    }
+
+    /**
+     * The points in an order in which each lies near the one before it (along a Hilbert curve), so that the place of each is
+     * soon found: in any other order the search for it takes longer the more points there are. A few are found soon enough.
+     */
+    private static List<Vertex> nearAfterNear(List<Vertex> vertices) {
+        if (vertices.size() < MANY) {
+            return vertices;
+        }
+        List<Vertex> sorted = new ArrayList<>(vertices);
+        new HilbertSort().sort(sorted);
+        return sorted;
     }
 
     /** The pieces joined to lines as far as no third one meets them, the longest first. */
