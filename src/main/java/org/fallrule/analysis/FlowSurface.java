@@ -11,8 +11,8 @@ import org.fallrule.terrain.flow.GroundGrid;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * The finished ground around the plan as a grid that water is traced over: sampled and filled when first asked for, once for
- * everything that asks. Nodes stand 0.25 m apart, or further where the plan is so large that there would be more than a
+ * The finished ground around the plan as a grid that water is traced over: sampled, and filled, when first asked for,
+ * once for everything that asks. Nodes stand 0.25 m apart, or further where the plan is so large that there would be more than a
  * million of them. It reaches 30 m beyond the site's own lot and its drain, or to where the ground ends before that.
  */
 public final class FlowSurface {
@@ -23,8 +23,9 @@ public final class FlowSurface {
     private final Site site;
     private final Optional<GroundSurface> ground;
     private Optional<GroundGrid> grid = Optional.empty();
+    private boolean isSampled;
     private Optional<FilledGround> filled = Optional.empty();
-    private boolean isMade;
+    private boolean isFilled;
 
     FlowSurface(Site site, Optional<GroundSurface> ground) {
         this.site = site;
@@ -33,22 +34,20 @@ public final class FlowSurface {
 
     /** The heights; empty where there is no ground around the plan. */
     public synchronized Optional<GroundGrid> grid() {
-        make();
+        if (!isSampled) {
+            isSampled = true;
+            grid = ground.flatMap(this::sampled);
+        }
         return grid;
     }
 
     /** The same with its hollows filled. */
     public synchronized Optional<FilledGround> filled() {
-        make();
-        return filled;
-    }
-
-    private void make() {
-        if (!isMade) {
-            isMade = true;
-            grid = ground.flatMap(this::sampled);
-            filled = grid.map(FilledGround::of);
+        if (!isFilled) {
+            isFilled = true;
+            filled = grid().map(FilledGround::of);
         }
+        return filled;
     }
 
     private Optional<GroundGrid> sampled(GroundSurface surface) {

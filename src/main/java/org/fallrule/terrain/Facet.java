@@ -19,12 +19,13 @@ record Facet(Coordinate a, Coordinate b, Coordinate c) {
 
     /** Its least width in plan, in metres. */
     double width() {
-        double longest = longestEdge();
+        double longest = Math.max(length(a, b), Math.max(length(b, c), length(c, a)));
         return longest > 0 ? 2 * planArea() / longest : 0;
     }
 
-    double longestEdge() {
-        return Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
+    /** Plain, as it is asked for millions of times; the ground has no lengths whose squares would not fit. */
+    private static double length(Coordinate from, Coordinate to) {
+        return Math.sqrt((to.x - from.x) * (to.x - from.x) + (to.y - from.y) * (to.y - from.y));
     }
 
     boolean isLevel() {
@@ -48,7 +49,7 @@ record Facet(Coordinate a, Coordinate b, Coordinate c) {
     }
 
     private static double beyond(Coordinate from, Coordinate to, Coordinate place, double turn) {
-        return -turn * 2 * Triangle.signedArea(from, to, place) / from.distance(to);
+        return -turn * 2 * Triangle.signedArea(from, to, place) / length(from, to);
     }
 
     /** The height at a place; at a place beyond an edge no higher and no lower than the corners. */

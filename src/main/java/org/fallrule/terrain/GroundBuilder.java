@@ -37,13 +37,15 @@ public final class GroundBuilder {
     }
 
     private Result result(List<Feature> spots, List<Feature> contours, List<Feature> breaklines) {
-        PlausibleHeights plausible = new PlausibleHeights(heights(List.of(spots, contours, breaklines)));
+        PlausibleHeights plausible = plausible(List.of(spots, contours, breaklines));
         List<Feature> usable = usable(spots, plausible);
         List<Edge> ofContours = new ArrayList<>();
         List<Edge> all =
                 new SurveyLines(usable(contours, plausible), usable(breaklines, plausible)).edges(points, ofContours);
         usable.forEach(spot -> List.of(spot.geometry().getCoordinates()).forEach(points::take));
-        usable.forEach(this::reportDisagreement);
+        if (points.anyDisagreement(ROUNDING)) {
+            usable.forEach(this::reportDisagreement);
+        }
         Triangulation tin = LevelAreas.shaped(points.places(), all, ofContours);
         if (tin.looseLines() > 0) {
             problems.add(new Fault(
@@ -58,18 +60,16 @@ public final class GroundBuilder {
                 List.copyOf(problems));
     }
 
-    private static List<Double> heights(List<List<Feature>> layers) {
-        List<Double> heights = new ArrayList<>();
+    private static PlausibleHeights plausible(List<List<Feature>> layers) {
+        PlausibleHeights plausible = new PlausibleHeights();
         for (List<Feature> layer : layers) {
             for (Feature feature : layer) {
                 for (Coordinate place : feature.geometry().getCoordinates()) {
-                    if (Double.isFinite(place.getZ())) {
-                        heights.add(place.getZ());
-                    }
+                    plausible.take(place.getZ());
                 }
             }
         }
-        return heights;
+        return plausible;
     }
 
     private List<Feature> usable(List<Feature> features, PlausibleHeights plausible) {

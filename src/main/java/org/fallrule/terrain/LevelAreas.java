@@ -27,14 +27,16 @@ final class LevelAreas {
     private static final int ROUNDS = 3;
 
     private final Triangulation tin;
+    private final List<Facet> facets;
     private final Set<Coordinate> onContours;
     private final Map<Edge, List<Facet>> facetsAt = new HashMap<>();
     private final SkeletonHeights heights = new SkeletonHeights();
 
     private LevelAreas(Triangulation tin, Set<Coordinate> onContours) {
         this.tin = tin;
+        this.facets = tin.facets();
         this.onContours = onContours;
-        for (Facet facet : tin.facets()) {
+        for (Facet facet : facets) {
             for (Edge edge : edges(facet)) {
                 facetsAt.computeIfAbsent(edge, key -> new ArrayList<>(2)).add(facet);
             }
@@ -62,7 +64,7 @@ final class LevelAreas {
     }
 
     private List<Coordinate> skeleton() {
-        for (Facet facet : tin.facets()) {
+        for (Facet facet : facets) {
             if (isLevelArea(facet)) {
                 link(facet);
             }

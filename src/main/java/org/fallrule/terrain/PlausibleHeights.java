@@ -1,8 +1,5 @@
 package org.fallrule.terrain;
 
-import java.util.Arrays;
-import java.util.List;
-
 /**
  * Tells surveyed heights from numbers that stand for none. Out of place are heights that no dry ground on earth has (below
  * the Dead Sea's shore at about -430 m, or above Everest's 8,849 m: -9999 feet or metres is among them), and a height of
@@ -15,22 +12,24 @@ final class PlausibleHeights {
     /** Metres. Level ground has no range to speak of; a lot that is so near to the sea may have a true 0. */
     private static final double SMALLEST_RANGE = 3;
 
-    private final boolean zeroIsPlausible;
+    private double lowest = Double.POSITIVE_INFINITY;
+    private double highest = Double.NEGATIVE_INFINITY;
 
-    /** @param heights all heights of the survey, in metres */
-    PlausibleHeights(List<Double> heights) {
-        double[] others = heights.stream()
-                .filter(z -> z != 0 && isOnEarth(z))
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        double lowest = Arrays.stream(others).min().orElse(0);
-        double highest = Arrays.stream(others).max().orElse(0);
-        double reach = Math.max(highest - lowest, SMALLEST_RANGE);
-        this.zeroIsPlausible = lowest - reach <= 0 && highest + reach >= 0;
+    /** Takes in a height of the survey, in metres; all of them before the first is asked about. */
+    void take(double z) {
+        if (z != 0 && isOnEarth(z)) {
+            lowest = Math.min(lowest, z);
+            highest = Math.max(highest, z);
+        }
     }
 
     boolean holds(double z) {
-        return isOnEarth(z) && (z != 0 || zeroIsPlausible);
+        return isOnEarth(z) && (z != 0 || zeroIsPlausible());
+    }
+
+    private boolean zeroIsPlausible() {
+        double reach = Math.max(highest - lowest, SMALLEST_RANGE);
+        return lowest > highest || (lowest - reach <= 0 && highest + reach >= 0);
     }
 
     private static boolean isOnEarth(double z) {

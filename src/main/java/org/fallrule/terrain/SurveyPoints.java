@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -13,8 +14,12 @@ import org.locationtech.jts.geom.Coordinate;
 final class SurveyPoints {
     private static final double SAME = 0.001;
 
+    /** Metres; so much wider than what is the same that few places lie near two cells, and few points in one. */
+    private static final double CELL = 0.016;
+
     private static final class Point {
         private final Coordinate place;
+        private @Nullable Point next;
         private double sum;
         private int count;
         private double lowest = Double.POSITIVE_INFINITY;
@@ -33,7 +38,9 @@ final class SurveyPoints {
         }
     }
 
-    private final Map<Long, List<Point>> byCell = new HashMap<>();
+    /** Of each cell the point that came in last, which knows the one before it. */
+    private final Map<Long, Point> byCell = new HashMap<>();
+
     private final List<Point> points = new ArrayList<>();
 
     /** The point of the list that stands for a place; taken in if there is none. */
@@ -43,16 +50,16 @@ final class SurveyPoints {
             // Adding zero makes the negative zero a plain one, which has another hash code.
             point = new Point(new Coordinate(place.x + 0.0, place.y + 0.0));
             points.add(point);
-            byCell.computeIfAbsent(cell(place, 0, 0), key -> new ArrayList<>(1)).add(point);
+            point.next = byCell.put(cell(cells(place.x, 0), cells(place.y, 0)), point);
         }
         point.take(place.getZ());
         return point.place;
     }
 
-    private @org.jspecify.annotations.Nullable Point find(Coordinate place) {
-        for (int dx = -1; dx <= 1; dx++) {
-            for (int dy = -1; dy <= 1; dy++) {
-                for (Point point : byCell.getOrDefault(cell(place, dx, dy), List.of())) {
+    private @Nullable Point find(Coordinate place) {
+        for (long column = cells(place.x, -SAME); column <= cells(place.x, SAME); column++) {
+            for (long row = cells(place.y, -SAME); row <= cells(place.y, SAME); row++) {
+                for (Point point = byCell.get(cell(column, row)); point != null; point = point.next) {
                     if (point.place.distance(place) <= SAME) {
                         return point;
                     }
@@ -62,11 +69,18 @@ final class SurveyPoints {
         return null;
     }
 
+    private static long cells(double metres, double beyond) {
+        return (long) Math.floor((metres + beyond) / CELL);
+    }
+
     /** Different cells may share a number; they are told apart by distance. */
-    private static Long cell(Coordinate place, int dx, int dy) {
-        long column = (long) Math.floor(place.x / SAME) + dx;
-        long row = (long) Math.floor(place.y / SAME) + dy;
+    private static Long cell(long column, long row) {
         return column * 1_000_000_007L + row;
+    }
+
+    /** Whether heights that were given for one point differ by more than so many metres. */
+    boolean anyDisagreement(double metres) {
+        return points.stream().anyMatch(point -> point.highest - point.lowest > metres);
     }
 
     /** By how much the heights that were given for a point of the list differ, in metres. */

@@ -79,6 +79,9 @@ public final class TriangulatedGround implements GroundSurface {
         for (Object found : facets.query(around)) {
             Facet facet = (Facet) found;
             double beyond = facet.beyond(place);
+            if (beyond < -EDGE_SLACK) {
+                return Optional.of(facet);
+            }
             if (beyond <= least) {
                 least = beyond;
                 nearest = Optional.of(facet);

@@ -108,8 +108,9 @@ final class TiffFile implements RasterFile {
         double none = none();
         double scale = item("scale").orElse(1.0);
         double offset = item("offset").orElse(0.0);
+        double belowZero = layout.isUnsigned32() ? 0x1p32 : 0;
         for (int i = 0; i < heights.length; i++) {
-            double value = layout.isUnsigned32() ? heights[i] + (heights[i] < 0 ? 0x1p32 : 0) : heights[i];
+            double value = heights[i] < 0 ? heights[i] + belowZero : heights[i];
             heights[i] = value == none ? Double.NaN : value * scale + offset;
         }
         return heights;

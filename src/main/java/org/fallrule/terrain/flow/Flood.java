@@ -6,8 +6,10 @@ import java.util.function.IntPredicate;
 /**
  * Fills hollows to their spill level by flooding the grid inward from where water leaves it, lowest first (R. Barnes, C.
  * Lehman, D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for digital elevation
- * models", Computers &amp; Geosciences 62, 2014, algorithm 1, with each node keeping the neighbour that it was flooded
- * from). The cost is that of a heap, n log n.
+ * models", Computers &amp; Geosciences 62, 2014, algorithm 2, with each node keeping the neighbour that it was flooded
+ * from). What comes to lie at the level that the flood stands at waits in a queue of its own, as in the paper; the nodes come
+ * in the order in which one heap would give them. The cost is that of the heap for the ground that rises, m log m for m nodes,
+ * and as the nodes for water and level ground.
  */
 final class Flood {
     private static final int NOT_REACHED = -2;
@@ -17,7 +19,11 @@ final class Flood {
     private final double[] level;
     private final int[] from;
     private final int[] order;
-    private final NodeHeap heap;
+    private final NodeHeap heap = new NodeHeap();
+
+    /** Nodes at the level that the flood stands at, which all came in after those of the heap at that level. */
+    private final NodeQueue same = new NodeQueue();
+
     private int reached;
 
     /** @param isDrain nodes that take in water, beside the rim */
@@ -26,34 +32,42 @@ final class Flood {
         this.level = new double[grid.size()];
         this.from = new int[grid.size()];
         this.order = new int[grid.size()];
-        this.heap = new NodeHeap(level);
         Arrays.fill(level, Double.NaN);
         Arrays.fill(from, NOT_REACHED);
         for (int node = 0; node < grid.size(); node++) {
             if (!grid.isHole(node) && (grid.isOnRim(node) || isDrain.test(node))) {
-                reach(node, OUTLET, grid.height(node));
+                from[node] = OUTLET;
+                level[node] = grid.height(node);
+                heap.add(node, level[node]);
             }
         }
-        while (!heap.isEmpty()) {
-            int node = heap.poll();
+        flood();
+    }
+
+    private void flood() {
+        double now = Double.NEGATIVE_INFINITY;
+        while (!heap.isEmpty() || !same.isEmpty()) {
+            boolean isOfHeap = same.isEmpty() || (!heap.isEmpty() && heap.lowest() == now);
+            int node = isOfHeap ? heap.poll() : same.poll();
+            now = level[node];
             order[reached++] = node;
-            floodAround(node);
+            floodAround(node, now);
         }
     }
 
-    private void floodAround(int node) {
+    private void floodAround(int node, double now) {
         for (int direction = 0; direction < Direction.COUNT; direction++) {
             int next = grid.neighbour(node, direction);
             if (next >= 0 && from[next] == NOT_REACHED) {
-                reach(next, node, Math.max(level[node], grid.height(next)));
+                from[next] = node;
+                level[next] = Math.max(now, grid.height(next));
+                if (level[next] == now) {
+                    same.add(next);
+                } else {
+                    heap.add(next, level[next]);
+                }
             }
         }
-    }
-
-    private void reach(int node, int source, double height) {
-        from[node] = source;
-        level[node] = height;
-        heap.add(node);
     }
 
     /** The level of water or ground at a node, metres; NaN in holes. */

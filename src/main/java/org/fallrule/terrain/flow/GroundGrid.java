@@ -106,9 +106,10 @@ public final class GroundGrid {
 
     /** A node's neighbour in one of the eight directions; -1 beyond the edge and in holes. */
     int neighbour(int node, int direction) {
-        int column = columnOf(node) + Direction.DX[direction];
-        int row = rowOf(node) + Direction.DY[direction];
-        return isInside(column, row) && !isHole(node(column, row)) ? node(column, row) : -1;
+        int row = node / columns;
+        int column = node - row * columns + Direction.DX[direction];
+        int next = node + Direction.DY[direction] * columns + Direction.DX[direction];
+        return isInside(column, row + Direction.DY[direction]) && !isHole(next) ? next : -1;
     }
 
     boolean isOnRim(int node) {

@@ -2,66 +2,80 @@ package org.fallrule.terrain.flow;
 
 import java.util.Arrays;
 
-/** Nodes, lowest level first; of equal level, the one that came in first. A binary heap on arrays. */
+/**
+ * Nodes, lowest level first; of equal level, the one that came in first. A heap on arrays with four children to each parent:
+ * half as high as a binary one, and the children lie side by side in memory.
+ */
 final class NodeHeap {
-    private final double[] level;
-    private int[] nodes = new int[1024];
-    private long[] arrivals = new long[1024];
-    private long arrived;
-    private int size;
+    private static final int CHILDREN = 4;
 
-    /** @param level the level of each node; that of a node in the heap must not change */
-    NodeHeap(double[] level) {
-        this.level = level;
-    }
+    private int[] nodes = new int[1024];
+    private double[] levels = new double[1024];
+    private int[] arrivals = new int[1024];
+    private int arrived;
+    private int size;
 
     boolean isEmpty() {
         return size == 0;
     }
 
-    void add(int node) {
+    /** The level of the node that comes next. */
+    double lowest() {
+        return levels[0];
+    }
+
+    void add(int node, double level) {
         if (size == nodes.length) {
             nodes = Arrays.copyOf(nodes, 2 * size);
+            levels = Arrays.copyOf(levels, 2 * size);
             arrivals = Arrays.copyOf(arrivals, 2 * size);
         }
         int at = size++;
-        long arrival = arrived++;
-        while (at > 0 && isBefore(node, arrival, (at - 1) / 2)) {
-            move((at - 1) / 2, at);
-            at = (at - 1) / 2;
+        while (at > 0 && level < levels[(at - 1) / CHILDREN]) {
+            move((at - 1) / CHILDREN, at);
+            at = (at - 1) / CHILDREN;
         }
-        nodes[at] = node;
-        arrivals[at] = arrival;
+        set(at, node, level, arrived++);
     }
 
     int poll() {
         int first = nodes[0];
-        int node = nodes[--size];
-        long arrival = arrivals[size];
+        size--;
+        double level = levels[size];
+        int arrival = arrivals[size];
         int at = 0;
-        int child = lowerChild(at);
-        while (child < size && !isBefore(node, arrival, child)) {
+        int child = lowestChild(0);
+        while (child < size && isBefore(child, level, arrival)) {
             move(child, at);
             at = child;
-            child = lowerChild(at);
+            child = lowestChild(at);
         }
-        nodes[at] = node;
-        arrivals[at] = arrival;
+        set(at, nodes[size], level, arrival);
         return first;
     }
 
-    private int lowerChild(int at) {
-        int child = 2 * at + 1;
-        return child + 1 < size && isBefore(nodes[child + 1], arrivals[child + 1], child) ? child + 1 : child;
+    private int lowestChild(int at) {
+        int lowest = CHILDREN * at + 1;
+        int end = Math.min(lowest + CHILDREN, size);
+        for (int child = lowest + 1; child < end; child++) {
+            if (isBefore(child, levels[lowest], arrivals[lowest])) {
+                lowest = child;
+            }
+        }
+        return lowest;
     }
 
-    private boolean isBefore(int node, long arrival, int at) {
-        int compared = Double.compare(level[node], level[nodes[at]]);
-        return compared < 0 || (compared == 0 && arrival < arrivals[at]);
+    private boolean isBefore(int at, double level, int arrival) {
+        return levels[at] < level || (levels[at] == level && arrivals[at] < arrival);
     }
 
     private void move(int from, int to) {
-        nodes[to] = nodes[from];
-        arrivals[to] = arrivals[from];
+        set(to, nodes[from], levels[from], arrivals[from]);
+    }
+
+    private void set(int at, int node, double level, int arrival) {
+        nodes[at] = node;
+        levels[at] = level;
+        arrivals[at] = arrival;
     }
 }

@@ -1,0 +1,30 @@
+package org.fallrule.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs the benchmarks that a pattern picks, and last the whole program over made-up sites. */
+final class Measure {
+    private Measure() {}
+
+    /**
+     * Measures.
+     *
+     * @param args the folder with the built jar, where sites are made too, and a pattern of benchmarks' names
+     */
+    public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
+        Path built = Path.of(args[0]).toAbsolutePath();
+        String wanted = args[1];
+        new Runner(new OptionsBuilder()
+                        .include(wanted)
+                        .jvmArgsAppend("-Xmx1g", "-D" + MadeSites.FOLDER + "=" + built.resolve("bench-sites"))
+                        .build())
+                .run();
+        if ("WholeRun".matches(wanted)) {
+            new WholeRun(built).measure();
+        }
+    }
+}
