@@ -7,6 +7,7 @@ import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.Crossing;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.analysis.WidestOfPlan;
 import org.fallrule.check.Limits;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
@@ -61,11 +62,19 @@ final class PipeAndUtility {
         PlanDistance distance = PlanDistance.between(run.pipe(), apart, utility);
         boolean sizeKnown = OutsideDiameter.of(utility).isPresent();
         Length gap = sizeKnown ? distance.gap() : distance.gap().minus(sizeIfUnknown.times(0.5));
+        Observation seen = withSizes(beside(gap, asked, distance));
+        return WidestOfPlan.standingFor(run.pipe(), analysis.site())
+                .map(widest -> beside(gap.minus(widest.half()), asked, distance).noting(widest.spoken()))
+                .filter(counted -> counted.outcome() == Outcome.MEETS)
+                .map(this::withSizeOfUtility)
+                .orElse(seen);
+    }
+
+    private Observation beside(Length gap, Limits.Answer.Asked asked, PlanDistance distance) {
         double accuracy = Accuracy.ofDistance(analysis, run.pipe(), utility).metres();
-        Observation seen = Observation.measured(run.pipe(), asked.against("plan distance beside", gap, accuracy))
+        return Observation.measured(run.pipe(), asked.against("plan distance beside", gap, accuracy))
                 .against(utility)
                 .at(distance.between());
-        return withSizes(seen);
     }
 
     /** The height between the two at each crossing. */
@@ -117,14 +126,17 @@ final class PipeAndUtility {
     }
 
     private Observation withSizes(Observation seen) {
-        Observation noted = seen;
-        if (OutsideDiameter.of(utility).isEmpty()) {
-            noted = noted.noting("size of " + utility.spoken() + " is not given and taken from the rule");
-        }
+        Observation noted = withSizeOfUtility(seen);
         if (run.size().isEmpty()) {
             return noted.with(noted.outcome() == Outcome.FAILS ? Outcome.FAILS : Outcome.CANNOT_TELL)
                     .lacking(new Missing("diameter of " + run.pipe().spoken(), "give diameter with its unit"));
         }
         return noted;
+    }
+
+    private Observation withSizeOfUtility(Observation seen) {
+        return OutsideDiameter.of(utility).isPresent()
+                ? seen
+                : seen.noting("size of " + utility.spoken() + " is not given and taken from the rule");
     }
 }
