@@ -3,7 +3,6 @@ package org.fallrule.report.profile;
 import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
-import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
 import org.fallrule.report.map.Viewport;
 import org.locationtech.jts.geom.Coordinate;
@@ -88,7 +87,7 @@ final class SectionPlot {
 
     private void line(Shape.Line line) {
         Geometry path = onSheet(line.path());
-        canvas.shape(line.look().cssClass(), path);
+        canvas.line(line.look(), path);
         if (line.look() == Look.GROUND_LINE) {
             canvas.path(line.look().cssClass() + " s-earth", EarthMarks.along(path));
         }
