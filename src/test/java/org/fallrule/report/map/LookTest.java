@@ -110,7 +110,8 @@ class LookTest {
 
     private static double hue(String css) {
         Color colour = Color.decode(css);
-        return Color.RGBtoHSB(colour.getRed(), colour.getGreen(), colour.getBlue(), null)[0] * 360;
+        float turn = Color.RGBtoHSB(colour.getRed(), colour.getGreen(), colour.getBlue(), null)[0];
+        return turn > 0.95 ? (turn - 1) * 360 : turn * 360;
     }
 
     /** Contrast ratio after WCAG 2.2. */
