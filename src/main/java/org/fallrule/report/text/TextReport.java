@@ -11,6 +11,8 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
 import org.fallrule.report.Cautions;
+import org.fallrule.report.CrossedUtility;
+import org.fallrule.report.CrossingWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.rulebook.RuleBook;
@@ -52,6 +54,7 @@ public final class TextReport {
         meets();
         notes();
         notApplicable();
+        crossings();
         problems();
         foot();
         return text.toString();
@@ -140,6 +143,26 @@ public final class TextReport {
                     "  ",
                     finding.rule() + ": "
                             + String.join("; ", finding.observation().notes())));
+        }
+    }
+
+    /** Where utilities cross the drain, for whoever digs. */
+    private void crossings() {
+        List<CrossingWords> rows =
+                CrossedUtility.of(report).stream().map(CrossingWords::of).toList();
+        if (!rows.isEmpty()) {
+            line("");
+            line("CROSSINGS (" + rows.size() + ")");
+        }
+        for (CrossingWords row : rows) {
+            paragraph(
+                    "  ",
+                    row.pipe() + " at " + row.station() + ": " + row.utility() + ", size " + row.size() + ", quality "
+                            + row.quality());
+            paragraph(
+                    "    ",
+                    "depth " + row.depth() + "; gap " + row.gap() + "; " + row.angle() + "; " + row.stands() + "; call "
+                            + row.call());
         }
     }
 
