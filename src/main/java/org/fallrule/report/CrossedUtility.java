@@ -68,9 +68,13 @@ public record CrossedUtility(UtilityCrossing crossing, List<Finding> findings) {
         return findings.stream().map(Finding::outcome).min(Comparator.naturalOrder());
     }
 
-    /** The clear height; nothing where a level is not given, or where it would hang on a size that is not. */
+    /**
+     * The clear height; nothing where a level is not given or not to be relied on, or where it would hang on a size that is
+     * not given.
+     */
     public Optional<VerticalGap> gap() {
         return crossing.gap(crossing.size().orElse(new Length(0)))
+                .filter(gap -> crossing.isTopRelied())
                 .filter(gap -> gap.isDrainOver() || crossing.size().isPresent());
     }
 

@@ -3,6 +3,7 @@ package org.fallrule.report;
 import java.util.Optional;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.Station;
@@ -41,7 +42,7 @@ public record CrossingWords(
                 crossing.run().id(),
                 new Station(crossing.station()).toString(),
                 crossing.utility().spoken(),
-                crossing.size().map(size -> Printed.of(size, Unit.INCH)).orElse(UNKNOWN),
+                crossing.size().map(CrossingWords::inches).orElse(UNKNOWN),
                 crossing.utility().get(Attribute.QUALITY).orElse(UNKNOWN),
                 depth(crossing),
                 gap(crossed),
@@ -51,17 +52,24 @@ public record CrossingWords(
     }
 
     private static String depth(UtilityCrossing crossing) {
+        String expected = crossing.expected()
+                .map(level -> "expected " + inches(level.cover().from()) + " to "
+                        + inches(level.cover().to()))
+                .orElse("");
         Optional<String> given = crossing.utility()
                 .get(Attribute.TOP)
                 .map(top -> "top at " + Printed.of(top, Unit.ELEVATION_FOOT))
-                .or(() -> crossing.utility().get(Attribute.DEPTH).map(depth -> Printed.of(depth, Unit.INCH)));
-        if (given.isPresent()) {
-            return crossing.isTopRelied() ? given.get() : given.get() + ", not relied on";
+                .or(() -> crossing.utility().get(Attribute.DEPTH).map(CrossingWords::inches));
+        if (given.isPresent() && crossing.isTopRelied()) {
+            return given.get();
         }
-        return crossing.expected()
-                .map(level -> "expected " + Printed.of(level.cover().from(), Unit.INCH) + " to "
-                        + Printed.of(level.cover().to(), Unit.INCH))
-                .orElse(UNKNOWN);
+        String unsure = given.map(depth -> depth + ", not relied on").orElse(expected.isEmpty() ? UNKNOWN : "");
+        return unsure.isEmpty() || expected.isEmpty() ? unsure + expected : unsure + ", " + expected;
+    }
+
+    /** {@code 1.25 in}. */
+    private static String inches(Length length) {
+        return Printed.trimmed(Math.round(length.in(Unit.INCH) * 100) / 100.0) + " in";
     }
 
     /** {@code 15.4 in, drain above}; where the two overlap the drain is neither above nor below. */

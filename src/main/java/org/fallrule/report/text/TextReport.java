@@ -152,7 +152,7 @@ public final class TextReport {
                 CrossedUtility.of(report).stream().map(CrossingWords::of).toList();
         if (!rows.isEmpty()) {
             line("");
-            line("CROSSINGS (" + rows.size() + ")");
+            line("CROSSINGS");
         }
         for (CrossingWords row : rows) {
             paragraph(
