@@ -3,6 +3,7 @@ package org.fallrule.report.profile;
 import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
+import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
 import org.fallrule.report.map.Viewport;
 import org.locationtech.jts.geom.Coordinate;
