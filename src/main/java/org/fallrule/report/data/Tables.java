@@ -1,25 +1,21 @@
 package org.fallrule.report.data;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.analysis.InletCatchments;
-import org.fallrule.finding.Finding;
-import org.fallrule.finding.Observation;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.Junction;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Report;
-import org.fallrule.report.Sentence;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Point;
 
 /** The tables of a report: pipes, inlets, outfalls, drops at structures, crossings. */
 public final class Tables {
@@ -41,10 +37,7 @@ public final class Tables {
                 "drops",
                 DropRows.of(report.analysis().network()),
                 "crossings",
-                report.review().findings().stream()
-                        .filter(Tables::isCrossing)
-                        .map(Tables::crossing)
-                        .toList());
+                CrossedUtility.of(report).stream().map(CrossingRow::of).toList());
     }
 
     private Map<String, Object> pipe(PipeRun run) {
@@ -91,38 +84,6 @@ public final class Tables {
         feature.get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
         put(row, "rim", feature.get(Attribute.RIM), Unit.ELEVATION_FOOT);
         put(row, "invert", feature.get(Attribute.INVERT), Unit.ELEVATION_FOOT);
-        return row;
-    }
-
-    private static boolean isCrossing(Finding finding) {
-        Observation seen = finding.observation();
-        return finding.check().equals("separation")
-                && seen.other().isPresent()
-                && seen.where().filter(where -> where instanceof Point).isPresent();
-    }
-
-    private static Map<String, Object> crossing(Finding finding) {
-        Observation seen = finding.observation();
-        Map<String, Object> row = new LinkedHashMap<>();
-        seen.subject().ifPresent(pipe -> row.put("pipe", pipe.id()));
-        seen.other().ifPresent(utility -> {
-            row.put("utility", utility.id());
-            utility.get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
-            utility.get(Attribute.QUALITY).ifPresent(quality -> row.put("quality", quality));
-            put(row, "depth", utility.get(Attribute.DEPTH), Unit.INCH);
-        });
-        seen.measured()
-                .ifPresent(measured -> row.put(
-                        "gap",
-                        FindingTree.ordered(
-                                "value",
-                                FindingTree.rounded(
-                                        measured.value().si(), measured.value().dimension()),
-                                "unit",
-                                "m",
-                                "shown",
-                                Sentence.shown(measured))));
-        row.put("outcome", finding.outcome().word());
         return row;
     }
 

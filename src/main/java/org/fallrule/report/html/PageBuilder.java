@@ -10,6 +10,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.report.Cautions;
+import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Fact;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
@@ -56,6 +57,7 @@ final class PageBuilder {
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
                 StructureRow.all(report),
+                CrossedUtility.of(report).stream().map(CrossingView::of).toList(),
                 books(),
                 Cautions.in(report.book().locality().climate()));
     }

@@ -21,6 +21,7 @@ import org.fallrule.report.Fact;
  * @param problems what is wrong with the input, each with its place
  * @param pipes the pipes
  * @param structures the inlets, cleanouts and outfalls
+ * @param crossings where utilities cross them
  * @param books the rule books
  * @param cautions what every report warns of
  */
@@ -39,6 +40,7 @@ public record ReportPage(
         List<Fact> problems,
         List<PipeRow> pipes,
         List<StructureRow> structures,
+        List<CrossingView> crossings,
         List<Book> books,
         List<String> cautions) {
 

@@ -21,6 +21,22 @@ public interface Canvas {
     /** A line or the edge of an area, in a style without hatch. */
     void shape(String style, Geometry px);
 
+    /** A line of the plan, with its casing if it has one. */
+    default void line(Look look, Geometry px) {
+        if (!look.ink().casing().isNone()) {
+            shape(look.casingClass(), px);
+        }
+        shape(look.cssClass(), px);
+    }
+
+    /** A sample of such a line. */
+    default void line(Look look, String data) {
+        if (!look.ink().casing().isNone()) {
+            path(look.casingClass(), data);
+        }
+        path(look.cssClass(), data);
+    }
+
     /** Lines and areas that are no part of the plan, moved to a place and turned clockwise by so many degrees. */
     void path(String style, Coordinate at, double degrees, String data);
 

@@ -109,8 +109,8 @@ public final class Furniture {
             case SIGN -> Signs.sample(canvas, look, middle);
             case AREA -> canvas.area(look, box(at));
             case LINE -> {
-                canvas.path(look.cssClass(), line(at, look == Look.MEASURED ? 5 : 0));
-                if (look == Look.PIPE) {
+                canvas.line(look, line(at, look == Look.MEASURED ? 5 : 0));
+                if (look.isDrain()) {
                     LineMarks.arrow(canvas, middle, 0);
                 } else if (!look.ink().code().isEmpty()) {
                     LineMarks.code(canvas, new LineCodes.Code(look, middle, 0));

@@ -5,12 +5,15 @@ import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 
 /**
- * The kinds of things that a map tells apart. Utilities have the colours of the uniform code for temporary marking (APWA):
- * red electric, yellow gas, orange communication, blue potable water, purple reclaimed and irrigation water, green sewers
- * and drains; each with a dash and letters of its own. The order is that of the legend.
+ * The kinds of things that a map tells apart. Lines have the colours of the uniform colour code for temporary marking of
+ * underground facilities (APWA): white what is proposed, red electric, yellow gas, orange communication, blue potable water,
+ * purple reclaimed and irrigation water, green sewers and drains. Pink, for survey marks, is left free: none are drawn. Each
+ * has a dash and letters of its own, so that a grey print or an eye that sees colours otherwise loses nothing. The order is
+ * that of the legend.
  */
 public enum Look {
-    PIPE("drain pipe and flow", Ink.line("#16202b", "#f2f4f6", 4)),
+    PIPE("proposed drain and flow", Ink.line("#ffffff", "#f2f4f6", 3.4).cased("#16202b", "#0b0e11")),
+    EXISTING_PIPE("existing drain and flow", Ink.line("#16712f", "#63cf83", 4)),
     OUTFALL("outfall", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 3)),
     BASIN("basin", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 2)),
     DOWNSPOUT("downspout", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 2)),
@@ -25,11 +28,16 @@ public enum Look {
     WALK("walk", Ink.area("#f2eee2", "#2d2b24").edged("#a39c86", "#7d7763", 1)),
     DRIVE("drive", Ink.area("#e9e9e6", "#2a2c2e").edged("#96968f", "#74767a", 1)),
     STREET("street", Ink.area("#dcdedf", "#33373b").edged("#7d8387", "#8b9196", 1.2)),
-    GAS("gas", Ink.line("#a87900", "#f0c02c", 2).dashed("9 4").coded("G")),
+    GAS(
+            "gas",
+            Ink.line("#ffd21f", "#ffd21f", 2.4)
+                    .cased("#5c4700", "#14181c")
+                    .dashed("10 4")
+                    .coded("G")),
     ELECTRIC(
             "electric", Ink.line("#c4161c", "#ff7a72", 2).dashed("14 3 3 3 3 3").coded("E")),
     COMMUNICATION(
-            "communication", Ink.line("#c85a00", "#ff9d4d", 2).dashed("5 3").coded("C")),
+            "communication", Ink.line("#d96100", "#ff9d4d", 2).dashed("5 3").coded("C")),
     WATER_MAIN("water main", Ink.line("#0b5cad", "#6db4ff", 2.6).dashed("18 4").coded("WM")),
     WATER_SERVICE(
             "water service",
@@ -91,9 +99,19 @@ public enum Look {
         return ink;
     }
 
+    /** Whether it is a pipe of the drain, along which the flow is shown. */
+    public boolean isDrain() {
+        return this == PIPE || this == EXISTING_PIPE;
+    }
+
     /** The class that carries its style in SVG. */
     public String cssClass() {
         return "m-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The class that carries the style of its casing. */
+    public String casingClass() {
+        return cssClass() + "-casing";
     }
 
     /** How a feature is drawn. */
@@ -106,7 +124,7 @@ public enum Look {
             case BUILDING -> BUILDING;
             case DRIVE -> DRIVE;
             case STREET -> STREET;
-            case PIPE -> PIPE;
+            case PIPE -> feature.isDesigned() ? PIPE : EXISTING_PIPE;
             case OUTFALL -> OUTFALL;
             case CLEANOUT -> CLEANOUT;
             case TREE -> TREE;

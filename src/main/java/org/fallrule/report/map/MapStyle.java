@@ -51,6 +51,11 @@ public final class MapStyle {
             css.append(ink.dash().isEmpty() ? "" : ";stroke-dasharray:" + ink.dash());
             css.append("}\n");
         }
+        if (!ink.casing().isNone()) {
+            css.append(name).append("-casing{fill:none;stroke-width:").append(Svg.number(ink.casedWidth()));
+            css.append(ink.dash().isEmpty() ? "" : ";stroke-dasharray:" + ink.dash());
+            css.append("}\n");
+        }
         if (ink.hatch() == Ink.Hatch.SLANT) {
             css.append(name).append("-hatch{stroke-width:1.6;fill:none}\n");
         }
@@ -85,7 +90,8 @@ public final class MapStyle {
         return switch (ink.hatch()) {
             case NONE ->
                 rule(name, "fill", fill + ";stroke:" + stroke)
-                        + (ink.code().isEmpty() ? "" : rule(name + "-code", "fill", stroke));
+                        + (ink.code().isEmpty() ? "" : rule(name + "-code", "fill", side.apply(ink.letters())))
+                        + (ink.casing().isNone() ? "" : rule(name + "-casing", "stroke", side.apply(ink.casing())));
             case SLANT ->
                 rule(name, "stroke", stroke)
                         + rule(name + "-ground", "fill", fill)

@@ -36,7 +36,7 @@ final class Obstacles {
     }
 
     private void add(Shape shape) {
-        if (shape instanceof Shape.Line line && line.look() == Look.PIPE) {
+        if (shape instanceof Shape.Line line && line.look().isDrain()) {
             addPath(viewport.px(line.path()), PIPE, closed);
         } else if (shape instanceof Shape.Line line && line.look() != Look.CONTOUR && line.look() != Look.MEASURED) {
             addPath(viewport.px(line.path()), 1, crossed);

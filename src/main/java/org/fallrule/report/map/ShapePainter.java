@@ -28,8 +28,8 @@ final class ShapePainter {
     }
 
     private void line(Look look, Geometry px) {
-        canvas.shape(look.cssClass(), px);
-        if (look == Look.PIPE) {
+        canvas.line(look, px);
+        if (look.isDrain()) {
             LineMarks.flow(canvas, px);
         }
     }

@@ -104,18 +104,22 @@ record Brush(
             case "s-grid" -> stroked(stroke, 1).faint(0.28);
             case "s-axis", "s-pointer" -> stroked(stroke, 1);
             case "s-pole" -> stroked(stroke, 1).dashed("2 2");
-            case "s-xing" -> stroked(stroke, 2).dashed("");
+            case "s-xing" -> filled(stroke).stroked(words(), 1.4).dashed("");
             case "s-earth" -> stroked(stroke, 1.2);
             default -> ofLook(style);
         };
     }
 
-    /** The letters of a utility, and a look's fill without its hatch. */
+    /** The letters of a utility, the casing of a line, and a look's fill without its hatch. */
     private Brush ofLook(String style) {
         String name = style.substring(0, Math.max(0, style.lastIndexOf('-')));
         Look look = LOOKS.get(name);
         if (look != null && style.endsWith("-code")) {
-            return filled(look.ink().stroke().light());
+            return filled(look.ink().letters().light());
+        }
+        if (look != null && style.endsWith("-casing")) {
+            return stroked(look.ink().casing().light(), look.ink().casedWidth())
+                    .dashed(look.ink().dash());
         }
         if (look != null && style.endsWith("-ground")) {
             return filled(look.ink().fill().light());

@@ -88,7 +88,7 @@ final class SectionPlot {
 
     private void line(Shape.Line line) {
         Geometry path = onSheet(line.path());
-        canvas.shape(line.look().cssClass(), path);
+        canvas.line(line.look(), path);
         if (line.look() == Look.GROUND_LINE) {
             canvas.path(line.look().cssClass() + " s-earth", EarthMarks.along(path));
         }

@@ -13,6 +13,8 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
 import org.fallrule.report.Cautions;
+import org.fallrule.report.CrossedUtility;
+import org.fallrule.report.CrossingWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.StructureFacts;
@@ -56,6 +58,7 @@ public final class TextReport {
         notes();
         notApplicable();
         drain();
+        crossings();
         problems();
         foot();
         return text.toString();
@@ -172,6 +175,26 @@ public final class TextReport {
         return told.isEmpty()
                 ? Optional.empty()
                 : Optional.of(facts.what() + " " + facts.feature().id() + ": " + String.join("; ", told));
+    }
+
+    /** Where utilities cross the drain, for whoever digs. */
+    private void crossings() {
+        List<CrossingWords> rows =
+                CrossedUtility.of(report).stream().map(CrossingWords::of).toList();
+        if (!rows.isEmpty()) {
+            line("");
+            line("CROSSINGS");
+        }
+        for (CrossingWords row : rows) {
+            paragraph(
+                    "  ",
+                    row.pipe() + " at " + row.station() + ": " + row.utility() + ", size " + row.size() + ", quality "
+                            + row.quality());
+            paragraph(
+                    "    ",
+                    "depth " + row.depth() + "; gap " + row.gap() + "; " + row.angle() + "; " + row.stands() + "; call "
+                            + row.call());
+        }
     }
 
     private void problems() {

@@ -312,4 +312,20 @@ class FindingsFilesTest {
 
         assertThat(table).extracting(row -> row.get(measured)).contains("-0.51 %");
     }
+
+    @Test
+    void aCrossingIsARowOfItsTable() {
+        JsonNode rows =
+                json(FindingsJson.write(Reports.of("harrow-14"))).get("tables").get("crossings");
+
+        assertThat(values(rows, "/utility")).containsExactly("M07", "M08", "M06", "M02", "M09");
+        JsonNode electric = rows.get(0);
+        assertThat(names(electric))
+                .startsWith("pipe", "station", "utility", "kind", "size", "quality", "depth", "depth_relied_on")
+                .endsWith("drain", "gap", "angle", "outcome", "call");
+        assertThat(electric.at("/station/value").asDouble()).isCloseTo(16.5 * 0.3048, within(0.01));
+        assertThat(electric.at("/angle/value").asDouble()).isCloseTo(Math.PI / 2, within(1e-3));
+        assertThat(electric.at("/drain").asText()).isEqualTo("above");
+        assertThat(electric.at("/call").asText()).isEqualTo("one-call 811");
+    }
 }
