@@ -74,7 +74,7 @@ final class WrittenFeatures {
             if (!known.contains(key)) {
                 fault(
                         mapping.placeOf(key),
-                        "a " + role.spoken() + " has no attribute " + Excerpt.of(key) + Nearest.hint(key, known)
+                        role.spoken() + ": there is no attribute " + Excerpt.of(key) + Nearest.hint(key, known)
                                 + " Known: " + String.join(", ", known));
             } else if (node instanceof Node.Scalar scalar) {
                 readable(Attribute.named(key).orElseThrow(), scalar).ifPresent(text -> columns.put(key, text));
