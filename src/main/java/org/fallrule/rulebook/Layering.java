@@ -33,12 +33,14 @@ final class Layering {
 
     LayeredBook layered(List<BookFile> books) {
         Locality locality = Locality.UNSAID;
+        ChecklistLayering checklist = new ChecklistLayering(faults);
         List<LayeredBook.Page> pages = new ArrayList<>();
         for (BookFile book : books) {
             RuleBook.Source source = new RuleBook.Source(book.file(), book.title(), book.sha256());
             pages.add(new LayeredBook.Page(source, book.layer().word(), book.inForce(), book.place()));
             if (book.inForce().on(day)) {
                 locality = locality.overlaid(book.locality());
+                checklist.lay(book);
             } else {
                 notice(book.inForce(), "the book " + book.title());
             }
@@ -49,7 +51,10 @@ final class Layering {
         List<RuleBook.Source> sources =
                 pages.stream().map(LayeredBook.Page::source).toList();
         return new LayeredBook(
-                new RuleBook(sources, locality, compiled, notices), day, List.copyOf(histories.values()), pages);
+                new RuleBook(sources, locality, compiled, notices, checklist.items()),
+                day,
+                List.copyOf(histories.values()),
+                pages);
     }
 
     private void notice(InForce inForce, String what) {

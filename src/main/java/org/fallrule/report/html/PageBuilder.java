@@ -13,6 +13,8 @@ import org.fallrule.report.Cautions;
 import org.fallrule.report.Fact;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
+import org.fallrule.report.checklist.Checklist;
+import org.fallrule.report.checklist.ChecklistEntry;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
@@ -37,6 +39,7 @@ final class PageBuilder {
                 .parallel()
                 .mapToObj(i -> view(i + 1, findings.get(i)))
                 .toList();
+        List<ChecklistEntry> checklist = Checklist.of(report);
         List<FindingView> open = views.subList(0, firstSettled);
         List<FindingView> settled = views.subList(firstSettled, views.size());
         return new ReportPage(
@@ -55,6 +58,8 @@ final class PageBuilder {
                         .map(fault -> FindingView.shown(new Fact(fault.where().toString(), fault.says())))
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
+                checklist.stream().map(ChecklistRow::of).toList(),
+                Checklist.summary(checklist),
                 books(),
                 Cautions.in(report.book().locality().climate()));
     }

@@ -20,6 +20,8 @@ import org.fallrule.report.Fact;
  * @param settled all other findings
  * @param problems what is wrong with the input, each with its place
  * @param pipes the pipes
+ * @param checklist what a submittal is looked over for; empty when the books ask nothing
+ * @param checklistSummary how many items stand how
  * @param books the rule books
  * @param cautions what every report warns of
  */
@@ -37,6 +39,8 @@ public record ReportPage(
         List<FindingView> settled,
         List<Fact> problems,
         List<PipeRow> pipes,
+        List<ChecklistRow> checklist,
+        String checklistSummary,
         List<Book> books,
         List<String> cautions) {
 

@@ -13,6 +13,8 @@ import org.fallrule.finding.Weight;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
+import org.fallrule.report.checklist.Checklist;
+import org.fallrule.report.checklist.ChecklistEntry;
 import org.fallrule.rulebook.RuleBook;
 
 /** The report as text, 80 columns wide. */
@@ -53,6 +55,7 @@ public final class TextReport {
         notes();
         notApplicable();
         problems();
+        checklist();
         foot();
         return text.toString();
     }
@@ -148,6 +151,15 @@ public final class TextReport {
         if (!problems.isEmpty()) {
             heading("problems with the input", problems.size(), Outcome.BORDERLINE);
             problems.forEach(problem -> paragraph("  ", problem.toString()));
+        }
+    }
+
+    private void checklist() {
+        List<ChecklistEntry> entries = Checklist.of(report);
+        if (!entries.isEmpty()) {
+            line("");
+            line("SUBMITTAL CHECKLIST (" + entries.size() + ")");
+            paragraph("  ", Checklist.summary(entries) + "; findings.json and the pages list them");
         }
     }
 
