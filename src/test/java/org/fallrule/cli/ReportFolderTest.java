@@ -16,6 +16,8 @@ import org.fallrule.SiteOnDisk;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
+import org.fallrule.report.pdf.Paper;
+import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
@@ -198,7 +200,11 @@ class ReportFolderTest {
         SiteAnalysis analysis = SiteAnalysis.of(unplaceable);
         Report report =
                 new Report(analysis, "saltmeadow", book, Reviewer.review(analysis, book, LocalDate.of(2026, 6, 1)));
-        ReportFolder folder = ReportFolder.prepare(place, List.of(SITE), Set.copyOf(List.of(ReportFormat.values())));
+        ReportFolder folder = ReportFolder.prepare(
+                place,
+                List.of(SITE),
+                Set.copyOf(List.of(ReportFormat.values())),
+                new PrintSettings(Paper.letter, LocalDate.of(2026, 6, 1)));
 
         assertThatThrownBy(() -> folder.write(report)).isInstanceOf(IllegalStateException.class);
 
