@@ -20,6 +20,7 @@ import org.fallrule.locality.Locality;
  * @param inForce when it is in force
  * @param locality what it says of its place
  * @param place the same as written
+ * @param checklist its checklist, as written
  * @param rules its rules by id, in the order written
  * @param rulePlaces where each rule's id stands
  */
@@ -32,6 +33,7 @@ record BookFile(
         InForce inForce,
         Locality locality,
         Node.Mapping place,
+        Optional<Node.Mapping> checklist,
         Map<String, Node.Mapping> rules,
         Map<String, Place> rulePlaces) {
 

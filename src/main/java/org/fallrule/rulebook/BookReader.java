@@ -22,7 +22,8 @@ import org.fallrule.locality.Locality;
 /** Reads one rule book file. */
 final class BookReader {
     /** Keys at the top of a book that are about the book. */
-    private static final Set<String> ABOUT = Set.of("title", "builds_on", "effective", "loosen_because", "rules");
+    private static final Set<String> ABOUT =
+            Set.of("title", "builds_on", "effective", "loosen_because", "checklist", "rules");
 
     private final List<Fault> faults;
 
@@ -53,8 +54,10 @@ final class BookReader {
                     places.put(id, all.placeOf(id));
                     rule(id, node).ifPresent(rule -> rules.put(id, rule));
                 }));
+        Optional<Node.Mapping> checklist = keys.mapping("checklist");
         keys.refuseOthers("a rule book");
-        return new BookFile(layer, shownAs, title, sha256(path), buildsOn, inForce, locality, place, rules, places);
+        return new BookFile(
+                layer, shownAs, title, sha256(path), buildsOn, inForce, locality, place, checklist, rules, places);
     }
 
     /** Rules rest on what a place is like, so a house book that changes it must say why. */

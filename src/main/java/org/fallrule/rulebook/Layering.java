@@ -33,6 +33,7 @@ final class Layering {
 
     LayeredBook layered(List<BookFile> books) {
         Locality locality = Locality.UNSAID;
+        ChecklistLayering checklist = new ChecklistLayering(faults);
         List<LayeredBook.Page> pages = new ArrayList<>();
         for (BookFile book : books) {
             RuleBook.Source source = new RuleBook.Source(book.file(), book.title(), book.sha256());
@@ -43,6 +44,7 @@ final class Layering {
                             .compare(locality.markAccuracy(), book.locality().markAccuracy());
                 }
                 locality = locality.overlaid(book.locality());
+                checklist.lay(book);
             } else {
                 notice(book.inForce(), "the book " + book.title());
             }
@@ -53,7 +55,10 @@ final class Layering {
         List<RuleBook.Source> sources =
                 pages.stream().map(LayeredBook.Page::source).toList();
         return new LayeredBook(
-                new RuleBook(sources, locality, compiled, notices), day, List.copyOf(histories.values()), pages);
+                new RuleBook(sources, locality, compiled, notices, checklist.items()),
+                day,
+                List.copyOf(histories.values()),
+                pages);
     }
 
     private void notice(InForce inForce, String what) {

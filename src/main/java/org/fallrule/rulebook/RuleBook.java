@@ -11,18 +11,21 @@ import org.fallrule.locality.Locality;
  * @param locality what they say of the place
  * @param rules the rules in the order of the books
  * @param notices what a reader of a report should know of the books: what is not yet or no longer in force
+ * @param checklist what a submittal is looked over for, in the order of the books
  */
-public record RuleBook(List<Source> books, Locality locality, List<Rule> rules, List<Fault> notices) {
+public record RuleBook(
+        List<Source> books, Locality locality, List<Rule> rules, List<Fault> notices, List<ChecklistItem> checklist) {
 
     public RuleBook {
         books = List.copyOf(books);
         rules = List.copyOf(rules);
         notices = List.copyOf(notices);
+        checklist = List.copyOf(checklist);
     }
 
-    /** Rules that are all in force. */
+    /** Rules that are all in force, without a checklist. */
     public RuleBook(List<Source> books, Locality locality, List<Rule> rules) {
-        this(books, locality, rules, List.of());
+        this(books, locality, rules, List.of(), List.of());
     }
 
     /**

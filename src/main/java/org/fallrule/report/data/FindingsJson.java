@@ -9,6 +9,8 @@ import org.fallrule.document.Place;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.report.Report;
+import org.fallrule.report.checklist.Checklist;
+import org.fallrule.report.checklist.ChecklistEntry;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Site;
 
@@ -30,8 +32,29 @@ public final class FindingsJson {
         tree.put(
                 "problems",
                 report.review().problems().stream().map(FindingsJson::problem).toList());
+        tree.put(
+                "checklist",
+                Checklist.of(report).stream().map(FindingsJson::item).toList());
         tree.put("tables", new Tables(report).tree());
         return JsonWriter.write(tree);
+    }
+
+    private static Map<String, Object> item(ChecklistEntry entry) {
+        return FindingTree.ordered(
+                "id",
+                entry.item().id(),
+                "asks",
+                entry.item().asks(),
+                "asked",
+                entry.item().asked().word(),
+                "stands",
+                entry.standing().word(),
+                "says",
+                entry.says(),
+                "settled_by",
+                entry.settledBy(),
+                "set_by",
+                entry.item().setBy().fileAndLine());
     }
 
     private static Map<String, Object> site(Site site, String county) {

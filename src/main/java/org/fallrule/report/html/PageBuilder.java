@@ -14,6 +14,8 @@ import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Fact;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
+import org.fallrule.report.checklist.Checklist;
+import org.fallrule.report.checklist.ChecklistEntry;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
@@ -38,6 +40,7 @@ final class PageBuilder {
                 .parallel()
                 .mapToObj(i -> view(i + 1, findings.get(i)))
                 .toList();
+        List<ChecklistEntry> checklist = Checklist.of(report);
         List<FindingView> open = views.subList(0, firstSettled);
         List<FindingView> settled = views.subList(firstSettled, views.size());
         return new ReportPage(
@@ -58,6 +61,8 @@ final class PageBuilder {
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
                 StructureRow.all(report),
                 CrossedUtility.of(report).stream().map(CrossingView::of).toList(),
+                checklist.stream().map(ChecklistRow::of).toList(),
+                Checklist.summary(checklist),
                 books(),
                 Cautions.in(report.book().locality().climate()));
     }

@@ -22,6 +22,8 @@ import org.fallrule.report.Fact;
  * @param pipes the pipes
  * @param structures the inlets, cleanouts and outfalls
  * @param crossings where utilities cross them
+ * @param checklist what a submittal is looked over for; empty when the books ask nothing
+ * @param checklistSummary how many items stand how
  * @param books the rule books
  * @param cautions what every report warns of
  */
@@ -41,6 +43,8 @@ public record ReportPage(
         List<PipeRow> pipes,
         List<StructureRow> structures,
         List<CrossingView> crossings,
+        List<ChecklistRow> checklist,
+        String checklistSummary,
         List<Book> books,
         List<String> cautions) {
 

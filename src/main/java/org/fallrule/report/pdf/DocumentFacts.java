@@ -20,7 +20,7 @@ final class DocumentFacts {
             <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
             <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
              xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
-            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">TITLE</rdf:li></rdf:Alt></dc:title>
             <dc:language><rdf:Bag><rdf:li>en-US</rdf:li></rdf:Bag></dc:language>
             <pdfuaid:part>1</pdfuaid:part>
             </rdf:Description>
@@ -49,7 +49,7 @@ final class DocumentFacts {
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
         PDMetadata packet = new PDMetadata(document);
-        packet.importXMPMetadata(String.format(PACKET, escaped(title)).getBytes(StandardCharsets.UTF_8));
+        packet.importXMPMetadata(PACKET.replace("TITLE", escaped(title)).getBytes(StandardCharsets.UTF_8));
         document.getDocumentCatalog().setMetadata(packet);
     }
 

@@ -29,7 +29,6 @@ final class FindingCard {
 
     private final Galley galley;
     private final Report report;
-    private final Finding finding;
     private final String title;
     private final List<Fact> facts;
     private final Optional<Drawing> map;
@@ -37,7 +36,6 @@ final class FindingCard {
     FindingCard(Galley galley, Report report, int number, Finding finding) {
         this.galley = galley;
         this.report = report;
-        this.finding = finding;
         this.title = number + "  " + finding.outcome().spoken() + ", "
                 + finding.weight().word() + ": " + PlainText.clipped(finding.title(), TITLE);
         this.facts = facts(finding);

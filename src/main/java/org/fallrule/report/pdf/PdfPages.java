@@ -101,7 +101,8 @@ final class PdfPages {
     /** Begins a page that is wider than high, or higher than wide; nothing happens on a page of that form without a mark. */
     void turn(boolean wide) throws IOException {
         PDRectangle upright = paper.size();
-        PDRectangle wanted = wide ? new PDRectangle(upright.getHeight(), upright.getWidth()) : upright;
+        PDRectangle wanted =
+                wide ? new PDRectangle(/* width= */ upright.getHeight(), /* height= */ upright.getWidth()) : upright;
         if (isFresh() && wanted.getWidth() == size.getWidth()) {
             return;
         }

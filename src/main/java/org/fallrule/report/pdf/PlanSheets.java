@@ -92,8 +92,9 @@ final class PlanSheets {
         long down = (long) Math.ceil(roomy.getHeight() / height - 1e-9);
         List<Envelope> views = new ArrayList<>();
         for (long k = 0; k < Math.min(across * down, MOST_SHEETS + 1L); k++) {
+            long row = k / across;
             double x = roomy.centre().x + (k % across - (across - 1) / 2.0) * width;
-            double y = roomy.centre().y + ((down - 1) / 2.0 - (double) (k / across)) * height;
+            double y = roomy.centre().y + ((down - 1) / 2.0 - row) * height;
             views.add(about(new Coordinate(x, y), width, height));
         }
         return new Layout(scale, views, (int) across);

@@ -3,14 +3,22 @@ package org.fallrule.report.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fallrule.report.Computation;
 import org.fallrule.report.Report;
 
 /** The report as a set of sheets to hand in. The same report with the same settings gives the same bytes. */
 public final class ReportPdf {
     private ReportPdf() {}
 
+    /** The report without computations. */
     public static byte[] write(Report report, PrintSettings settings) {
+        return write(report, List.of(), settings);
+    }
+
+    /** The report with computations; their part is left out where there are none. */
+    public static byte[] write(Report report, List<Computation> computations, PrintSettings settings) {
         String title = "Drainage plan review: " + Galley.shown(report.site().name());
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
@@ -23,6 +31,8 @@ public final class ReportPdf {
             galley.pages().nextUnlessFresh();
             new FindingsPart(galley, report).write();
             new TablesPart(galley, report).write();
+            new ComputationsPart(galley, computations).write();
+            new ChecklistPart(galley, report).write();
             new ClosingPart(galley, report).write();
             galley.pages().close(galley.regular(), title + ", county " + report.county() + ", " + settings.reviewed());
             document.save(out);

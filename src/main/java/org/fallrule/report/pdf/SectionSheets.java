@@ -15,7 +15,7 @@ import org.fallrule.report.profile.SectionPainter;
 final class SectionSheets {
     private static final double HEADING = 40;
     /** What a heading and the scales take of a page. */
-    private static final double ROOM = 55;
+    private static final double ROOM = 105;
 
     private static final int NAME = 80;
 

@@ -34,16 +34,11 @@ final class TitleBlock {
                 PAD,
                 1,
                 middle,
-                "County " + report.county() + "; " + report.site().crs() + "; heights "
-                        + report.site().datum().orElse("in a datum not given"));
-        line(
-                element,
-                PAD,
-                2,
-                middle,
-                "Drawn from the plan's own data, surveyed "
-                        + report.site().survey().date().map(Object::toString).orElse("on a day not given")
-                        + "; not a survey.");
+                "County " + report.county() + "; " + report.site().crs());
+        String heights = report.site().datum().map(datum -> "Heights " + datum).orElse("Heights in a datum not given");
+        String surveyed =
+                report.site().survey().date().map(date -> "surveyed " + date).orElse("surveyed on a day not given");
+        line(element, PAD, 2, middle, heights + "; " + surveyed + "; drawn from these data, not a survey");
         pages.text(
                 element, galley.bold(), 11, middle + PAD, 15, galley.bold().cut(sheet, 11, width - middle - 2 * PAD));
         line(

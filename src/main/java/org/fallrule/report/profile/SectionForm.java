@@ -23,7 +23,7 @@ public record SectionForm(
     public static final SectionForm NARROW = new SectionForm(346, 40, 78, 130, 260, 24);
 
     /** For a printed sheet; its width and scale are those of the paper. */
-    public static final SectionForm PAPER = new SectionForm(688, 46, 84, 130, 290, 30);
+    public static final SectionForm PAPER = new SectionForm(688, 46, 84, 110, 200, 30);
 
     /** The form on a sheet so wide. */
     public SectionForm wide(double sheet) {

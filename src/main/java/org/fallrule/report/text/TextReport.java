@@ -18,6 +18,8 @@ import org.fallrule.report.CrossingWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.StructureFacts;
+import org.fallrule.report.checklist.Checklist;
+import org.fallrule.report.checklist.ChecklistEntry;
 import org.fallrule.rulebook.RuleBook;
 
 /** The report as text, 80 columns wide. */
@@ -60,6 +62,7 @@ public final class TextReport {
         drain();
         crossings();
         problems();
+        checklist();
         foot();
         return text.toString();
     }
@@ -202,6 +205,15 @@ public final class TextReport {
         if (!problems.isEmpty()) {
             heading("problems with the input", problems.size(), Outcome.BORDERLINE);
             problems.forEach(problem -> paragraph("  ", problem.toString()));
+        }
+    }
+
+    private void checklist() {
+        List<ChecklistEntry> entries = Checklist.of(report);
+        if (!entries.isEmpty()) {
+            line("");
+            line("SUBMITTAL CHECKLIST (" + entries.size() + ")");
+            paragraph("  ", Checklist.summary(entries) + "; findings.json and the pages list them");
         }
     }
 
