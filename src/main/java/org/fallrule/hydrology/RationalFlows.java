@@ -150,7 +150,7 @@ public final class RationalFlows {
     }
 
     private static void passOn(Gathering here, Answer<GatheredFlow> flow, Gathering below) {
-        if (here.broken.isPresent() || flow.value().isEmpty() && !here.parts.isEmpty()) {
+        if (here.broken.isPresent() || (flow.value().isEmpty() && !here.parts.isEmpty())) {
             below.broken = Optional.of(flow.why());
         }
         flow.value().ifPresent(branch -> {

@@ -95,14 +95,19 @@ class CodeTableTest implements MethodContract {
         assertThat(table.drain(Length.inches(7), percent(2)).why())
                 .contains("lists no size of 7.0 in; it lists 3, 4, 5, 6, 8, 10, 12, 15 in");
         assertThat(table.leader(Length.inches(4)).why()).contains("lists no leaders");
-        assertThat(CodeTable.of(Edition.NSPC_2006).drain(Length.inches(4), percent(2)).value())
+        assertThat(CodeTable.of(Edition.NSPC_2006)
+                        .drain(Length.inches(4), percent(2))
+                        .value())
                 .isEmpty();
     }
 
     @ParameterizedTest
     @EnumSource(Edition.class)
     void everyTableNamesItsDocumentAndHowItIsKnown(Edition edition) {
-        assertThat(CodeTable.of(edition).source()).contains("Code").contains("Table").contains("(");
+        assertThat(CodeTable.of(edition).source())
+                .contains("Code")
+                .contains("Table")
+                .contains("(");
     }
 
     private static double drain(Edition edition, double inches, String slope) {

@@ -30,7 +30,8 @@ class DesignStormTest {
     @Test
     void theRainOfAnotherReturnPeriodIsNotTakenInstead() {
         Storm storm = Rains.stormOf(Rains.NORTH_CAROLINA_10_YR, 5);
-        assertThat(DesignStorm.of(storm, new ReturnPeriod(25)).why()).contains("no rain of 25 yr is stated, only of 10 yr");
+        assertThat(DesignStorm.of(storm, new ReturnPeriod(25)).why())
+                .contains("no rain of 25 yr is stated, only of 10 yr");
     }
 
     @Test

@@ -53,9 +53,8 @@ class HydrologyPropertiesTest {
     @Property(tries = 200)
     void aTableInMillimetresGivesTheSameIntensity(@ForAll @DoubleRange(min = 5, max = 60) double minutes) {
         IntensityTable metric = new IntensityTable(Rains.NORTH_CAROLINA_10_YR.rows().stream()
-                .map(row -> new IntensityTable.Row(
-                        row.duration(),
-                        (Intensity) written(row.intensity().in(Unit.INCH_PER_HOUR) * 25.4, Unit.MILLIMETRE_PER_HOUR)))
+                .map(row -> new IntensityTable.Row(row.duration(), (Intensity)
+                        written(row.intensity().in(Unit.INCH_PER_HOUR) * 25.4, Unit.MILLIMETRE_PER_HOUR)))
                 .toList());
         double us = TableIntensity.of(Rains.NORTH_CAROLINA_10_YR, Rains.minutes(minutes))
                 .value()

@@ -41,7 +41,8 @@ class KerbyTest implements MethodContract {
     @Test
     void aSmoothOrLevelPathHasNoAnswer() {
         assertThat(Kerby.time(new Ratio(0), Length.feet(100), percent(1)).why()).contains("retardance above zero");
-        assertThat(Kerby.time(new Ratio(0.4), Length.feet(100), percent(0)).why()).contains("does not fall");
+        assertThat(Kerby.time(new Ratio(0.4), Length.feet(100), percent(0)).why())
+                .contains("does not fall");
     }
 
     private static double minutes(double feet, double retardance, double percent) {

@@ -60,16 +60,16 @@ class KinematicWaveTest implements MethodContract {
                 new Ratio(0.011), Length.feet(30), percent(2), Rains.storm(Rains.NORTH_CAROLINA_10_YR, 5));
         assertThat(inMinutes(quick))
                 .isCloseTo(
-                        inMinutes(KinematicWave.time(
-                                new Ratio(0.011), Length.feet(30), percent(2), inchesPerHour(7.14))),
+                        inMinutes(
+                                KinematicWave.time(new Ratio(0.011), Length.feet(30), percent(2), inchesPerHour(7.14))),
                         within(1e-9))
                 .isLessThan(5);
     }
 
     @Test
     void whereTheTimeLeavesTheTableThereIsNoAnswer() {
-        Answer<Time> slow = KinematicWave.time(
-                new Ratio(0.8), Length.feet(1000), percent(0.5), Rains.storm(table(5, 7, 10, 5), 5));
+        Answer<Time> slow =
+                KinematicWave.time(new Ratio(0.8), Length.feet(1000), percent(0.5), Rains.storm(table(5, 7, 10, 5), 5));
         assertThat(slow.why()).contains("outside the table").contains("ends at 10 min");
     }
 

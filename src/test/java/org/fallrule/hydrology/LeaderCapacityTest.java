@@ -61,7 +61,8 @@ class LeaderCapacityTest implements MethodContract {
     void outsideOfWhatItWasMeasuredForThereIsNoAnswer() {
         assertThat(LeaderCapacity.flow(Length.inches(3), new Ratio(0.5)).why()).contains("1/4 to 1/3");
         assertThat(LeaderCapacity.flow(Length.inches(3), new Ratio(0.2)).why()).contains("1/4 to 1/3");
-        assertThat(LeaderCapacity.flow(Length.inches(3), new Ratio(0.25)).value()).isPresent();
+        assertThat(LeaderCapacity.flow(Length.inches(3), new Ratio(0.25)).value())
+                .isPresent();
         assertThat(LeaderCapacity.flow(new Length(0), new Ratio(0.3)).why()).contains("no diameter");
     }
 

@@ -51,8 +51,8 @@ class RationalFlowsTest implements MethodContract {
 
     @Test
     void areasAddUpAndTheLongestTimeCounts() {
-        Map<String, Answer<GatheredFlow>> flows = flows(
-                STORM, inlet("A", 4000, 12, "B", 1), inlet("B", 4000, 6, "OF", 2), outfall());
+        Map<String, Answer<GatheredFlow>> flows =
+                flows(STORM, inlet("A", 4000, 12, "B", 1), inlet("B", 4000, 6, "OF", 2), outfall());
         GatheredFlow atB = flows.get("B").value().orElseThrow();
         GatheredFlow atOutfall = flows.get("OF").value().orElseThrow();
 
@@ -64,8 +64,8 @@ class RationalFlowsTest implements MethodContract {
 
     @Test
     void aSmallSlowAreaDoesNotTakeAwayFromALargeQuickOne() {
-        Map<String, Answer<GatheredFlow>> flows = flows(
-                STORM, inlet("lawn", 100, 60, "roof", 0), inlet("roof", 3000, 5, "OF", 0), outfall());
+        Map<String, Answer<GatheredFlow>> flows =
+                flows(STORM, inlet("lawn", 100, 60, "roof", 0), inlet("roof", 3000, 5, "OF", 0), outfall());
         GatheredFlow atRoof = flows.get("roof").value().orElseThrow();
         double roofAlone = cubicFeet(flows(STORM, inlet("roof", 3000, 5, "OF", 0), outfall()), "roof");
 
@@ -78,7 +78,11 @@ class RationalFlowsTest implements MethodContract {
     @Test
     void aTimeBeyondTheTableLeavesThePlaceAndAllBelowItWithoutAnAnswer() {
         Map<String, Answer<GatheredFlow>> flows = flows(
-                STORM, inlet("A", 4000, 61, "B", 0), inlet("B", 4000, 5, "OF", 0), inlet("C", 10, 5, "OF", 0), outfall());
+                STORM,
+                inlet("A", 4000, 61, "B", 0),
+                inlet("B", 4000, 5, "OF", 0),
+                inlet("C", 10, 5, "OF", 0),
+                outfall());
         String why = "outside the table: 61 min, the table ends at 60 min";
 
         assertThat(flows.get("A").why()).isEqualTo(why);

@@ -62,8 +62,7 @@ class RoofRainTest implements MethodContract {
                         0.05,
                         "l/s",
                         "Texas A&M AgriLife B-6240, after IAPMO 2000",
-                        () -> RoofRain.flow(
-                                        new Area(1286), new Intensity(25.4 * Unit.MILLIMETRE_PER_HOUR.toSi()))
+                        () -> RoofRain.flow(new Area(1286), new Intensity(25.4 * Unit.MILLIMETRE_PER_HOUR.toSi()))
                                 .value()
                                 .orElseThrow()
                                 .in(Unit.LITRE_PER_SECOND)));

@@ -32,8 +32,7 @@ class ShallowConcentratedFlowTest implements MethodContract {
                         0.005,
                         "h",
                         TR_55,
-                        () -> inHours(
-                                ShallowConcentratedFlow.time(Surface.UNPAVED, Length.feet(1400), percent(1)))));
+                        () -> inHours(ShallowConcentratedFlow.time(Surface.UNPAVED, Length.feet(1400), percent(1)))));
     }
 
     /** FHWA HEC-22, 3rd edition (2009): V = 3.28 k Sp^0.5, Sp in percent, k 0.619 paved, 0.491 unpaved (from memory). */
@@ -47,7 +46,8 @@ class ShallowConcentratedFlowTest implements MethodContract {
     void aLevelPathHasNoAnswer() {
         assertThat(ShallowConcentratedFlow.velocity(Surface.PAVED, percent(0)).why())
                 .contains("does not fall");
-        assertThat(ShallowConcentratedFlow.time(Surface.PAVED, Length.feet(0), percent(1)).why())
+        assertThat(ShallowConcentratedFlow.time(Surface.PAVED, Length.feet(0), percent(1))
+                        .why())
                 .contains("no length");
     }
 

@@ -47,11 +47,14 @@ class SheetFlowTest implements MethodContract {
     void smoothOrDryOrLevelHasNoAnswer() {
         Length path = Length.feet(50);
         Length rain = Length.inches(3.6);
-        assertThat(SheetFlow.time(new Ratio(0), path, rain, percent(1), Edition.TR_55_1986).why())
+        assertThat(SheetFlow.time(new Ratio(0), path, rain, percent(1), Edition.TR_55_1986)
+                        .why())
                 .contains("roughness");
-        assertThat(SheetFlow.time(new Ratio(0.24), path, new Length(0), percent(1), Edition.TR_55_1986).why())
+        assertThat(SheetFlow.time(new Ratio(0.24), path, new Length(0), percent(1), Edition.TR_55_1986)
+                        .why())
                 .contains("depth of rain above zero");
-        assertThat(SheetFlow.time(new Ratio(0.24), path, rain, percent(0), Edition.TR_55_1986).why())
+        assertThat(SheetFlow.time(new Ratio(0.24), path, rain, percent(0), Edition.TR_55_1986)
+                        .why())
                 .contains("does not fall");
     }
 

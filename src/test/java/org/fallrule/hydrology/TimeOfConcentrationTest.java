@@ -35,9 +35,9 @@ class TimeOfConcentrationTest implements MethodContract {
                         0.5,
                         "min",
                         "TxDOT Hydraulic Design Manual, ch. 4 section 11, Application of the Kerby-Kirpich method",
-                        () -> travelled(
+                        () -> travelled(List.of(
                                         Kerby.time(new Ratio(0.40), Length.feet(500), percent(2)),
-                                        Kirpich.time(Length.feet(4780), new Slope(50.0 / 5280)))
+                                        Kirpich.time(Length.feet(4780), new Slope(50.0 / 5280))))
                                 .in(Unit.MINUTE)),
                 new Published(
                         "sheet 100 ft, shallow 1,400 ft, channel 0.99 h as printed",
@@ -45,16 +45,15 @@ class TimeOfConcentrationTest implements MethodContract {
                         0.005,
                         "h",
                         "NRCS TR-55 (1986), example 3-1 (from memory)",
-                        () -> travelled(
+                        () -> travelled(List.of(
                                         SheetFlow.time(
                                                 new Ratio(0.24),
                                                 Length.feet(100),
                                                 Length.inches(3.6),
                                                 percent(1),
                                                 Edition.TR_55_1986),
-                                        ShallowConcentratedFlow.time(
-                                                Surface.UNPAVED, Length.feet(1400), percent(1)),
-                                        Answer.of(new Time(0.99 * 3600)))
+                                        ShallowConcentratedFlow.time(Surface.UNPAVED, Length.feet(1400), percent(1)),
+                                        Answer.of(new Time(0.99 * 3600))))
                                 .in(Unit.HOUR)));
     }
 
@@ -83,8 +82,7 @@ class TimeOfConcentrationTest implements MethodContract {
                 .isEqualTo("no slope");
     }
 
-    @SafeVarargs
-    private static Time travelled(Answer<Time>... parts) {
-        return TimeOfConcentration.of(List.of(parts), STORM).value().orElseThrow().travelled();
+    private static Time travelled(List<Answer<Time>> parts) {
+        return TimeOfConcentration.of(parts, STORM).value().orElseThrow().travelled();
     }
 }
