@@ -27,8 +27,9 @@ public final class TableIntensity {
                     "Rows as printed by a precipitation atlas, such as NOAA Atlas 14 (partial or annual series: take the"
                             + " one that the county asks for).")
             .limit("Nothing shorter than the first row or longer than the last: no answer there.")
-            .limit("Where the 10 minute row is left out of a table of 5, 15, 30 and 60 minutes, what comes out for it"
-                    + " stays within 3.5 % of what was printed; keep all rows.");
+            .limit(
+                    "Keep every row: in a printed table of 5, 10, 15, 30 and 60 minutes, the 10 minute row found from its"
+                            + " neighbours comes out up to 3 % low, the 15 minute row 2.6 %, the 30 minute row 5.4 %.");
 
     private TableIntensity() {}
 
