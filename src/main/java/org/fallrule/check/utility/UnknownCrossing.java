@@ -114,7 +114,7 @@ final class UnknownCrossing {
     }
 
     private Length asked(Parameter<Limits> side) {
-        if (side == Separation.OVER && answer(Separation.UTILITY_OVER).isPresent()) {
+        if (side.equals(Separation.OVER) && answer(Separation.UTILITY_OVER).isPresent()) {
             return NEVER;
         }
         Optional<Limits.Answer> own = answer(side).or(() -> answer(Separation.ACROSS));
