@@ -17,9 +17,10 @@ import org.fallrule.site.Role;
  * @param form what may be written there
  * @param type the type of the value
  * @param required whether every rule must give it
+ * @param asksLess whether a rule that gives it asks less than one that leaves it out, such as a stretch to look along
  * @param meaning what it means
  */
-public record Parameter<T>(String name, Form form, Class<T> type, boolean required, String meaning) {
+public record Parameter<T>(String name, Form form, Class<T> type, boolean required, boolean asksLess, String meaning) {
 
     /** What may be written under a parameter's key. */
     public sealed interface Form {
@@ -48,15 +49,15 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
     }
 
     public static Parameter<Selection> features(String name, String meaning, Role... roles) {
-        return new Parameter<>(name, new Form.Features(List.of(roles)), Selection.class, true, meaning);
+        return new Parameter<>(name, new Form.Features(List.of(roles)), Selection.class, true, false, meaning);
     }
 
     public static Parameter<Limits> limit(String name, Bound bound, Dimension dimension, String meaning) {
-        return new Parameter<>(name, new Form.LimitOf(bound, dimension), Limits.class, false, meaning);
+        return new Parameter<>(name, new Form.LimitOf(bound, dimension), Limits.class, false, false, meaning);
     }
 
     public static Parameter<Quantity> quantity(String name, Dimension dimension, String meaning) {
-        return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, meaning);
+        return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, false, meaning);
     }
 
     /** A condition on the features that another parameter selects; what is worked out of a role can stand in it too. */
@@ -72,7 +73,12 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
 
     /** The same parameter, which every rule must give. */
     public Parameter<T> always() {
-        return new Parameter<>(name, form, type, true, meaning);
+        return new Parameter<>(name, form, type, true, asksLess, meaning);
+    }
+
+    /** The same parameter, which takes something off what the rule asks when it is given. */
+    public Parameter<T> thatAsksLess() {
+        return new Parameter<>(name, form, type, required, true, meaning);
     }
 
     /** The key of the condition that goes with a selection. */

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Fault;
-import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
@@ -26,6 +25,7 @@ import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -67,17 +67,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "SIZE", description = "${COMPLETION-CANDIDATES}. Default: letter.")
     private Paper paper = Paper.letter;
 
-    @Option(names = "--county", paramLabel = "NAME", description = "The county whose rules apply; wins over site.yaml.")
-    private Optional<String> county = Optional.empty();
-
-    @Option(names = "--house", paramLabel = "NAME", description = "A firm's own rules on top; wins over site.yaml.")
-    private Optional<String> house = Optional.empty();
-
-    @Option(
-            names = "--rules",
-            paramLabel = "DIR",
-            description = "The folder of rule books. Default: rules here, else beside the jar.")
-    private Optional<Path> rules = Optional.empty();
+    @Mixin
+    private BookOptions books = new BookOptions();
 
     @Option(names = "--strict", description = "Exit 1 also when something is borderline or cannot be told.")
     private boolean strict;
@@ -90,7 +81,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RuleLibrary library = RulesFolder.open(rules);
+        RuleLibrary library = books.library();
         Optional<ReportFolder> reports =
                 out.map(folder -> ReportFolder.prepare(folder, sites, formats, new PrintSettings(paper, today)));
         int worst = Fallrule.PASSES;
@@ -123,21 +114,14 @@ final class CheckCommand implements Callable<Integer> {
 
     private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
         Site site = SiteReader.read(folder);
-        String name = county.or(site::county).orElseThrow(() -> countyMissing(library));
-        RuleBook book = library.load(name, house.or(site::house), today);
+        RuleBook book = books.book(site, library, today);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
-        Report report = new Report(analysis, name, book, review);
+        Report report = new Report(analysis, books.county(site, library), book, review);
         reports.ifPresent(place -> place.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();
         return review.failsPlan() || open ? Fallrule.FAILS : Fallrule.PASSES;
-    }
-
-    private static UnusableInput countyMissing(RuleLibrary library) {
-        return new UnusableInput(
-                Place.of("site.yaml").field("county"),
-                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county");
     }
 
     private void print(Report report, Optional<ReportFolder> reports) {

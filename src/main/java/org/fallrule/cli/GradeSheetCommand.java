@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,9 +22,12 @@ import org.fallrule.measure.Written;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.gradesheet.GradeSheet;
 import org.fallrule.report.gradesheet.GradeSheetText;
+import org.fallrule.report.gradesheet.HandZones;
 import org.fallrule.report.gradesheet.Settings;
 import org.fallrule.report.pdf.Paper;
+import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,7 +38,7 @@ import picocli.CommandLine.Spec;
         name = "gradesheet",
         mixinStandardHelpOptions = true,
         description = "Writes what the crew needs to lay each pipe to its grade: ground, invert, cut and fall along it,"
-                + " what a level shows, and where to dig by hand. Needs no rule book.",
+                + " what a level shows, and where to dig by hand.",
         footer = {"", "Exit code: 0 written, 2 the input or the command could not be used."})
 final class GradeSheetCommand implements Callable<Integer> {
     /** Least distance between rows, in metres: rows are for people. */
@@ -62,9 +67,13 @@ final class GradeSheetCommand implements Callable<Integer> {
     @Option(
             names = "--by-hand",
             paramLabel = "LENGTH",
-            defaultValue = "24 in",
-            description = "Dig by hand so near a utility's outside edge, as the state asks. Default: ${DEFAULT-VALUE}.")
-    private String byHand = "";
+            description =
+                    "Dig by hand so near a utility's outside edge. Default: the zone of the rule book's hand_dig rules;"
+                            + " with it no rule book is read.")
+    private Optional<String> byHand = Optional.empty();
+
+    @Mixin
+    private BookOptions books = new BookOptions();
 
     @Option(names = "--out", paramLabel = "DIR", description = "Where to write SITE-gradesheet.txt, .csv and .pdf.")
     private Optional<Path> out = Optional.empty();
@@ -81,12 +90,13 @@ final class GradeSheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Settings settings = new Settings(
-                length("--every", every, true),
-                length("--bedding", bedding, false),
-                length("--by-hand", byHand, false));
+        Written rows = length("--every", every, true);
+        Written under = length("--bedding", bedding, false);
+        Optional<HandZones> given = byHand.map(text -> HandZones.given(length("--by-hand", text, false)));
         out.ifPresent(this::refuseInsideSite);
-        GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(SiteReader.read(site)), settings);
+        Site plan = SiteReader.read(site);
+        HandZones zones = given.orElseGet(() -> HandZones.of(books.book(plan, books.library(), LocalDate.now(ZoneId.systemDefault()))));
+        GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(plan), new Settings(rows, under, zones));
         PrintWriter screen = spec.commandLine().getOut();
         screen.print(GradeSheetText.write(sheet));
         out.ifPresent(folder -> {

@@ -26,13 +26,16 @@ final class GroundRasters {
     private final Path folder;
     private final SiteFile site;
     private final LocalFrame frame;
+    private final PlanDatum datum;
     private final List<Fault> faults;
     private final List<Fault> problems;
 
-    GroundRasters(Path folder, SiteFile site, LocalFrame frame, List<Fault> faults, List<Fault> problems) {
+    GroundRasters(
+            Path folder, SiteFile site, LocalFrame frame, PlanDatum datum, List<Fault> faults, List<Fault> problems) {
         this.folder = folder;
         this.site = site;
         this.frame = frame;
+        this.datum = datum;
         this.faults = faults;
         this.problems = problems;
     }
@@ -66,7 +69,9 @@ final class GroundRasters {
             RasterReader.Reading reading =
                     RasterReader.read(new LayerFiles(folder).path(spec), spec.file(), crs, unit, frame, plan);
             problems.addAll(reading.notes());
-            return Optional.of(new Layer.Raster(reading.heights(), spec.file()));
+            return datum.isForeign(spec, reading.datum())
+                    ? Optional.empty()
+                    : Optional.of(new Layer.Raster(reading.heights(), spec.file()));
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return Optional.empty();

@@ -17,6 +17,7 @@ import org.fallrule.site.Role;
  * @param role what it stands for
  * @param file its file, relative to the site folder
  * @param crs its coordinate reference system, where the file does not say
+ * @param datum the vertical datum of its heights, where the file does not say
  * @param fields the column of an attribute
  * @param units the units of bare numbers, by the name of an attribute or {@code elevation}
  * @param values what a raw value stands for, by attribute
@@ -28,6 +29,7 @@ record LayerSpec(
         Role role,
         String file,
         Optional<Node.Scalar> crs,
+        Optional<Node.Scalar> datum,
         Map<Attribute<?>, Node.Scalar> fields,
         Map<String, Unit> units,
         Map<Attribute<?>, Map<String, String>> values,
@@ -37,7 +39,16 @@ record LayerSpec(
 
     static LayerSpec plain(Role role, String file, Place place) {
         return new LayerSpec(
-                role, file, Optional.empty(), Map.of(), Map.of(), Map.of(), new Filter.Always(), "", place);
+                role,
+                file,
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                new Filter.Always(),
+                "",
+                place);
     }
 
     /** Whether a feature of the file belongs to the layer; unknown when it has nothing in a column that is asked for. */

@@ -53,6 +53,8 @@ final class LayerSpecReader {
         Keys keys = new Keys(mapping, faults);
         Optional<Node.Scalar> file = keys.required("file", "the layer's file");
         Optional<Node.Scalar> crs = keys.scalar("crs");
+        Optional<Node.Scalar> datum =
+                keys.scalar("datum").filter(said -> !said.text().isBlank());
         Map<Attribute<?>, Node.Scalar> fields = fields(role, keys);
         Map<String, Unit> units = units(keys);
         if (Attribute.of(role).contains(Attribute.ELEVATION)) {
@@ -68,6 +70,7 @@ final class LayerSpecReader {
                 role,
                 name.text(),
                 crs,
+                datum,
                 fields,
                 units,
                 values,

@@ -45,10 +45,12 @@ public final class SiteReader {
         List<OpenLayer> open = OpenLayer.all(folder, file, faults, problems);
         stopAtFaults();
         LocalFrame frame = frame(open);
-        Map<Role, List<Feature>> features = features(file, open, frame);
+        PlanDatum datum = PlanDatum.of(file, open, problems);
+        Map<Role, List<Feature>> features = features(file, open, frame, datum);
         stopAtFaults();
         new PlanSanity(faults, problems).look(features);
-        Map<Role, Layer> rasters = new GroundRasters(folder, file, frame, faults, problems).around(features.values());
+        Map<Role, Layer> rasters =
+                new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();
         Map<Role, Layer> layers = layers(file, open, features);
         layers.putAll(rasters);
@@ -113,14 +115,18 @@ public final class SiteReader {
         return LocalFrame.at(extent.centre().x, extent.centre().y);
     }
 
-    private Map<Role, List<Feature>> features(SiteFile file, List<OpenLayer> open, LocalFrame frame) {
+    private Map<Role, List<Feature>> features(SiteFile file, List<OpenLayer> open, LocalFrame frame, PlanDatum datum) {
         Map<Role, List<Feature>> features = new EnumMap<>(Role.class);
         for (OpenLayer layer : open) {
             ToLocal toLocal = new ToLocal(layer.system(), frame);
             List<Feature> made = new FeatureMaker(
                             layer.spec(), layer.raw(), toLocal::local, file.units(), faults, problems)
                     .features();
-            features.put(layer.spec().role(), made);
+            boolean foreign = WithoutHeights.isNeededFor(made)
+                    && datum.isForeign(layer.spec(), layer.system().heightDatum());
+            features.put(
+                    layer.spec().role(),
+                    foreign ? made.stream().map(WithoutHeights::of).toList() : made);
         }
         return features;
     }

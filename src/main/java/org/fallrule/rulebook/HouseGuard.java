@@ -75,7 +75,7 @@ final class HouseGuard {
     }
 
     private static boolean addsLimit(Parameter<?> parameter, Optional<?> before) {
-        return before.isEmpty() && parameter.form() instanceof Parameter.Form.LimitOf;
+        return before.isEmpty() && !parameter.asksLess() && parameter.form() instanceof Parameter.Form.LimitOf;
     }
 
     /**

@@ -56,7 +56,7 @@ final class RuleCompiler {
     /** A rule that asks nothing would look as if everything met it. */
     private void refuseIdle(LayeredRule rule, Check check, Keys keys) {
         List<Parameter<?>> limits = check.parameters().stream()
-                .filter(each -> each.form() instanceof Parameter.Form.LimitOf)
+                .filter(each -> each.form() instanceof Parameter.Form.LimitOf && !each.asksLess())
                 .toList();
         boolean asks = limits.isEmpty()
                 || limits.stream()

@@ -46,6 +46,31 @@ class GradeSheetCommandTest {
         assertThat(err.toString()).startsWith("--every");
     }
 
+    private String text(String... args) {
+        assertThat(run(args)).isZero();
+        return out.toString().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void theDistanceForDiggingByHandIsTheCountysAndSaysWhereItStands() {
+        assertThat(text("gradesheet", SITE, "--county", "larkmoor"))
+                .containsPattern("within 18 in of the outside edge of a utility on the plan, by rule hand-dig in"
+                        + " rules/counties/larkmoor.yaml:\\d+ \\(statute: State One-Call Act \\(invented\\), 12\\)");
+    }
+
+    @Test
+    void aDistanceGivenWithTheCommandStandsInPlaceOfTheCountys() {
+        assertThat(text("gradesheet", SITE, "--by-hand", "30 in", "--rules", "nowhere"))
+                .contains("within 30 in of the outside edge of a utility on the plan, as given with the command")
+                .doesNotContain("by rule");
+    }
+
+    @Test
+    void aCountyThatIsNotKnownIsRefused() {
+        assertThat(run("gradesheet", SITE, "--county", "nowhere")).isEqualTo(2);
+        assertThat(err.toString()).contains("nowhere");
+    }
+
     @Test
     void nothingIsWrittenIntoTheSite() {
         assertThat(run("gradesheet", SITE, "--out", SITE + "/out")).isEqualTo(2);

@@ -33,7 +33,16 @@ class ColumnFinderTest {
         Map<Attribute<?>, Node.Scalar> stated = new LinkedHashMap<>();
         fields.forEach((of, column) -> stated.put(of, new Node.Scalar(place, column, false)));
         LayerSpec spec = new LayerSpec(
-                role, "layer.shp", Optional.empty(), stated, Map.of(), Map.of(), new Filter.Always(), "", place);
+                role,
+                "layer.shp",
+                Optional.empty(),
+                Optional.empty(),
+                stated,
+                Map.of(),
+                Map.of(),
+                new Filter.Always(),
+                "",
+                place);
         Set<String> names = new LinkedHashSet<>(List.of(columns));
         return new ColumnFinder(spec, names, faults).of(attribute);
     }

@@ -124,6 +124,74 @@ class GroundOfASiteTest {
                 .hasMessageContaining("ground.tif: says nothing of the unit of its heights; say unit: ft, ft_us or m");
     }
 
+    private List<String> problemsOfInput(String more) {
+        return analysis(more).site().problems().stream().map(Fault::toString).toList();
+    }
+
+    @Test
+    void aRasterInAnotherDatumThanThePlanIsToldAndNotUsed() throws IOException {
+        raster("vertical_feet.tif", "ground.tif");
+        String ground = "  ground: ground.tif\n";
+
+        assertThat(analysis(ground + "datum: NGVD 29").ground()).isEmpty();
+        assertThat(problemsOfInput(ground + "datum: NGVD 29"))
+                .contains(
+                        "ground.tif: its heights are in NAVD88, the plan's in NGVD 29 (datum in site.yaml); they are not"
+                                + " shifted and not used: bring them to NGVD 29 in a GIS program, or mend the datum that is wrong in"
+                                + " site.yaml");
+        assertThat(analysis(ground + "datum: NAVD 88").ground()).isPresent();
+        assertThat(problemsOfInput(ground + "datum: NAVD 88")).noneMatch(says -> says.contains("datum"));
+        assertThat(analysis(ground).ground()).isPresent();
+    }
+
+    @Test
+    void spotsThatSiteYamlPutsIntoAnotherDatumAreToldAndNotUsed() {
+        spots("spot.geojson", 640, 640, 640, 640, 640);
+
+        assertThat(analysis("  spot: {file: spot.geojson, datum: NGVD29}\ndatum: NAVD88")
+                        .ground())
+                .isEmpty();
+        assertThat(problemsOfInput("  spot: {file: spot.geojson, datum: NGVD29}\ndatum: NAVD88"))
+                .anyMatch(says -> says.startsWith("spot.geojson: its heights are in NGVD29, the plan's in NAVD88"));
+        assertThat(analysis("  spot: {file: spot.geojson, datum: North American Vertical Datum of 1988}\ndatum: NAVD88")
+                        .ground())
+                .isPresent();
+    }
+
+    @Test
+    void invertsInAnotherDatumAreNotUsedAndDoNotMeetAnything() {
+        spots("spot.geojson", 640, 640, 640, 640, 640);
+        String mixed = "  spot: {file: spot.geojson, datum: NAVD88}\n";
+        folder.replacing("pipe.geojson", "\"diameter\"", "\"status\": \"existing\", \"diameter\"");
+        String plan = PLAN.replace("pipe: pipe.geojson", "pipe: {file: pipe.geojson, datum: NGVD29}");
+        SiteAnalysis analysis = SiteAnalysis.of(SiteReader.read(
+                folder.with("site.yaml", plan + mixed + "datum: NAVD88").path()));
+
+        assertThat(analysis.network().runs().get(0).invertUp()).isEmpty();
+        assertThat(new Cover()
+                        .observe(analysis, PlanInFeet.terms(new Cover(), "at_least: 12 in")).stream()
+                                .map(PlanInFeet::line))
+                .singleElement()
+                .asString()
+                .startsWith("cannot_tell P-1; lacks the upstream invert of pipe P-1");
+
+        // without a word on the whole plan, the drain's datum is the plan's, and the ground is the stranger
+        SiteAnalysis silent = SiteAnalysis.of(
+                SiteReader.read(folder.with("site.yaml", plan + mixed).path()));
+        assertThat(silent.ground()).isEmpty();
+        assertThat(silent.network().runs().get(0).invertUp()).isPresent();
+    }
+
+    @Test
+    void aRasterThatContradictsSiteYamlIsTold() throws IOException {
+        raster("vertical_feet.tif", "ground.tif");
+
+        assertThat(problemsOfInput("  ground: {file: ground.tif, datum: NGVD29}\ndatum: NAVD88"))
+                .contains(
+                        "ground.tif: its heights are in NAVD88 by its own words; NGVD29 in site.yaml was not used; mend the"
+                                + " one that is wrong");
+    }
+
     @Test
     void aRasterElsewhereIsAFault() throws IOException {
         raster("plain.tif", "ground.tif");

@@ -39,6 +39,7 @@ class ValueReaderTest {
                 role,
                 "marks.shp",
                 Optional.empty(),
+                Optional.empty(),
                 Map.of(),
                 ofLayer,
                 values,

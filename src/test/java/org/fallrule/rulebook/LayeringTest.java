@@ -246,6 +246,19 @@ class LayeringTest {
     }
 
     @Test
+    void aStretchOfItsOwnWhereTheCountyLooksAlongTheWholeWayLoosens() {
+        String way = "way: {title: x, check: flow_path, from: outfall, to: walk, until: street, weight: must,"
+                + " basis: {kind: practice}}";
+        county("rules: {" + way + "}\n")
+                .with("house/h.yaml", "rules: {way: {within: 90 ft, basis: {kind: practice}}}\n");
+
+        assertThat(books.faultsOfHouse())
+                .containsExactly(
+                        "rules/house/h.yaml:2:9: rule way changes within, which may loosen it; a house book may"
+                                + " only tighten, or say loosen_because: \"…\"");
+    }
+
+    @Test
     void aHouseMayNotPutCasesInAnotherOrderWhereMoreThanOneCouldHold() {
         county("""
                 rules:

@@ -38,10 +38,11 @@ public final class FlowPath implements Check {
     static final Parameter<Selection> UNTIL = Parameter.features(
             "until", "what takes the water in, so that its way ends there", Role.STREET, Role.WATER_BODY);
     static final Parameter<Limits> WITHIN = Parameter.limit(
-            "within",
-            Bound.AT_LEAST,
-            Dimension.LENGTH,
-            "the first stretch of the water's way, on which it must not come there; its whole way when it is not given");
+                    "within",
+                    Bound.AT_LEAST,
+                    Dimension.LENGTH,
+                    "the first stretch of the water's way, on which it must not come there; its whole way when it is not given")
+            .thatAsksLess();
     static final Parameter<Quantity> DEEPER = Parameter.quantity(
             "pond_deeper_than",
             Dimension.LENGTH,

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.Accuracy;
+import java.util.stream.Stream;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.analysis.WidestOfPlan;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
@@ -21,6 +23,7 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -145,22 +148,56 @@ public final class Clearance implements Check {
     private static Observation measured(
             SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
         PlanDistance distance = PlanDistance.between(subject, other);
+        Observation seen = held(analysis, subject, other, asked, distance, distance.gap());
+        List<Feature> unknown =
+                Stream.of(subject, other).filter(Clearance::hasNoSize).toList();
+        boolean atLeast = asked.limit().bound() == Bound.AT_LEAST;
+        Outcome sure = atLeast ? Outcome.FAILS : Outcome.MEETS;
+        if (unknown.isEmpty() || seen.outcome() == sure) {
+            return seen;
+        }
+        List<WidestOfPlan> widest = unknown.stream()
+                .flatMap(each -> WidestOfPlan.standingFor(each, analysis.site()).stream())
+                .toList();
+        Length gap = distance.gap();
+        for (WidestOfPlan each : widest) {
+            gap = gap.minus(each.half());
+        }
+        Observation counted = held(analysis, subject, other, asked, distance, gap);
+        if (!atLeast || widest.size() < unknown.size() || counted.outcome() != Outcome.MEETS) {
+            return toCentreline(seen, unknown);
+        }
+        for (WidestOfPlan each : widest) {
+            counted = counted.noting(each.spoken());
+        }
+        return counted;
+    }
+
+    private static Observation held(
+            SiteAnalysis analysis,
+            Feature subject,
+            Feature other,
+            Limits.Answer.Asked asked,
+            PlanDistance distance,
+            Length gap) {
         double accuracy = Accuracy.ofDistance(analysis, subject, other).metres();
-        Observation seen = Observation.measured(subject, asked.against("plan distance", distance.gap(), accuracy))
+        return Observation.measured(subject, asked.against("plan distance", gap, accuracy))
                 .against(other)
                 .at(distance.between());
-        Outcome sure = asked.limit().bound() == Bound.AT_LEAST ? Outcome.FAILS : Outcome.MEETS;
-        return toCentreline(toCentreline(seen, subject, sure), other, sure);
+    }
+
+    private static boolean hasNoSize(Feature feature) {
+        boolean isPipe = feature.role() == Role.PIPE || feature.role() == Role.UTILITY;
+        return isPipe && OutsideDiameter.of(feature).isEmpty();
     }
 
     /** The edge of a pipe whose size is not known is nearer than its centreline: that makes one outcome sure, not the other. */
-    private static Observation toCentreline(Observation seen, Feature feature, Outcome sure) {
-        boolean isPipe = feature.role() == Role.PIPE || feature.role() == Role.UTILITY;
-        if (!isPipe || seen.outcome() == sure || OutsideDiameter.of(feature).isPresent()) {
-            return seen;
+    private static Observation toCentreline(Observation seen, List<Feature> unknown) {
+        Observation open = seen.with(Outcome.CANNOT_TELL);
+        for (Feature feature : unknown) {
+            open = open.lacking(new Missing("diameter of " + feature.spoken(), "give diameter with its unit"));
         }
-        return seen.with(Outcome.CANNOT_TELL)
-                .lacking(new Missing("diameter of " + feature.spoken(), "give diameter with its unit"));
+        return open;
     }
 
     /** Outside of a lot that may be a neighbour's nothing has failed yet. */

@@ -28,8 +28,8 @@ import org.locationtech.jts.geom.Geometry;
 /** The run of the drain that lies so near a marked utility that it must be dug by hand. */
 @AutoService(Check.class)
 public final class HandDig implements Check {
-    static final Parameter<Selection> FROM = Parameter.features("from", "the marked utilities", Role.UTILITY);
-    static final Parameter<Quantity> ZONE = Parameter.quantity(
+    public static final Parameter<Selection> FROM = Parameter.features("from", "the marked utilities", Role.UTILITY);
+    public static final Parameter<Quantity> ZONE = Parameter.quantity(
                     "zone", Dimension.LENGTH, "tolerance zone of the state, from the outside edge of the utility")
             .always();
     static final Parameter<Selection> PRIVATE = new Parameter<>(
@@ -37,8 +37,9 @@ public final class HandDig implements Check {
             new Parameter.Form.Features(List.of(Role.UTILITY)),
             Selection.class,
             false,
+            false,
             "the lines that one-call does not mark");
-    static final Parameter<Quantity> SIZE = Parameter.quantity(
+    public static final Parameter<Quantity> SIZE = Parameter.quantity(
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")

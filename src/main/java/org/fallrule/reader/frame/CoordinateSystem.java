@@ -20,6 +20,7 @@ public final class CoordinateSystem {
     private final OptionalDouble heightUnit;
     private final AreaOfUse area;
     private final Unprojection unprojection;
+    private final Optional<String> heightDatum;
 
     CoordinateSystem(
             String name,
@@ -27,11 +28,22 @@ public final class CoordinateSystem {
             OptionalDouble heightUnit,
             AreaOfUse area,
             Unprojection unprojection) {
+        this(name, linearUnit, heightUnit, area, unprojection, Optional.empty());
+    }
+
+    private CoordinateSystem(
+            String name,
+            OptionalDouble linearUnit,
+            OptionalDouble heightUnit,
+            AreaOfUse area,
+            Unprojection unprojection,
+            Optional<String> heightDatum) {
         this.name = name;
         this.linearUnit = linearUnit;
         this.heightUnit = heightUnit;
         this.area = area;
         this.unprojection = unprojection;
+        this.heightDatum = heightDatum;
     }
 
     /**
@@ -64,6 +76,15 @@ public final class CoordinateSystem {
     /** Metres in one unit of height, where the definition has a vertical part; empty when it says nothing of heights. */
     public OptionalDouble heightUnitToMetre() {
         return heightUnit;
+    }
+
+    /** The name of the vertical datum, where the definition has a vertical part. */
+    public Optional<String> heightDatum() {
+        return heightDatum;
+    }
+
+    CoordinateSystem withHeightsOn(Optional<String> datum) {
+        return new CoordinateSystem(name, linearUnit, heightUnit, area, unprojection, datum);
     }
 
     /**

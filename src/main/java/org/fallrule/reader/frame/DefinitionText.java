@@ -68,6 +68,8 @@ final class DefinitionText {
     }
 
     private static CoordinateSystem byWkt(WktText wkt, Optional<AreaOfUse> area, Place where) {
-        return new Definition(WktParsing.parse(wkt.horizontal(), where), where).system(wkt.heightUnit(), area);
+        return new Definition(WktParsing.parse(wkt.horizontal(), where), where)
+                .system(wkt.heightUnit(), area)
+                .withHeightsOn(wkt.heightDatum());
     }
 }

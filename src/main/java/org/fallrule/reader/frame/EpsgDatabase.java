@@ -10,6 +10,7 @@ import org.geotools.api.metadata.extent.GeographicBoundingBox;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
+import org.geotools.api.referencing.crs.VerticalCRS;
 import org.geotools.referencing.CRS;
 
 /**
@@ -53,7 +54,10 @@ final class EpsgDatabase {
         Definition definition = new Definition(horizontal == null ? found : horizontal, where);
         OptionalDouble heightUnit =
                 vertical == null ? OptionalDouble.empty() : OptionalDouble.of(definition.metresInUnitOf(vertical));
-        return definition.system(heightUnit, area(found));
+        Optional<String> heightDatum = vertical instanceof VerticalCRS known
+                ? Optional.of(known.getDatum().getName().getCode())
+                : Optional.empty();
+        return definition.system(heightUnit, area(found)).withHeightsOn(heightDatum);
     }
 
     private static Optional<AreaOfUse> area(CoordinateReferenceSystem found) {

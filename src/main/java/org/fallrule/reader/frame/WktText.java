@@ -2,6 +2,7 @@ package org.fallrule.reader.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -15,8 +16,9 @@ import org.fallrule.document.UnusableInput;
  *
  * @param horizontal the text of the PROJCS or GEOGCS
  * @param heightUnit metres in the vertical system's unit; empty without one
+ * @param heightDatum the name of the vertical system's datum; empty without one
  */
-record WktText(String horizontal, OptionalDouble heightUnit) {
+record WktText(String horizontal, OptionalDouble heightUnit, Optional<String> heightDatum) {
     private static final Set<String> HORIZONTAL = Set.of("PROJCS", "GEOGCS");
     private static final Set<String> VERTICAL = Set.of("VERT_CS", "VERTCS");
     private static final Set<String> SECOND_EDITION = Set.of(
@@ -35,6 +37,8 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
     private static final Pattern UNIT = Pattern.compile(
             "UNIT\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*([0-9]+(?:\\.[0-9]*)?(?:[eE][-+]?[0-9]+)?)",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern DATUM =
+            Pattern.compile("(?:VERT_DATUM|VDATUM|DATUM)\\s*[\\[(]\\s*\"([^\"]*)\"", Pattern.CASE_INSENSITIVE);
 
     static WktText split(String text, Place where) {
         List<String> systems = new ArrayList<>();
@@ -53,11 +57,16 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
     private static WktText of(List<String> systems, Place where) {
         String horizontal = "";
         OptionalDouble unit = OptionalDouble.empty();
+        Optional<String> datum = Optional.empty();
         for (String system : systems) {
             if (HORIZONTAL.contains(WktElements.keyword(system)) && horizontal.isEmpty()) {
                 horizontal = system;
             } else if (VERTICAL.contains(WktElements.keyword(system))) {
                 unit = unitOf(system, where);
+                datum = DATUM.matcher(system)
+                        .results()
+                        .map(found -> found.group(1))
+                        .findFirst();
             } else if (!WktElements.keyword(system).equals("AUTHORITY")) {
                 throw refused(WktElements.keyword(system), where);
             }
@@ -66,7 +75,7 @@ record WktText(String horizontal, OptionalDouble heightUnit) {
             throw new UnusableInput(
                     where, "this well-known text has no PROJCS or GEOGCS, so positions cannot be placed");
         }
-        return new WktText(horizontal, unit);
+        return new WktText(horizontal, unit, datum);
     }
 
     private static UnusableInput refused(String keyword, Place where) {

@@ -72,6 +72,11 @@ final class AsciiGridFile implements RasterFile {
     }
 
     @Override
+    public Optional<String> heightDatum() {
+        return Optional.empty();
+    }
+
+    @Override
     public List<Fault> notes() {
         return List.of();
     }

@@ -60,6 +60,11 @@ final class GeoKeys {
         return system.isPresent() ? HeightUnits.ofVerticalCode(system.getAsInt()) : Optional.empty();
     }
 
+    Optional<String> heightDatum() {
+        OptionalInt system = code(VERTICAL_CRS);
+        return system.isPresent() ? HeightUnits.datumOfVerticalCode(system.getAsInt()) : Optional.empty();
+    }
+
     private Optional<String> wkt(int key) {
         Matcher found = WKT_IN_CITATION.matcher(text(key));
         return found.find() ? Optional.of(found.group(1).replaceFirst("\\|.*", "")) : Optional.empty();

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Unit;
 
-/** The units of height that rasters name, by factor and by code. */
+/** The units and datums of height that rasters name, by factor and by code. */
 final class HeightUnits {
     /** Relative; tells the survey foot, 2e-6 longer, from the international one. */
     private static final double SAME = 1e-7;
@@ -39,6 +39,18 @@ final class HeightUnits {
             case 5703, 7968, 5773, 3855, 5714 -> Optional.of(Unit.ELEVATION_METRE);
             case 8228 -> Optional.of(Unit.ELEVATION_FOOT);
             case 6360, 5702 -> Optional.of(Unit.ELEVATION_SURVEY_FOOT);
+            default -> Optional.empty();
+        };
+    }
+
+    /** The datum by the same codes, and by those of the datums themselves, which some files hold in their place. */
+    static Optional<String> datumOfVerticalCode(int code) {
+        return switch (code) {
+            case 5703, 8228, 6360, 5103 -> Optional.of("NAVD88");
+            case 7968, 5702, 5102 -> Optional.of("NGVD29");
+            case 5773 -> Optional.of("EGM96");
+            case 3855 -> Optional.of("EGM2008");
+            case 5714 -> Optional.of("mean sea level");
             default -> Optional.empty();
         };
     }

@@ -21,6 +21,9 @@ interface RasterFile {
     /** The unit of its heights, where the file says. */
     Optional<Unit> heightUnit();
 
+    /** The vertical datum of its heights, where the file says. */
+    Optional<String> heightDatum();
+
     /** What is odd about its description without making it unusable. */
     List<Fault> notes();
 

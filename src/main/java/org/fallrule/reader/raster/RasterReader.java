@@ -35,9 +35,10 @@ public final class RasterReader {
      *
      * @param heights the ground
      * @param crs the name of the raster's coordinate reference system
+     * @param datum the vertical datum that it names, if it does
      * @param notes what was odd without making the raster unusable
      */
-    public record Reading(HeightField heights, String crs, List<Fault> notes) {}
+    public record Reading(HeightField heights, String crs, Optional<String> datum, List<Fault> notes) {}
 
     /**
      * Reads a raster around a plan. Its coordinate reference system is the one that the file names, else that of the {@code
@@ -68,7 +69,7 @@ public final class RasterReader {
         RasterAround part = new RasterAround(raster, system, frame, around, where);
         RasterHeights heights = part.heights(unit.toSi());
         part.note().ifPresent(notes::add);
-        return new Reading(heights, system.name(), List.copyOf(notes));
+        return new Reading(heights, system.name(), raster.heightDatum().or(system::heightDatum), List.copyOf(notes));
     }
 
     private RasterFile open() {
@@ -144,6 +145,7 @@ public final class RasterReader {
         return said.or(() -> given)
                 .orElseThrow(() -> new UnusableInput(
                         where,
-                        "says nothing of the unit of its heights; say unit: ft, ft_us or m for it in site.yaml"));
+                        "says nothing of the unit of its heights; say unit: ft, ft_us or m for it in site.yaml, as in layers:"
+                                + " {ground: {file: " + where.file() + ", unit: ft}}"));
     }
 }

@@ -93,6 +93,11 @@ final class TiffFile implements RasterFile {
     }
 
     @Override
+    public Optional<String> heightDatum() {
+        return keys.heightDatum();
+    }
+
+    @Override
     public List<Fault> notes() {
         return keys.isOwnProjection()
                 ? List.of(new Fault(

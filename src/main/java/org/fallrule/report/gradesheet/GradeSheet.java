@@ -2,6 +2,7 @@ package org.fallrule.report.gradesheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.network.FlowLines;
 import org.fallrule.report.Cautions;
@@ -33,14 +34,21 @@ public record GradeSheet(
         cautions = List.copyOf(cautions);
     }
 
-    private static Optional<String> utilities(Layer layer) {
+    private static Optional<String> utilities(Layer layer, HandZones zones) {
         if (layer instanceof Layer.NotSupplied) {
             return Optional.of(
                     "THE PLAN SAYS NOTHING OF UTILITIES: no crossing and no digging by hand is flagged here.");
         }
-        return layer instanceof Layer.StatedAbsent
-                ? Optional.of("The plan states that there are no utilities. Have them marked all the same.")
-                : Optional.empty();
+        if (layer instanceof Layer.StatedAbsent) {
+            return Optional.of("The plan states that there are no utilities. Have them marked all the same.");
+        }
+        String unsaid = layer.features().stream()
+                .filter(utility -> zones.reachFrom(utility).isEmpty())
+                .map(utility -> PlainText.clipped(utility.spoken(), 40))
+                .collect(Collectors.joining(", "));
+        return unsaid.isEmpty()
+                ? Optional.empty()
+                : Optional.of("No rule says how near to dig by hand to " + unsaid + ": nothing is flagged there.");
     }
 
     public static GradeSheet of(SiteAnalysis analysis, Settings settings) {
@@ -53,7 +61,7 @@ public record GradeSheet(
                 PlainText.of(analysis.site().name()),
                 analysis.site().datum().map(PlainText::of),
                 settings,
-                utilities(analysis.site().layer(Role.UTILITY)),
+                utilities(analysis.site().layer(Role.UTILITY), settings.byHand()),
                 pipes,
                 Cautions.forTheCrew());
     }

@@ -41,9 +41,9 @@ public final class GradeWords {
                         + " and at every structure, bend and crossing. Fall: to the next row. ? : the plan does not tell.",
                 "Cut: from the ground to the bottom of the trench, which is the invert less the wall of the pipe less "
                         + settings.bedding().text() + " of bedding.",
-                "By hand: within " + settings.handDig().text()
-                        + " of the outside edge of a utility on the plan. The state sets that distance; ask before you dig.",
                 "The inverts decide. The level is a check between them."));
+        reading.addAll(
+                settings.byHand().spoken(units).stream().map(PlainText::of).toList());
         sheet.utilities().ifPresent(reading::add);
         return reading;
     }

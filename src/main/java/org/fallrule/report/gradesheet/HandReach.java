@@ -3,6 +3,7 @@ package org.fallrule.report.gradesheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
@@ -27,14 +28,20 @@ public record HandReach(Feature utility, double from, double to) {
     /**
      * The reaches of a run in the order of their stations.
      *
-     * @param zone how far from the outside edge of a utility; where its size is not known, from its centreline
+     * @param zones how far from each utility
      */
-    static List<HandReach> along(SiteAnalysis analysis, PipeRun run, Length zone) {
+    static List<HandReach> along(SiteAnalysis analysis, PipeRun run, HandZones zones) {
+        double half =
+                OutsideDiameter.of(run.pipe()).map(OutsideDiameter::radius).orElse(0.0);
         List<HandReach> reaches = new ArrayList<>();
         LengthIndexedLine line = new LengthIndexedLine(run.axis());
         for (Feature utility : analysis.site().features(Role.UTILITY)) {
-            double reach = radius(utility) + zone.metres() + radius(run.pipe());
-            Geometry inside = run.axis().intersection(utility.geometry().buffer(reach, ARC_SEGMENTS));
+            Optional<Length> zone = zones.reachFrom(utility);
+            if (zone.isEmpty()) {
+                continue;
+            }
+            Geometry near = utility.geometry().buffer(zone.get().metres() + half, ARC_SEGMENTS);
+            Geometry inside = run.axis().intersection(near);
             for (int i = 0; i < inside.getNumGeometries(); i++) {
                 if (inside.getGeometryN(i).getLength() > Dimension.LENGTH.tolerance()) {
                     double[] ends = line.indicesOf(inside.getGeometryN(i));
@@ -44,10 +51,6 @@ public record HandReach(Feature utility, double from, double to) {
         }
         reaches.sort(Comparator.comparingDouble(HandReach::from));
         return reaches;
-    }
-
-    private static double radius(Feature pipe) {
-        return OutsideDiameter.of(pipe).map(OutsideDiameter::radius).orElse(0.0);
     }
 
     boolean holds(double station) {

@@ -31,7 +31,7 @@ public record PipeGrade(PipeRun run, List<GradeRow> rows, List<HandReach> reache
     }
 
     static PipeGrade of(SiteAnalysis analysis, PipeRun run, Settings settings) {
-        List<HandReach> reaches = HandReach.along(analysis, run, Settings.length(settings.handDig()));
+        List<HandReach> reaches = HandReach.along(analysis, run, settings.byHand());
         List<UtilityCrossing> crossings = UtilityCrossing.along(analysis, run);
         GradePlaces places = new GradePlaces(run, Settings.length(settings.every()), settings.units());
         places.crossings(crossings);
@@ -53,7 +53,7 @@ public record PipeGrade(PipeRun run, List<GradeRow> rows, List<HandReach> reache
                     reaches.stream().anyMatch(reach -> reach.holds(station)),
                     all.get(i).getValue()));
         }
-        return new PipeGrade(run, rows, reaches, missing(run, rows, crossings));
+        return new PipeGrade(run, rows, reaches, missing(run, rows, crossings, settings));
     }
 
     /** Between its ends a pipe's invert is known only when both are. */
@@ -89,7 +89,8 @@ public record PipeGrade(PipeRun run, List<GradeRow> rows, List<HandReach> reache
                 .max(Comparator.comparingDouble(row -> row.cut().orElseThrow().metres()));
     }
 
-    private static List<String> missing(PipeRun run, List<GradeRow> rows, List<UtilityCrossing> crossings) {
+    private static List<String> missing(
+            PipeRun run, List<GradeRow> rows, List<UtilityCrossing> crossings, Settings settings) {
         List<String> missing = new ArrayList<>();
         if (run.invertUp().isEmpty()) {
             missing.add("Invert at the upstream end is not given.");
@@ -108,9 +109,7 @@ public record PipeGrade(PipeRun run, List<GradeRow> rows, List<HandReach> reache
             missing.add("Ground is not known at " + bare + " of " + rows.size() + " rows.");
         }
         crossings.stream()
-                .filter(crossing -> crossing.size().isEmpty())
-                .map(crossing -> "Size of " + crossing.utility().spoken()
-                        + " is not given: by hand is told from its centreline.")
+                .flatMap(crossing -> settings.byHand().instead(crossing.utility(), settings.units()).stream())
                 .distinct()
                 .forEach(missing::add);
         return missing;

@@ -9,9 +9,9 @@ import org.fallrule.measure.Written;
  *
  * @param every from one row to the next
  * @param bedding how far the trench bottom lies under the outside bottom of the pipe
- * @param handDig how far from the outside edge of a utility the trench is dug by hand
+ * @param byHand how near to a utility the trench is dug by hand
  */
-public record Settings(Written every, Written bedding, Written handDig) {
+public record Settings(Written every, Written bedding, HandZones byHand) {
 
     /** The units that the whole sheet is printed in: those in which the distance between rows was given. */
     public SheetUnits units() {

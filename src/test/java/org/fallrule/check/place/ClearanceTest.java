@@ -235,6 +235,30 @@ class ClearanceTest {
     }
 
     @Test
+    void aPipeOfUnknownSizeMeetsWhereEvenTheWidestPipeOfThePlanWould() {
+        PlanInFeet plan = plan().with(BUILDING, "B-1", "POLYGON ((0 0, 20 0, 20 -20, 0 -20, 0 0))")
+                .with(PIPE, "P-1", "LINESTRING (-10 5.25, 30 5.25)")
+                .with(PIPE, "P-2", "LINESTRING (-10 50, 30 50)", "outside_diameter = 4 in")
+                .with(PIPE, "P-3", "LINESTRING (-10 60, 30 60)", "outside_diameter = 6 in");
+
+        assertThat(check(plan, "from: pipe\nto: building\nat_least: 5 ft"))
+                .startsWith("meets P-1 to B-1: 5.00 ft; diameter of pipe P-1 is not given;"
+                        + " counted as wide as the widest pipe of the plan, 6.0 in");
+        assertThat(check(plan, "from: pipe\nto: building\nat_least: 5.01 ft"))
+                .startsWith("cannot_tell P-1 to B-1: 5.25 ft; lacks diameter of pipe P-1");
+        assertThat(check(plan, "from: pipe\nto: building\nat_least: 6 ft")).startsWith("fails P-1 to B-1: 5.25 ft");
+    }
+
+    @Test
+    void aUtilityOfUnknownSizeIsNotCountedAsAPipe() {
+        PlanInFeet plan = plan().with(PIPE, "P-1", "LINESTRING (0 0, 30 0)", "outside_diameter = 6 in")
+                .with(UTILITY, "U-1", "LINESTRING (0 90, 30 90)");
+
+        assertThat(check(plan, "from: utility\nto: pipe\nat_least: 5 ft"))
+                .containsExactly("cannot_tell U-1 to P-1: 89.75 ft; lacks diameter of utility U-1");
+    }
+
+    @Test
     void withinTheAccuracyOfTheSurveyOnEitherSideOfTheLimitItIsBorderline() {
         assertThat(check(outfallAbovePublicWalk("4.85").surveyedTo(0.1, 0), PUBLIC_WALK_5_FT))
                 .containsExactly("fails OF-1 to W-1: 4.85 ft");

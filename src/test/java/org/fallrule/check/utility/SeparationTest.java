@@ -156,6 +156,17 @@ class SeparationTest {
     }
 
     @Test
+    void aPipeOfUnknownSizeMeetsWhereEvenTheWidestPipeOfThePlanWould() {
+        PlanInFeet sized = MAIN.with(PIPE, "P-2", "LINESTRING (0 90, 60 90)", "outside_diameter = 6 in");
+
+        assertThat(check(sized.with(PIPE, "P-1", "LINESTRING (0 10.75, 60 20)"), BESIDE_A_MAIN))
+                .containsExactly("meets P-1 to U-1: 10.00 ft; diameter of pipe P-1 is not given;"
+                        + " counted as wide as the widest pipe of the plan, 6.0 in");
+        assertThat(check(sized.with(PIPE, "P-1", "LINESTRING (0 10.74, 60 20)"), BESIDE_A_MAIN))
+                .containsExactly("cannot_tell P-1 to U-1: 10.24 ft; lacks diameter of pipe P-1");
+    }
+
+    @Test
     void aPipeOfUnknownSizeCanFailButNotMeet() {
         assertThat(check(MAIN.with(PIPE, "P-1", "LINESTRING (0 9, 60 20)"), BESIDE_A_MAIN))
                 .containsExactly(

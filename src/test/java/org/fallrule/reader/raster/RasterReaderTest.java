@@ -38,7 +38,7 @@ class RasterReaderTest {
         assertThatThrownBy(() -> read(Fixture.path("plain.tif"), Optional.empty(), Optional.empty(), FRAME))
                 .isInstanceOf(UnusableInput.class)
                 .hasMessage("ground/plain.tif: says nothing of the unit of its heights; say unit: ft, ft_us or m for it"
-                        + " in site.yaml");
+                        + " in site.yaml, as in layers: {ground: {file: ground/plain.tif, unit: ft}}");
     }
 
     @Test

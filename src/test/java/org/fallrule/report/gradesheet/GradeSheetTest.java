@@ -1,6 +1,7 @@
 package org.fallrule.report.gradesheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 
 import java.util.List;
@@ -10,6 +11,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Written;
+import org.fallrule.report.SampleRules;
 import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +33,7 @@ class GradeSheetTest {
     }
 
     private static Settings every(String every) {
-        return new Settings(length(every), length("4 in"), length("24 in"));
+        return new Settings(length(every), length("4 in"), HandZones.given(length("24 in")));
     }
 
     private static Written length(String text) {
@@ -99,6 +101,29 @@ class GradeSheetTest {
                         "0+12.3|9.88|6.88|3.35|0.08|hand|by hand to here: gas G-1",
                         "0+20.0|9.80|6.80|3.35|0.05||",
                         "0+25.0|9.75|6.75|3.35|||outfall OF-1");
+    }
+
+    @Test
+    void whatNoRuleSpeaksOfIsSaidNotToBeFlagged() {
+        // the sample rules have digging by hand along sprinkler lines only
+        Settings settings = new Settings(length("10 ft"), length("4 in"), HandZones.of(SampleRules.load()));
+        PlanInFeet crossed = pipe("LINESTRING (0 0, 25 0)", FOUR_INCH)
+                .with(Role.UTILITY, "G-1", "LINESTRING (5 -9, 5 9)", "kind = gas", "diameter = 3 in")
+                .with(Role.UTILITY, "I-1", "LINESTRING (15 -9, 15 9)", "kind = irrigation");
+        GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(crossed.site()), settings);
+
+        // 1 in for half of 2 in, which the rule has, + 24 in + half of 4.5 in = 2.2708 ft on both sides
+        assertThat(sheet.pipes().get(0).reaches()).singleElement().satisfies(reach -> {
+            assertThat(reach.utility().id()).isEqualTo("I-1");
+            assertThat(reach.from() / 0.3048).isCloseTo(15 - 27.25 / 12, within(1e-6));
+        });
+        assertThat(sheet.utilities())
+                .hasValue("No rule says how near to dig by hand to gas G-1: nothing is flagged there.");
+        assertThat(sheet.pipes().get(0).missing())
+                .contains("Size of irrigation I-1 is not given: by hand is told for 2 in, as the rule has it.");
+        assertThat(new GradeWords(sheet).reading())
+                .anyMatch(line -> line.startsWith("By hand: within 24 in of the outside edge of a utility with kind ="
+                        + " 'irrigation' on the plan, by rule sprinkler-hand-dig in rules/baseline.yaml:"));
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.fallrule.check.PlanInFeet;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Written;
 import org.fallrule.report.gradesheet.GradeSheet;
+import org.fallrule.report.gradesheet.HandZones;
 import org.fallrule.report.gradesheet.Settings;
 import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class GradeSheetPdfTest {
                         "invert_down = 6.75 ft")
                 .with(Role.OUTFALL, "OF-1", "POINT (" + feet + " 0)")
                 .with(Role.UTILITY, "G-1", "LINESTRING (10 -9, 10 9)", "kind = gas");
-        Settings settings = new Settings(length("10 ft"), length("4 in"), length("24 in"));
+        Settings settings = new Settings(length("10 ft"), length("4 in"), HandZones.given(length("24 in")));
         return GradeSheet.of(SiteAnalysis.of(plan.site()), settings);
     }
 
