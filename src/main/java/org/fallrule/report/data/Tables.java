@@ -21,7 +21,7 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Point;
 
-/** The tables of a report: pipes, inlets, outfalls, crossings. */
+/** The tables of a report: pipes, inlets, outfalls, drops at structures, crossings. */
 public final class Tables {
     private final Report report;
 
@@ -38,6 +38,8 @@ public final class Tables {
                 inlets(),
                 "outfalls",
                 structures(Role.OUTFALL),
+                "drops",
+                DropRows.of(report.analysis().network()),
                 "crossings",
                 report.review().findings().stream()
                         .filter(Tables::isCrossing)
@@ -124,7 +126,7 @@ public final class Tables {
         return row;
     }
 
-    private static void put(Map<String, Object> row, String name, Optional<? extends Quantity> quantity, Unit unit) {
+    static void put(Map<String, Object> row, String name, Optional<? extends Quantity> quantity, Unit unit) {
         quantity.ifPresent(value -> row.put(
                 name,
                 FindingTree.ordered(

@@ -55,6 +55,7 @@ final class PageBuilder {
                         .map(fault -> FindingView.shown(new Fact(fault.where().toString(), fault.says())))
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
+                StructureRow.all(report),
                 books(),
                 Cautions.in(report.book().locality().climate()));
     }

@@ -20,6 +20,7 @@ import org.fallrule.report.Fact;
  * @param settled all other findings
  * @param problems what is wrong with the input, each with its place
  * @param pipes the pipes
+ * @param structures the inlets, cleanouts and outfalls
  * @param books the rule books
  * @param cautions what every report warns of
  */
@@ -37,6 +38,7 @@ public record ReportPage(
         List<FindingView> settled,
         List<Fact> problems,
         List<PipeRow> pipes,
+        List<StructureRow> structures,
         List<Book> books,
         List<String> cautions) {
 

@@ -1,8 +1,10 @@
 package org.fallrule.report.text;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
@@ -13,6 +15,7 @@ import org.fallrule.finding.Weight;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
+import org.fallrule.report.StructureFacts;
 import org.fallrule.rulebook.RuleBook;
 
 /** The report as text, 80 columns wide. */
@@ -52,6 +55,7 @@ public final class TextReport {
         meets();
         notes();
         notApplicable();
+        drain();
         problems();
         foot();
         return text.toString();
@@ -141,6 +145,33 @@ public final class TextReport {
                     finding.rule() + ": "
                             + String.join("; ", finding.observation().notes())));
         }
+    }
+
+    private void drain() {
+        List<String> pipes = DrainText.lines(report.analysis());
+        if (!pipes.isEmpty()) {
+            line("");
+            line("THE DRAIN ALONG THE FLOW");
+            pipes.forEach(this::line);
+        }
+        List<String> structures = StructureFacts.all(report.analysis()).stream()
+                .flatMap(facts -> structure(facts).stream())
+                .toList();
+        if (!structures.isEmpty()) {
+            line("");
+            line("WHAT DRAINS WHERE, AND DROPS FROM PIPE TO PIPE");
+            structures.forEach(each -> paragraph("  ", each));
+        }
+    }
+
+    private static Optional<String> structure(StructureFacts facts) {
+        List<String> told = new ArrayList<>();
+        facts.drainsGround().ifPresent(area -> told.add("drains ground of " + area));
+        facts.drainsRoof().ifPresent(area -> told.add("drains roof of " + area));
+        facts.drops().forEach(drop -> told.add("drop " + StructureFacts.spoken(drop)));
+        return told.isEmpty()
+                ? Optional.empty()
+                : Optional.of(facts.what() + " " + facts.feature().id() + ": " + String.join("; ", told));
     }
 
     private void problems() {

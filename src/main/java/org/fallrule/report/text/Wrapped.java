@@ -64,7 +64,8 @@ public final class Wrapped {
         used = 0;
     }
 
-    private static int columns(String word) {
+    /** Columns that a terminal gives a text. */
+    static int columns(String word) {
         return word.codePoints().map(Wrapped::columns).sum();
     }
 
