@@ -63,12 +63,12 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
     /** A condition on the features that another parameter selects; what is worked out of a role can stand in it too. */
     public static Parameter<Condition> condition(
             String name, Parameter<Selection> on, Map<Role, Attribute<?>> workedOut, String meaning) {
-        return new Parameter<>(name, new Form.ConditionOn(on.name(), workedOut), Condition.class, true, meaning);
+        return new Parameter<>(name, new Form.ConditionOn(on.name(), workedOut), Condition.class, true, false, meaning);
     }
 
     /** Attributes of the features that another parameter selects. */
     public static Parameter<AttributeList> attributes(String name, Parameter<Selection> of, String meaning) {
-        return new Parameter<>(name, new Form.AttributesOf(of.name()), AttributeList.class, false, meaning);
+        return new Parameter<>(name, new Form.AttributesOf(of.name()), AttributeList.class, false, false, meaning);
     }
 
     /** The same parameter, which every rule must give. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.RunParts;
+import org.fallrule.analysis.WidestOfPlan;
 import org.fallrule.check.Limits;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
@@ -40,13 +41,27 @@ final class Beside {
         Length gap = sizeKnown
                 ? distance.gap()
                 : distance.gap().minus(pair.sizeIfUnknown().times(0.5));
-        Accuracy accuracy = Accuracy.ofDistance(pair.analysis(), pair.run().pipe(), pair.utility());
-        Observation seen = Observation.measured(
-                        pair.run().pipe(), asked.against("plan distance beside", gap, accuracy.metres()))
+        Observation seen = pair.withSizes(against(asked, gap, distance));
+        double limit = asked.limit().value().quantity().si();
+        return WidestOfPlan.standingFor(pair.run().pipe(), pair.analysis().site())
+                .map(widest ->
+                        against(asked, gap.minus(widest.half()), distance).noting(widest.spoken()))
+                .filter(counted -> counted.outcome() == Outcome.MEETS)
+                .map(pair::withSizeOfUtility)
+                .map(counted -> PipeAndUtility.withAccuracy(counted, accuracy()))
+                .orElseGet(() -> PipeAndUtility.withAccuracy(tooNear(seen, limit), accuracy()));
+    }
+
+    private Observation against(Limits.Answer.Asked asked, Length gap, PlanDistance distance) {
+        return Observation.measured(
+                        pair.run().pipe(),
+                        asked.against("plan distance beside", gap, accuracy().metres()))
                 .against(pair.utility())
                 .at(distance.between());
-        double limit = asked.limit().value().quantity().si();
-        return PipeAndUtility.withAccuracy(tooNear(pair.withSizes(seen), limit), accuracy);
+    }
+
+    private Accuracy accuracy() {
+        return Accuracy.ofDistance(pair.analysis(), pair.run().pipe(), pair.utility());
     }
 
     /** Where the run lies nearer than the limit, and how much of it. */

@@ -37,6 +37,7 @@ public final class HandDig implements Check {
             new Parameter.Form.Features(List.of(Role.UTILITY)),
             Selection.class,
             false,
+            false,
             "the lines that one-call does not mark");
     public static final Parameter<Quantity> SIZE = Parameter.quantity(
                     "size_if_unknown",

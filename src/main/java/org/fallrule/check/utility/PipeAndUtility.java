@@ -74,13 +74,17 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
 
     /** A value that sizes go into: without the pipe's it can fail, but not meet. */
     Observation withSizes(Observation seen) {
-        Observation noted = OutsideDiameter.of(utility).isEmpty()
-                ? seen.noting("size of " + utility.spoken() + " is not given and taken from the rule")
-                : seen;
+        Observation noted = withSizeOfUtility(seen);
         return run.size().isPresent()
                 ? noted
                 : noted.with(noted.outcome() == Outcome.FAILS ? Outcome.FAILS : Outcome.CANNOT_TELL)
                         .lacking(new Missing("diameter of " + run.pipe().spoken(), "give diameter with its unit"));
+    }
+
+    Observation withSizeOfUtility(Observation seen) {
+        return OutsideDiameter.of(utility).isEmpty()
+                ? seen.noting("size of " + utility.spoken() + " is not given and taken from the rule")
+                : seen;
     }
 
     /** Says how well a value is known and from what. */

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class TablesPart {
 
     /** Columns whose texts are names and stand as the plan writes them. */
-    private static final Set<String> NAMES = Set.of("id", "from", "to", "pipe", "utility");
+    private static final Set<String> NAMES = Set.of("id", "from", "to", "from_pipe", "to_pipe", "pipe", "utility");
 
     private final Galley galley;
     private final Report report;
