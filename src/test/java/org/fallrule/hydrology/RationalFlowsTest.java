@@ -20,6 +20,7 @@ import org.fallrule.method.MethodContract;
 import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
+@SuppressWarnings("NullAway") // what is missing fails the test
 class RationalFlowsTest implements MethodContract {
     private static final DesignStorm STORM = Rains.storm(Rains.NORTH_CAROLINA_10_YR, 5);
     private static final DesignStorm LA_QUINTA = Rains.storm(table(5, 7.83), 5);

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rain of a place as rule books state it. */
+@SuppressWarnings("NullAway") // what is missing fails the test
 class StormInBooksTest {
     private static final ReturnPeriod TEN = new ReturnPeriod(10);
 

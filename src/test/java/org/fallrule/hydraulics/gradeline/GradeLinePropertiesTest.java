@@ -20,6 +20,7 @@ import org.fallrule.measure.Length;
 import org.junit.jupiter.api.Test;
 
 /** What holds for any drain. */
+@SuppressWarnings("NullAway") // what is missing fails the test
 class GradeLinePropertiesTest {
 
     private record Drain(DrainTree tree, Map<String, Elevation> tailwater) {

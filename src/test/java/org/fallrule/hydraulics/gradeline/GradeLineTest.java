@@ -25,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** No complete worked example of a grade line could be read; parts of it are held against print, the whole against arithmetic. */
+@SuppressWarnings("NullAway") // what is missing fails the test
 class GradeLineTest implements MethodContract {
     private static final LocalLosses BOXES = LocalLosses.betweenBoxes(0.5);
 
