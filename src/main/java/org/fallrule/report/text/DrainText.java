@@ -113,7 +113,7 @@ final class DrainText {
 
     private static String crossing(UtilityCrossing crossing) {
         String top = crossing.top()
-                .map(level -> " top " + height(Optional.of(level)))
+                .map(level -> (crossing.isTopRelied() ? " top " : " said top ") + height(Optional.of(level)))
                 .orElse(" depth not known");
         return clipped("x " + crossing.utility().spoken(), WHAT - top.length()) + top;
     }
