@@ -151,8 +151,7 @@ class GradeLinePropertiesTest {
         GradeLine other = GradeLine.of(tree, tree.flows(), tailwater);
 
         one.pipes()
-                .forEach((id, grade) -> assertThat(
-                                other.pipe(id).depthUp().metres())
+                .forEach((id, grade) -> assertThat(other.pipe(id).depthUp().metres())
                         .isCloseTo(grade.depthUp().metres(), within(1e-6)));
     }
 
