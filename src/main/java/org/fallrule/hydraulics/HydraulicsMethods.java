@@ -14,8 +14,6 @@ import org.fallrule.hydraulics.outlet.RiprapApron;
 import org.fallrule.hydraulics.pipe.CriticalDepth;
 import org.fallrule.hydraulics.pipe.NormalDepth;
 import org.fallrule.hydraulics.pipe.RoundPipe;
-import org.fallrule.hydraulics.pipe.VerticalLeader;
-import org.fallrule.hydraulics.table.StormDrainTable;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodList;
 
@@ -29,8 +27,6 @@ public final class HydraulicsMethods implements MethodList {
                 RoundPipe.METHOD,
                 NormalDepth.METHOD,
                 CriticalDepth.METHOD,
-                VerticalLeader.METHOD,
-                StormDrainTable.METHOD,
                 GradeLine.METHOD,
                 WaterSurface.METHOD,
                 SagGrate.METHOD,

@@ -47,13 +47,6 @@ public final class UsUnits {
         return new Slope(value / 12);
     }
 
-    /** What falls on an area at an intensity, in gpm. */
-    public static double gpmOfRain(double squareFeet, double inchesPerHour) {
-        return new Flow(squareFeet(squareFeet).squareMetres()
-                        * inchesPerHour(inchesPerHour).metresPerSecond())
-                .in(Unit.GALLON_PER_MINUTE);
-    }
-
     /** A pipe of a bore in inches and Manning's n. */
     public static RoundPipe pipe(double boreInches, double n) {
         return new RoundPipe(Length.inches(boreInches), new Roughness(n));

@@ -54,8 +54,8 @@ class RationalFlowsTest implements MethodContract {
     void areasAddUpAndTheLongestTimeCounts() {
         Map<String, Answer<GatheredFlow>> flows =
                 flows(STORM, inlet("A", 4000, 12, "B", 1), inlet("B", 4000, 6, "OF", 2), outfall());
-        GatheredFlow atB = flows.get("B").value().orElseThrow();
-        GatheredFlow atOutfall = flows.get("OF").value().orElseThrow();
+        GatheredFlow atB = at(flows, "B").value().orElseThrow();
+        GatheredFlow atOutfall = at(flows, "OF").value().orElseThrow();
 
         assertThat(atB.runoff().area().in(Unit.SQUARE_FOOT)).isCloseTo(8000, within(1e-6));
         assertThat(atB.longest().in(Unit.MINUTE)).isCloseTo(13, within(1e-9));
@@ -67,13 +67,13 @@ class RationalFlowsTest implements MethodContract {
     void aSmallSlowAreaDoesNotTakeAwayFromALargeQuickOne() {
         Map<String, Answer<GatheredFlow>> flows =
                 flows(STORM, inlet("lawn", 100, 60, "roof", 0), inlet("roof", 3000, 5, "OF", 0), outfall());
-        GatheredFlow atRoof = flows.get("roof").value().orElseThrow();
+        GatheredFlow atRoof = at(flows, "roof").value().orElseThrow();
         double roofAlone = cubicFeet(flows(STORM, inlet("roof", 3000, 5, "OF", 0), outfall()), "roof");
 
         assertThat(atRoof.flow().in(Unit.CUBIC_FOOT_PER_SECOND)).isCloseTo(roofAlone, within(1e-12));
         assertThat(atRoof.fromPart()).contains("roof");
-        assertThat(flows.get("OF").value().orElseThrow().fromPart()).contains("roof");
-        assertThat(flows.get("lawn").value().orElseThrow().fromPart()).isEmpty();
+        assertThat(at(flows, "OF").value().orElseThrow().fromPart()).contains("roof");
+        assertThat(at(flows, "lawn").value().orElseThrow().fromPart()).isEmpty();
     }
 
     @Test
@@ -86,10 +86,10 @@ class RationalFlowsTest implements MethodContract {
                 outfall());
         String why = "outside the table: 61 min, the table ends at 60 min";
 
-        assertThat(flows.get("A").why()).isEqualTo(why);
-        assertThat(flows.get("B").why()).isEqualTo(why);
-        assertThat(flows.get("OF").why()).isEqualTo(why);
-        assertThat(flows.get("C").value()).isPresent();
+        assertThat(at(flows, "A").why()).isEqualTo(why);
+        assertThat(at(flows, "B").why()).isEqualTo(why);
+        assertThat(at(flows, "OF").why()).isEqualTo(why);
+        assertThat(at(flows, "C").value()).isPresent();
     }
 
     @Test
@@ -97,8 +97,8 @@ class RationalFlowsTest implements MethodContract {
         Catchment dry = new Catchment("dry", Optional.empty(), minutes(0), Optional.of("A"), minutes(0));
         Map<String, Answer<GatheredFlow>> flows = flows(STORM, dry, inlet("A", 4000, 5, "OF", 0), outfall());
 
-        assertThat(flows.get("dry").why()).isEqualTo("no area drains here");
-        assertThat(flows.get("OF").value()).isPresent();
+        assertThat(at(flows, "dry").why()).isEqualTo("no area drains here");
+        assertThat(at(flows, "OF").value()).isPresent();
     }
 
     @Test
@@ -139,7 +139,11 @@ class RationalFlowsTest implements MethodContract {
         return new Catchment("OF", Optional.empty(), minutes(0), Optional.empty(), minutes(0));
     }
 
+    private static Answer<GatheredFlow> at(Map<String, Answer<GatheredFlow>> flows, String id) {
+        return Optional.ofNullable(flows.get(id)).orElseThrow();
+    }
+
     private static double cubicFeet(Map<String, Answer<GatheredFlow>> flows, String id) {
-        return flows.get(id).value().orElseThrow().flow().in(Unit.CUBIC_FOOT_PER_SECOND);
+        return at(flows, id).value().orElseThrow().flow().in(Unit.CUBIC_FOOT_PER_SECOND);
     }
 }

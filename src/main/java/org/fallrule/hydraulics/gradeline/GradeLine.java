@@ -76,6 +76,21 @@ public final class GradeLine {
         return line;
     }
 
+    /** How high the water stands in a node of the tree; {@link IllegalArgumentException} when it is not one of its nodes. */
+    public NodeLevel node(String id) {
+        return named(nodes, id);
+    }
+
+    /** The grade line along a pipe of the tree; {@link IllegalArgumentException} when it is not one of its pipes. */
+    public PipeGrade pipe(String id) {
+        return named(pipes, id);
+    }
+
+    private static <T> T named(Map<String, T> all, String id) {
+        return Optional.ofNullable(all.get(id))
+                .orElseThrow(() -> new IllegalArgumentException("the drain has no " + id + ", only " + all.keySet()));
+    }
+
     /** How high the water stands in each node, in the order given. */
     public Map<String, NodeLevel> nodes() {
         return Collections.unmodifiableMap(nodes);

@@ -52,16 +52,6 @@ final class DataFile {
         return rows;
     }
 
-    Optional<DataFile> inner(String key) {
-        return refusing(keys -> keys.mapping(key)).map(DataFile::new);
-    }
-
-    List<String> texts(String key) {
-        return refusing(keys -> keys.scalars(key)).stream()
-                .map(Node.Scalar::text)
-                .toList();
-    }
-
     Optional<String> find(String key) {
         return refusing(keys -> keys.text(key));
     }
@@ -91,10 +81,6 @@ final class DataFile {
 
     Optional<Quantity> findQuantity(String key, Dimension dimension) {
         return find(key).map(text -> read(key, text, dimension));
-    }
-
-    List<Quantity> quantities(String key, Dimension dimension) {
-        return texts(key).stream().map(text -> read(key, text, dimension)).toList();
     }
 
     private Quantity read(String key, String text, Dimension dimension) {

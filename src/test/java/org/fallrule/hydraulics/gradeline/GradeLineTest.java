@@ -43,7 +43,7 @@ class GradeLineTest implements MethodContract {
                 "1/ft",
                 "Soil Conservation Service pipe formula, Colorado DRMS record 769189 p. 48, read",
                 () -> {
-                    PipeGrade grade = drowned(18, 0.025, 10, 1).pipes().get("P");
+                    PipeGrade grade = drowned(18, 0.025, 10, 1).pipe("P");
                     return grade.losses().friction().metres()
                             / grade.losses().exit().metres();
                 }));
@@ -54,7 +54,7 @@ class GradeLineTest implements MethodContract {
     @CsvSource({"12, 0.012, 2, 100", "6, 0.011, 0.8, 40", "4, 0.024, 0.1, 60"})
     void aDrownedPipeLosesWhatTheCulvertFormulaSays(double inches, double n, double cfs, double feet) {
         GradeLine line = drowned(inches, n, cfs, feet);
-        double head = line.pipes().get("P").losses().exit().in(Unit.FOOT);
+        double head = line.pipe("P").losses().exit().in(Unit.FOOT);
         double formula = (1 + 0.5 + 29 * n * n * feet / Math.pow(inches / 48, 1.33)) * head;
 
         assertThat(level(line, "A") - 20).isCloseTo(formula, within(0.02 * formula));
@@ -94,7 +94,7 @@ class GradeLineTest implements MethodContract {
     }
 
     private static double level(GradeLine line, String node) {
-        return line.nodes().get(node).level().value().orElseThrow().metres() / Unit.FOOT.toSi();
+        return line.node(node).level().value().orElseThrow().metres() / Unit.FOOT.toSi();
     }
 
     private static double normalFeet(double slope, double cfs) {
@@ -122,34 +122,34 @@ class GradeLineTest implements MethodContract {
 
         assertThat(level(line, "BOX")).isCloseTo(99.802, within(0.001));
         assertThat(level(line, "UP")).isCloseTo(100.581, within(0.002));
-        PipeGrade lower = line.pipes().get("P1");
+        PipeGrade lower = line.pipe("P1");
         assertThat(lower.state()).isEqualTo(PipeState.FULL);
         assertThat(lower.losses().exit().in(Unit.FOOT)).isCloseTo(0.1450, within(0.0003));
         assertThat(lower.losses().friction().in(Unit.FOOT)).isCloseTo(0.5846, within(0.0005));
         assertThat(lower.losses().entrance().in(Unit.FOOT)).isCloseTo(0.0725, within(0.0002));
         assertThat(lower.velocityDown().in(Unit.FOOT_PER_SECOND)).isCloseTo(3.0558, within(0.0005));
-        assertThat(line.nodes().get("BOX").surcharged()).isTrue();
-        assertThat(line.nodes().get("BOX").overflows()).isFalse();
-        assertThat(line.nodes().get("BOX").freeboard().value().orElseThrow().in(Unit.FOOT))
+        assertThat(line.node("BOX").surcharged()).isTrue();
+        assertThat(line.node("BOX").overflows()).isFalse();
+        assertThat(line.node("BOX").freeboard().value().orElseThrow().in(Unit.FOOT))
                 .isCloseTo(0.698, within(0.001));
     }
 
     @Test
     void aSteepPipeRunsRapidFromCriticalDepthAtItsInletToNormalDepthAtItsEnd() {
         GradeLine line = single(12, 0.3, Optional.empty());
-        PipeGrade pipe = line.pipes().get("P");
+        PipeGrade pipe = line.pipe("P");
 
         assertThat(pipe.state()).isEqualTo(PipeState.RAPID);
         assertThat(pipe.depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
         assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo(normalFeet(2.0 / 60, 0.3), within(1e-9));
         double head = Math.pow(pipe.velocityUp().in(Unit.FOOT_PER_SECOND), 2) / 64.35;
         assertThat(level(line, "A")).isCloseTo(12 + criticalFeet(0.3) + 1.5 * head, within(1e-4));
-        assertThat(line.nodes().get("OUT").level().why()).contains("free");
+        assertThat(line.node("OUT").level().why()).contains("free");
     }
 
     @Test
     void aMildPipeNearsNormalDepthUpstream() {
-        PipeGrade pipe = single(10.18, 0.15, Optional.empty()).pipes().get("P");
+        PipeGrade pipe = single(10.18, 0.15, Optional.empty()).pipe("P");
 
         assertThat(pipe.state()).isEqualTo(PipeState.TRANQUIL);
         assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo(criticalFeet(0.15), within(1e-9));
@@ -168,7 +168,7 @@ class GradeLineTest implements MethodContract {
     void aSteepPipeDrownedToItsInletIsNoLongerRapid() {
         GradeLine line = single(12, 0.3, Optional.of(12.9));
 
-        assertThat(line.pipes().get("P").state()).isEqualTo(PipeState.FULL);
+        assertThat(line.pipe("P").state()).isEqualTo(PipeState.FULL);
         assertThat(level(line, "A")).isGreaterThan(12.9);
     }
 
@@ -176,23 +176,23 @@ class GradeLineTest implements MethodContract {
     void aPipeDrownedAtItsEndOnlyHasAFreeSurfaceAbove() {
         GradeLine line = single(12, 0.3, Optional.of(11.0));
 
-        assertThat(line.pipes().get("P").state()).isEqualTo(PipeState.PARTLY_FULL);
-        assertThat(line.pipes().get("P").depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
+        assertThat(line.pipe("P").state()).isEqualTo(PipeState.PARTLY_FULL);
+        assertThat(line.pipe("P").depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
     }
 
     @Test
     void moreThanItsCapacityStandsHalfwayBetweenCriticalDepthAndCrownAtAFreeOutfall() {
         GradeLine line = single(10.18, 0.8, Optional.empty());
-        PipeGrade pipe = line.pipes().get("P");
+        PipeGrade pipe = line.pipe("P");
 
         assertThat(pipe.state()).isEqualTo(PipeState.FULL);
         assertThat(pipe.depthDown().in(Unit.FOOT)).isCloseTo((criticalFeet(0.8) + 0.5) / 2, within(1e-9));
-        assertThat(line.nodes().get("A").surcharged()).isTrue();
+        assertThat(line.node("A").surcharged()).isTrue();
     }
 
     @Test
     void waterAboveARimComesOut() {
-        NodeLevel inlet = single(10.18, 1.4, Optional.empty()).nodes().get("A");
+        NodeLevel inlet = single(10.18, 1.4, Optional.empty()).node("A");
 
         assertThat(inlet.overflows()).isTrue();
         assertThat(inlet.freeboard().value().orElseThrow().metres()).isNegative();
@@ -203,12 +203,12 @@ class GradeLineTest implements MethodContract {
         GradeLine line = single(9.7, 0.05, Optional.empty());
 
         assertThat(level(line, "A")).isGreaterThan(10 + criticalFeet(0.05));
-        assertThat(line.pipes().get("P").depthUp().in(Unit.FOOT)).isGreaterThan(0.3 + criticalFeet(0.05));
+        assertThat(line.pipe("P").depthUp().in(Unit.FOOT)).isGreaterThan(0.3 + criticalFeet(0.05));
     }
 
     @Test
     void aLevelPipeHasALineToo() {
-        PipeGrade pipe = single(10, 0.05, Optional.empty()).pipes().get("P");
+        PipeGrade pipe = single(10, 0.05, Optional.empty()).pipe("P");
 
         assertThat(pipe.state()).isEqualTo(PipeState.TRANQUIL);
         assertThat(pipe.up().metres()).isGreaterThan(pipe.down().metres());
@@ -220,11 +220,11 @@ class GradeLineTest implements MethodContract {
         GradeLine pool = single(10.5, 0, Optional.of(10.7));
         GradeLine below = single(10.5, 0, Optional.of(10.3));
 
-        assertThat(dry.nodes().get("A").level().why()).contains("no water stands");
-        assertThat(dry.nodes().get("A").freeboard().value()).isEmpty();
-        assertThat(dry.pipes().get("P").state()).isEqualTo(PipeState.NO_FLOW);
+        assertThat(dry.node("A").level().why()).contains("no water stands");
+        assertThat(dry.node("A").freeboard().value()).isEmpty();
+        assertThat(dry.pipe("P").state()).isEqualTo(PipeState.NO_FLOW);
         assertThat(level(pool, "A")).isCloseTo(10.7, within(1e-9));
-        assertThat(below.nodes().get("A").level().value()).isEmpty();
+        assertThat(below.node("A").level().value()).isEmpty();
     }
 
     @Test
@@ -235,9 +235,9 @@ class GradeLineTest implements MethodContract {
                 Map.of("P", cfs(0.1)),
                 Map.of());
 
-        assertThat(line.nodes().get("A").level().value()).isPresent();
-        assertThat(line.nodes().get("A").freeboard().why()).contains("rim of A is not known");
-        assertThat(line.nodes().get("A").overflows()).isFalse();
+        assertThat(line.node("A").level().value()).isPresent();
+        assertThat(line.node("A").freeboard().why()).contains("rim of A is not known");
+        assertThat(line.node("A").overflows()).isFalse();
     }
 
     @Test
@@ -267,11 +267,19 @@ class GradeLineTest implements MethodContract {
                 List.of(pipe),
                 Map.of("P", cfs(0.6)),
                 Map.of("OUT", Elevation.feet(12)));
-        PipeGrade grade = line.pipes().get("P");
+        PipeGrade grade = line.pipe("P");
         double head = 0.1450;
 
         assertThat(grade.losses().exit().in(Unit.FOOT)).isCloseTo(0, within(1e-9));
         assertThat(level(line, "A")).isCloseTo(12 + 0.5846 + 0.15 * head, within(0.001));
+    }
+
+    @Test
+    void whatIsNotInTheDrainIsNotAnswered() {
+        GradeLine line = single(10.6, 0.1, Optional.empty());
+
+        assertThatThrownBy(() -> line.node("Z")).hasMessage("the drain has no Z, only [A, OUT]");
+        assertThatThrownBy(() -> line.pipe("Q")).hasMessage("the drain has no Q, only [P]");
     }
 
     @ParameterizedTest

@@ -222,6 +222,17 @@ class RoundPipeTest implements MethodContract {
                 .isGreaterThan(1.25 * 165);
     }
 
+    /**
+     * Uniform Plumbing Code table 1103.2 at 1/8 in/ft, gpm (from memory but 6 in, read as 21,400 sq ft). That such a table rests on
+     * n = 0.015 is said in National Standard Plumbing Code 2009 appendix K (read).
+     */
+    @ParameterizedTest
+    @CsvSource({"3, 34", "4, 78", "5, 139", "6, 222", "8, 478", "10, 860", "12, 1384", "15, 2473"})
+    void anOlderCodesTableFollowsAFairlyRoughPipe(double inches, double gpm) {
+        assertThat(capacity(pipe(inches, 0.015), inchPerFoot(1 / 8.0)).in(Unit.GALLON_PER_MINUTE))
+                .isCloseTo(gpm, within(0.045 * gpm));
+    }
+
     @Test
     void misprintsInTownCodesMissTheFormula() {
         double right = capacity(pipe(12, 0.013), new Slope(0.01)).in(Unit.CUBIC_FOOT_PER_SECOND);
