@@ -95,7 +95,8 @@ final class GradeSheetCommand implements Callable<Integer> {
         Optional<HandZones> given = byHand.map(text -> HandZones.given(length("--by-hand", text, false)));
         out.ifPresent(this::refuseInsideSite);
         Site plan = SiteReader.read(site);
-        HandZones zones = given.orElseGet(() -> HandZones.of(books.book(plan, books.library(), LocalDate.now(ZoneId.systemDefault()))));
+        HandZones zones = given.orElseGet(
+                () -> HandZones.of(books.book(plan, books.library(), LocalDate.now(ZoneId.systemDefault()))));
         GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(plan), new Settings(rows, under, zones));
         PrintWriter screen = spec.commandLine().getOut();
         screen.print(GradeSheetText.write(sheet));
