@@ -8,6 +8,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /** Runs the benchmarks that a pattern picks, and last the whole program over made-up sites. */
 final class Measure {
+    private static final String WHOLE = "WholeRun";
+
     private Measure() {}
 
     /**
@@ -18,12 +20,14 @@ final class Measure {
     public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
         Path built = Path.of(args[0]).toAbsolutePath();
         String wanted = args[1];
-        new Runner(new OptionsBuilder()
-                        .include(wanted)
-                        .jvmArgsAppend("-Xmx1g", "-D" + MadeSites.FOLDER + "=" + built.resolve("bench-sites"))
-                        .build())
-                .run();
-        if ("WholeRun".matches(wanted)) {
+        if (!wanted.equals(WHOLE)) {
+            new Runner(new OptionsBuilder()
+                            .include(wanted)
+                            .jvmArgsAppend("-Xmx1g", "-D" + MadeSites.FOLDER + "=" + built.resolve("bench-sites"))
+                            .build())
+                    .run();
+        }
+        if (WHOLE.matches(wanted)) {
             new WholeRun(built).measure();
         }
     }
