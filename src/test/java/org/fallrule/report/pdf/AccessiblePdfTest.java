@@ -3,9 +3,12 @@ package org.fallrule.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.fallrule.report.Report;
 import org.fallrule.report.Reports;
 import org.fallrule.report.SamplePlan;
@@ -32,7 +35,11 @@ class AccessiblePdfTest {
 
     private static List<String> faults(Report report)
             throws IOException, ModelParsingException, EncryptedPdfException, ValidationException {
-        byte[] pdf = ReportPdf.write(report, new PrintSettings(Paper.letter, LocalDate.of(2026, 6, 15)));
+        return faults(ReportPdf.write(report, new PrintSettings(Paper.letter, LocalDate.of(2026, 6, 15))));
+    }
+
+    private static List<String> faults(byte[] pdf)
+            throws IOException, ModelParsingException, EncryptedPdfException, ValidationException {
         try (PDFAParser parser =
                         Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFUA_1);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
@@ -53,5 +60,15 @@ class AccessiblePdfTest {
     @Test
     void anEmptyPlanCanToo() throws Exception {
         assertThat(faults(SamplePlan.emptyReport())).isEmpty();
+    }
+
+    @Test
+    void aPageThatSaysNothingOfItselfIsFound() throws Exception {
+        try (PDDocument document = new PDDocument();
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            document.addPage(new PDPage());
+            document.save(out);
+            assertThat(faults(out.toByteArray())).isNotEmpty();
+        }
     }
 }

@@ -66,8 +66,8 @@ class ReportPdfTest {
     private static Report lot(int feet, boolean metric) {
         String lot = "POLYGON ((0 0, " + feet + " 0, " + feet + " " + feet + ", 0 " + feet + ", 0 0))";
         Site site = plan().with(Role.LOT, "L", lot, "own = true")
-                .with(Role.PIPE, "P-1", "LINESTRING (10 20, 60 20)")
-                .with(Role.OUTFALL, "OF-1", "POINT (60 20)")
+                .with(Role.PIPE, "P-1", "LINESTRING (1 20, 51 20)")
+                .with(Role.OUTFALL, "OF-1", "POINT (51 20)")
                 .site();
         Site measured = new Site(
                 site.id(),
@@ -132,8 +132,8 @@ class ReportPdfTest {
 
     @Test
     void fiftyFeetMeasureFiveInchesOnASmallLotAndOneOnALargeOne() throws IOException {
-        assertThat(text(pdf(lot(60, false)))).contains("Scale 1 in = 10 ft");
-        assertMeasures(pdf(lot(60, false)), 5 * 72);
+        assertThat(text(pdf(lot(52, false)))).contains("Scale 1 in = 10 ft");
+        assertMeasures(pdf(lot(52, false)), 5 * 72);
         assertThat(text(pdf(lot(300, false)))).contains("Scale 1 in = 50 ft");
         assertMeasures(pdf(lot(300, false)), 72);
     }
