@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -39,7 +40,7 @@ class ReportFolderTest {
         Map<String, String> contents = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
-                contents.put(folder.relativize(file).toString(), Files.readString(file));
+                contents.put(folder.relativize(file).toString(), Files.readString(file, StandardCharsets.ISO_8859_1));
             }
         }
         return contents;

@@ -212,6 +212,8 @@ class SampleSitesTest {
                         "the upstream invert of pipe P-4",
                         "the downstream invert of pipe P-4",
                         "diameter of pipe P-5, on which the limit depends",
+                        "the diameter of pipe P-5",
+                        "the plan's cleanouts",
                         "how deep the footing of building B-1 lies",
                         "sump of inlet CB-1");
     }

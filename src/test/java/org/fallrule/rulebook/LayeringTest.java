@@ -148,7 +148,7 @@ class LayeringTest {
                 "{drop: true, reason: } | 3:15: the key reason is missing; give why the rule walk is dropped",
                 "{drop: true, reason: ''} | 3:15: the key reason is missing; give why the rule walk is dropped",
                 "{drop: true, reason: x, weight: must} | 3:39: unknown key weight in a dropped rule. Known: drop, reason,"
-                        + " loosen_because",
+                        + " loosen_because, effective",
                 "{drop: false} | 3:22: drop: found \"false\", wanted true; to keep the rule leave the key out",
                 "{drop: yes} | 3:22: drop: found \"yes\", wanted true; to keep the rule leave the key out",
                 "{drop: [true]} | 3:22: drop: found a list, wanted a single value",

@@ -79,7 +79,7 @@ class RuleFaultsTest {
                 "to_where: \"diameter = 4\" | 7:15: unknown attribute diameter in the condition diameter = 4; did you mean"
                         + " diameter_m? A quantity is named with its unit, such as diameter_in.",
                 "to_where: \"diameter_in = 4\" | 8:9: the condition diameter_in = 4: a walk has no diameter_in; it has [id,"
-                        + " access, surface]",
+                        + " access, surface, horizontal_accuracy, vertical_accuracy]",
                 "to_where: \"access = public\" | 7:15: the condition access = public wants a number, true, false or a text"
                         + " in single quotes on one side of each comparison; write it like diameter_in <= 6 AND material ="
                         + " 'pvc_sdr35'",
@@ -209,7 +209,7 @@ class RuleFaultsTest {
                                 + " such as 18 in",
                         "rules/counties/c.yaml:3:57: unknown key wind in climate. Known: freezing, frost_depth, soil",
                         "rules/counties/c.yaml:2:1: unknown key rule in a rule book; did you mean rules? Known: title,"
-                                + " builds_on, effective, climate, storm, runoff, mark_accuracy, expected_cover, rules");
+                                + " builds_on, effective, climate, storm, runoff, mark_accuracy, expected_cover, rules, checklist");
     }
 
     @Test
@@ -258,7 +258,7 @@ class RuleFaultsTest {
         assertThat(books.faultsOfHouse())
                 .containsExactly(
                         "rules/counties/c.yaml:2:1: unknown key wether in a rule book. Known: title, builds_on, effective,"
-                                + " climate, storm, runoff, mark_accuracy, expected_cover, rules",
+                                + " climate, storm, runoff, mark_accuracy, expected_cover, rules, checklist",
                         "rules/house/h.yaml:2:12: not readable as YAML: found unexpected end of stream");
     }
 

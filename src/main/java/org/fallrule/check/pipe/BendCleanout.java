@@ -11,14 +11,12 @@ import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
-import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Angle;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Quantity;
 import org.fallrule.network.FlowOrder;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
@@ -33,8 +31,6 @@ public final class BendCleanout implements Check {
             Bound.AT_MOST,
             Dimension.ANGLE,
             "greatest sum of bends, seen in plan, between two openings");
-    static final Parameter<Selection> OPENED_AT = CleanoutSpacing.OPENED_AT;
-    static final Parameter<Quantity> WITHIN = CleanoutSpacing.WITHIN;
 
     @Override
     public String name() {
@@ -55,7 +51,7 @@ public final class BendCleanout implements Check {
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(SINGLE, TOGETHER, OPENED_AT, WITHIN);
+        return List.of(SINGLE, TOGETHER, Openings.AT, Openings.WITHIN);
     }
 
     @Override
@@ -65,8 +61,8 @@ public final class BendCleanout implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        Openings openings =
-                new Openings(analysis, terms.get(OPENED_AT), terms.get(WITHIN).si());
+        Openings openings = new Openings(
+                analysis, terms.get(Openings.AT), terms.get(Openings.WITHIN).si());
         FlowOrder order = FlowOrder.of(analysis.network());
         Map<PipeRun, Turning> turnings = new HashMap<>();
         List<Observation> observations = new ArrayList<>();

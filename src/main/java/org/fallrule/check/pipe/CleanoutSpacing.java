@@ -12,14 +12,12 @@ import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
-import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Quantity;
 import org.fallrule.network.FlowOrder;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
@@ -29,11 +27,6 @@ import org.fallrule.site.Role;
 public final class CleanoutSpacing implements Check {
     static final Parameter<Limits> AT_MOST = Parameter.limit(
                     "at_most", Bound.AT_MOST, Dimension.LENGTH, "greatest length of pipe between two openings")
-            .always();
-    static final Parameter<Selection> OPENED_AT =
-            Parameter.features("opened_at", "the inlets through which the pipe can be reached", Role.INLET);
-    static final Parameter<Quantity> WITHIN = Parameter.quantity(
-                    "within", Dimension.LENGTH, "plan distance from which a cleanout serves a pipe")
             .always();
 
     @Override
@@ -54,7 +47,7 @@ public final class CleanoutSpacing implements Check {
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(AT_MOST, OPENED_AT, WITHIN);
+        return List.of(AT_MOST, Openings.AT, Openings.WITHIN);
     }
 
     @Override
@@ -64,8 +57,8 @@ public final class CleanoutSpacing implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        Openings openings =
-                new Openings(analysis, terms.get(OPENED_AT), terms.get(WITHIN).si());
+        Openings openings = new Openings(
+                analysis, terms.get(Openings.AT), terms.get(Openings.WITHIN).si());
         Map<Integer, Double> unopened = new HashMap<>();
         List<Observation> observations = new ArrayList<>();
         for (PipeRun run : FlowOrder.of(analysis.network()).runs()) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Quantity;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
@@ -19,6 +22,12 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** Where the drain can be opened to rod it: at cleanouts, at the inlets that a rule names, at the open end of an outfall. */
 final class Openings {
+    static final Parameter<Selection> AT =
+            Parameter.features("opened_at", "the inlets through which the pipe can be reached", Role.INLET);
+    static final Parameter<Quantity> WITHIN = Parameter.quantity(
+                    "within", Dimension.LENGTH, "plan distance from which a cleanout serves a pipe")
+            .always();
+
     private final Site site;
     private final Selection inlets;
     private final double within;

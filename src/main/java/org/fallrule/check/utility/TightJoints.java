@@ -96,11 +96,13 @@ public final class TightJoints implements Check {
     }
 
     private static Observation standing(Feature pipe) {
-        Optional<String> joint = pipe.get(Attribute.JOINT);
+        Optional<String> joint = pipe.get(Attribute.JOINT_TIGHTNESS);
         if (joint.isEmpty()) {
             return Observation.cannotTell(
                     pipe,
-                    new Missing("joint of " + pipe.spoken(), "give joint: watertight, silt_tight, soil_tight or open"));
+                    new Missing(
+                            "joint tightness of " + pipe.spoken(),
+                            "give joint_tightness: watertight, silt_tight, soil_tight or open"));
         }
         boolean tight = joint.get().equals(WATERTIGHT);
         return Observation.plain(tight ? Outcome.MEETS : Outcome.FAILS, pipe)

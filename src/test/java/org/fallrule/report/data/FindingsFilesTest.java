@@ -64,7 +64,8 @@ class FindingsFilesTest {
         JsonNode file = json(FindingsJson.write(Reports.of(sample)));
 
         assertThat(names(file))
-                .containsExactly("format", "site", "rule_books", "summary", "findings", "problems", "tables");
+                .containsExactly(
+                        "format", "site", "rule_books", "summary", "findings", "problems", "checklist", "tables");
         assertThat(file.get("format").asText()).isEqualTo("fallrule-findings/1");
         assertThat(names(file.get("site"))).startsWith("id", "name", "county").contains("crs");
         assertThat(names(file.get("summary")))
