@@ -31,7 +31,8 @@ final class GeometryForm {
      * @param local the same in the local frame
      */
     List<Geometry> pieces(Role role, Geometry drawn, Geometry local, Place place) {
-        if (!isOf(role.form(), drawn)) {
+        boolean mark = role == Role.UTILITY && drawn instanceof Puntal;
+        if (!mark && !isOf(role.form(), drawn)) {
             fault(
                     place,
                     "is a " + drawn.getGeometryType() + "; the " + role.spoken() + " layer wants "

@@ -53,6 +53,7 @@ public final class SiteReader {
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();
         Map<Role, Layer> layers = layers(file, open, features);
+        stopAtFaults();
         layers.putAll(rasters);
         return site(place.id(), file, open, frame, layers);
     }
@@ -66,13 +67,20 @@ public final class SiteReader {
         }
     }
 
+    /** The features of a role as the plan means them: marks joined, each line once, doubtful depths asked about. */
+    private List<Feature> drawn(Role role, List<Feature> all) {
+        List<Feature> owned = LotOwnership.settled(role, all, problems);
+        List<Feature> joined = MarkedPoints.joined(role, owned, faults);
+        return RepeatedLines.once(role, PlausibleDepths.asked(role, joined, problems), problems);
+    }
+
     private Map<Role, Layer> layers(SiteFile file, List<OpenLayer> open, Map<Role, List<Feature>> features) {
         Map<Role, Layer> layers = new EnumMap<>(Role.class);
         file.absent().forEach((role, by) -> layers.put(role, new Layer.StatedAbsent(by)));
         features.forEach((role, all) -> layers.put(
                 role,
                 new Layer.Supplied(
-                        RepeatedLines.once(role, LotOwnership.settled(role, all, problems), problems),
+                        drawn(role, all),
                         open.stream()
                                 .filter(layer -> layer.is(role))
                                 .map(layer -> layer.spec().file())

@@ -190,6 +190,20 @@ public final class Attribute<T> {
     public static final Attribute<Elevation> TOP =
             elevation("top", "elevation of the top of the utility", EnumSet.of(Role.UTILITY), "topelev", "topel");
 
+    public static final Attribute<String> LINE = text(
+            "line",
+            "the line that a mark surveyed as a point belongs to",
+            EnumSet.of(Role.UTILITY),
+            "linename",
+            "lineid");
+
+    public static final Attribute<String> SEQUENCE = text(
+            "sequence",
+            "the place of a mark surveyed as a point along its line: 1, 2, 3",
+            EnumSet.of(Role.UTILITY),
+            "seq",
+            "ptorder");
+
     public static final Attribute<String> QUALITY = text(
             "quality", "quality level A, B, C or D after ASCE 38-22", EnumSet.of(Role.UTILITY), "ql", "qualitylevel");
 
@@ -324,6 +338,8 @@ public final class Attribute<T> {
             HOLDS_WATER,
             DEPTH,
             TOP,
+            LINE,
+            SEQUENCE,
             QUALITY,
             HORIZONTAL_ACCURACY,
             VERTICAL_ACCURACY,
