@@ -17,6 +17,9 @@ final class SectionSheets {
     /** What a heading and the scales take of a page. */
     private static final double ROOM = 105;
 
+    /** Heights of the drawn part that are tried, in pixels. */
+    private static final double[] HEIGHTS = {200, 140, 90};
+
     private static final int NAME = 80;
 
     private final Galley galley;
@@ -50,16 +53,29 @@ final class SectionSheets {
         }
     }
 
-    /** The section at the largest scale that it fits; nothing when it has nothing to draw. */
+    /** The section at the largest scale that it fits, drawn lower where much is written over it; nothing when it has nothing to draw. */
     private Optional<Scaled> scaled(FlowLine line) {
+        Optional<Scaled> first = Optional.empty();
+        for (double height : HEIGHTS) {
+            Optional<Scaled> scaled = scaled(line, height);
+            if (scaled.isEmpty()
+                    || height(scaled.get().section()) <= galley.pages().height() - ROOM) {
+                return scaled;
+            }
+            first = first.or(() -> scaled);
+        }
+        return first;
+    }
+
+    private Optional<Scaled> scaled(FlowLine line, double height) {
         double width = galley.pages().width() / PdfCanvas.POINTS;
         for (DrawingScale scale : DrawingScale.ofSections(report.site().metric())) {
             double px = scale.pointsPerMetre() / PdfCanvas.POINTS;
             if (line.length() * px > width - SectionForm.PAPER.left()) {
                 continue;
             }
-            Optional<Section> section = SectionDrawing.of(
-                    report, line, SectionForm.PAPER.wide(width).atMost(px));
+            SectionForm form = SectionForm.PAPER.wide(width).low(height).atMost(px);
+            Optional<Section> section = SectionDrawing.of(report, line, form);
             if (section.isEmpty()) {
                 return Optional.empty();
             }
@@ -70,11 +86,16 @@ final class SectionSheets {
         return Optional.empty();
     }
 
-    private void draw(String name, Scaled scaled) throws IOException {
-        Section section = scaled.section();
+    /** The height of a section in points, with all that is written at it. */
+    private double height(Section section) {
         PdfCanvas nowhere =
                 new PdfCanvas(galley.pages().content(), galley.regular(), galley.bold(), 0, 0, PdfCanvas.POINTS);
-        double height = new SectionPainter(nowhere, section).height() * PdfCanvas.POINTS;
+        return new SectionPainter(nowhere, section).height() * PdfCanvas.POINTS;
+    }
+
+    private void draw(String name, Scaled scaled) throws IOException {
+        Section section = scaled.section();
+        double height = height(section);
         double scale = Math.min(1, (galley.pages().height() - ROOM) / height);
         String scales = scale < 1
                 ? "Drawn smaller to go on one page: not to scale."

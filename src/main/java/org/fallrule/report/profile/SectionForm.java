@@ -30,6 +30,11 @@ public record SectionForm(
         return new SectionForm(sheet, left, right, leastHeight, greatestHeight, pixelsPerFoot);
     }
 
+    /** The form with a drawn part no higher than so many pixels. */
+    public SectionForm low(double height) {
+        return new SectionForm(width, left, right, Math.min(height, leastHeight), height, pixelsPerFoot);
+    }
+
     /** The form with no more than so many pixels to a metre of length. */
     public SectionForm atMost(double pxPerMetre) {
         return new SectionForm(width, left, right, leastHeight, greatestHeight, pxPerMetre * Unit.FOOT.toSi());

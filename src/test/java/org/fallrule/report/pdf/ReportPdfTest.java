@@ -188,6 +188,7 @@ class ReportPdfTest {
                 .contains(report.verdict(), "Harrow Street 14", "reviewed 2026-06-15", "Submittal checklist")
                 .contains("Left empty for the person who answers for this plan.")
                 .contains("Scale of lengths 1 in =", "This is a screening aid.", "Dig by hand");
+        assertThat(text).doesNotContain("not to scale");
         report.book().books().forEach(book -> assertThat(text.replace(" ", "")).contains(book.sha256()));
         assertThat(text).contains("page 1 of ");
     }
