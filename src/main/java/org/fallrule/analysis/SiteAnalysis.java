@@ -25,6 +25,7 @@ import org.fallrule.terrain.RasterGround;
  * @param surfaces what lies on the ground
  * @param flow the finished ground that water is traced over
  * @param network the drain
+ * @param water the design storm in the drain
  * @param problems what is doubtful about the ground
  */
 public record SiteAnalysis(
@@ -35,6 +36,7 @@ public record SiteAnalysis(
         SurfaceAbove surfaces,
         FlowSurface flow,
         PipeNetwork network,
+        DrainWater water,
         List<Fault> problems) {
 
     public SiteAnalysis {
@@ -53,15 +55,12 @@ public record SiteAnalysis(
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
         Optional<GroundSurface> ground = over(proposed, existing);
-        return new SiteAnalysis(
-                site,
-                locality.with(site.storm()),
-                ground,
-                existing,
-                new SurfaceAbove(site),
-                new FlowSurface(site, ground),
-                NetworkBuilder.build(site, ground),
-                problems);
+        Locality place = locality.with(site.storm());
+        SurfaceAbove surfaces = new SurfaceAbove(site);
+        FlowSurface flow = new FlowSurface(site, ground);
+        PipeNetwork network = NetworkBuilder.build(site, ground);
+        DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
+        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {

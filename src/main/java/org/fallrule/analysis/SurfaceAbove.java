@@ -1,9 +1,7 @@
 package org.fallrule.analysis;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
@@ -13,6 +11,7 @@ import org.fallrule.terrain.Stationing;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
@@ -27,23 +26,44 @@ public final class SurfaceAbove {
     private static final List<Role> ON_THE_LOT = List.of(Role.DRIVE, Role.WALK);
 
     private final Site site;
-    private final Map<PointOnGeometryLocator, Role> areas = new LinkedHashMap<>();
+    private final List<Area> areas = new ArrayList<>();
+
+    /** A feature that covers the ground, with what tells quickly whether a place lies on it. */
+    private record Area(Feature feature, Envelope box, PointOnGeometryLocator locator) {
+        boolean covers(Coordinate place) {
+            return box.contains(place) && locator.locate(place) != Location.EXTERIOR;
+        }
+    }
 
     public SurfaceAbove(Site site) {
         this.site = site;
         for (Role role : SURFACES) {
             for (Feature area : site.features(role)) {
-                areas.put(new IndexedPointInAreaLocator(area.geometry()), role);
+                areas.add(new Area(
+                        area, area.geometry().getEnvelopeInternal(), new IndexedPointInAreaLocator(area.geometry())));
             }
         }
     }
 
     /** The word for what lies at a place, or nothing when the plan leaves it open. */
     public Optional<String> at(Coordinate place) {
-        for (Map.Entry<PointOnGeometryLocator, Role> area : areas.entrySet()) {
-            if (area.getKey().locate(place) != Location.EXTERIOR) {
-                return Optional.of(area.getValue().word());
+        return word(covering(place));
+    }
+
+    /** The building, street, drive or walk at a place, the first of these in this order. */
+    Optional<Feature> covering(Coordinate place) {
+        for (Area area : areas) {
+            if (area.covers(place)) {
+                return Optional.of(area.feature);
             }
+        }
+        return Optional.empty();
+    }
+
+    /** The word for what covers a place; for what none of these covers, lawn, or nothing when the plan leaves it open. */
+    Optional<String> word(Optional<Feature> covering) {
+        if (covering.isPresent()) {
+            return Optional.of(covering.get().role().word());
         }
         boolean open = ON_THE_LOT.stream().anyMatch(role -> site.layer(role) instanceof Layer.NotSupplied);
         return open ? Optional.empty() : Optional.of("lawn");

@@ -11,6 +11,9 @@ public sealed interface Need {
     /** A ground surface. */
     record OfGround() implements Need {}
 
+    /** Rain to design for. */
+    record OfStorm() implements Need {}
+
     /** To know which lot is the site's own. */
     record OfOwnLot() implements Need {}
 }

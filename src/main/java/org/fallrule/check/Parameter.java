@@ -46,6 +46,13 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
 
         /** The name of an attribute, or a list of names, of the features that another parameter selects. */
         record AttributesOf(String selection) implements Form {}
+
+        /** One of these words. */
+        record OneOf(List<String> words) implements Form {
+            public OneOf {
+                words = List.copyOf(words);
+            }
+        }
     }
 
     public static Parameter<Selection> features(String name, String meaning, Role... roles) {
@@ -58,6 +65,11 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
 
     public static Parameter<Quantity> quantity(String name, Dimension dimension, String meaning) {
         return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, false, meaning);
+    }
+
+    /** One of some words. */
+    public static Parameter<String> oneOf(String name, List<String> words, String meaning) {
+        return new Parameter<>(name, new Form.OneOf(words), String.class, false, false, meaning);
     }
 
     /** A condition on the features that another parameter selects; what is worked out of a role can stand in it too. */

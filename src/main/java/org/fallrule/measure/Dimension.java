@@ -8,7 +8,7 @@ import java.util.function.DoubleFunction;
  *
  * <p><b>The one tolerance.</b> A value misses its limit only when it is short by more than {@link #tolerance()}: 1 mm in a
  * length or elevation, 0.001 % in a slope, 1 cm² in an area, 0.001 degree in an angle, 1 ml/s in a flow, 1 mm/s in a
- * velocity, 0.01 mm/h in an intensity, 0.1 s in a time, 0.1 l in a volume, 0.0001 in a ratio. That is below what any survey
+ * velocity, 0.01 mm/h in an intensity, 0.1 s in a time, 0.1 l in a volume, 10 g in a mass, 0.0001 in a ratio. That is below what any survey
  * of a lot resolves and any formula of drainage tells, and above what conversions between units, and between grid and
  * ground distance, can move a value that a designer has put exactly on the limit.
  */
@@ -33,6 +33,8 @@ public enum Dimension {
     TIME(0.1, "s", "5 min", Time::new),
     /** SI unit cubic metre. */
     VOLUME(1e-4, "m3", "12 cu ft", Volume::new),
+    /** SI unit kilogram. */
+    MASS(1e-2, "kg", "80 lb", Mass::new),
     /** A number without a unit. */
     RATIO(1e-4, "1", "0.85", Ratio::new);
 

@@ -2,7 +2,7 @@ package org.fallrule.measure;
 
 /** A measured or required amount. Holds SI inside; a unit comes in only where text is read or printed. */
 public sealed interface Quantity
-        permits Length, Elevation, Slope, Area, Angle, Flow, Velocity, Intensity, Time, Volume, Ratio {
+        permits Length, Mass, Elevation, Slope, Area, Angle, Flow, Velocity, Intensity, Time, Volume, Ratio {
 
     /** The value in the SI unit of its dimension. */
     double si();

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The units that the trade writes. Factors are exact: the international foot is 0.3048 m, the US survey foot 1200/3937 m, and
- * the US gallon 231 cubic inches (NIST SP 811, 2008 edition, appendix B.6).
+ * The units that the trade writes. Factors are exact: the international foot is 0.3048 m, the US survey foot 1200/3937 m,
+ * the US gallon 231 cubic inches and the pound 0.45359237 kg (NIST SP 811, 2008 edition, appendix B.6).
  */
 public enum Unit {
     METRE(Dimension.LENGTH, 1, 3, "m", "metre", "metres", "meter", "meters"),
@@ -29,6 +29,7 @@ public enum Unit {
 
     SQUARE_METRE(Dimension.AREA, 1, 1, "m2", "sq_m"),
     SQUARE_FOOT(Dimension.AREA, 0.3048 * 0.3048, 0, "sq ft", "sq_ft", "ft2", "sf"),
+    SQUARE_INCH(Dimension.AREA, 0.0254 * 0.0254, 1, "sq in", "sq_in", "in2"),
     ACRE(Dimension.AREA, 4046.8564224, 3, "acre", "acres", "ac"),
 
     DEGREE(Dimension.ANGLE, Math.PI / 180, 1, "deg", "degree", "degrees"),
@@ -53,6 +54,9 @@ public enum Unit {
     CUBIC_YARD(Dimension.VOLUME, 27 * Factor.CUBIC_FOOT, 1, "cu yd", "yd3", "cy"),
     CUBIC_METRE(Dimension.VOLUME, 1, 3, "m3"),
     LITRE(Dimension.VOLUME, 1e-3, 0, "l", "litre", "litres", "liter", "liters"),
+
+    POUND(Dimension.MASS, 0.45359237, 1, "lb", "lbs", "pound", "pounds"),
+    KILOGRAM(Dimension.MASS, 1, 1, "kg"),
 
     ONE(Dimension.RATIO, 1, 2, "");
 
@@ -97,6 +101,7 @@ public enum Unit {
             case INTENSITY -> INCH_PER_HOUR;
             case TIME -> MINUTE;
             case VOLUME -> CUBIC_FOOT;
+            case MASS -> POUND;
             case RATIO -> ONE;
         };
     }

@@ -1,7 +1,7 @@
 package org.fallrule.network;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +18,7 @@ public final class PipeNetwork {
     private final List<Junction> junctions;
     private final List<Fault> problems;
     private final Map<Integer, Double> lengthToOutfall;
+    private final Map<Integer, PipeRun> leaving = new HashMap<>();
 
     /** {@code lengthToOutfall} holds the least pipe length in metres from each junction, by number, that has a way to one. */
     PipeNetwork(
@@ -26,6 +27,12 @@ public final class PipeNetwork {
         this.junctions = List.copyOf(junctions);
         this.problems = List.copyOf(problems);
         this.lengthToOutfall = Map.copyOf(lengthToOutfall);
+        this.runs.stream()
+                .filter(run -> !run.up().equals(run.down()))
+                .forEach(run -> leaving.merge(
+                        run.up().number(),
+                        run,
+                        (one, other) -> lengthThrough(other) < lengthThrough(one) ? other : one));
     }
 
     /** The pipes in the order of the plan. */
@@ -55,9 +62,12 @@ public final class PipeNetwork {
 
     /** The pipe that carries the water on from a junction: of those that leave it, the one on the shortest way to an outfall. */
     public Optional<PipeRun> leaving(Junction junction) {
-        return runs.stream()
-                .filter(run -> run.up().equals(junction) && !run.down().equals(junction))
-                .min(Comparator.comparingDouble(this::lengthThrough));
+        return Optional.ofNullable(leaving.get(junction.number()));
+    }
+
+    /** Whether a pipe is the one that carries the water on from its upper end. */
+    public boolean isTaken(PipeRun run) {
+        return leaving(run.up()).filter(run::equals).isPresent();
     }
 
     private double lengthThrough(PipeRun run) {

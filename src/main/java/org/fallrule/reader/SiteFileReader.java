@@ -94,7 +94,7 @@ final class SiteFileReader {
     }
 
     /** The rain that the site states for itself; its basis is one line of text. */
-    private Storm storm(Node.Mapping mapping) {
+    Storm storm(Node.Mapping mapping) {
         return new StormReader(faults, this::line).read(mapping);
     }
 

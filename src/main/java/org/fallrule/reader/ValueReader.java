@@ -33,7 +33,26 @@ final class ValueReader {
             Attribute.TRUNK_DIAMETER,
             Attribute.CANOPY_RADIUS,
             Attribute.ROOT_RADIUS,
-            Attribute.GRATE_OPENING);
+            Attribute.GRATE_OPENING,
+            Attribute.GRATE_LENGTH,
+            Attribute.GRATE_WIDTH,
+            Attribute.GRATE_OPEN_AREA,
+            Attribute.BOX_LENGTH,
+            Attribute.BOX_WIDTH,
+            Attribute.WEIGHT,
+            Attribute.ROUGHNESS);
+
+    /** What may be zero where it is known. */
+    private static final Set<Attribute<?>> NONE_BELOW_ZERO = Set.of(
+            Attribute.DEPTH,
+            Attribute.SUMP,
+            Attribute.WEEP_HOLE_AREA,
+            Attribute.APRON_LENGTH,
+            Attribute.STONE_SIZE,
+            Attribute.RUNOFF_COEFFICIENT,
+            Attribute.CONCENTRATION_TIME,
+            Attribute.INFILTRATION,
+            Attribute.GROUNDWATER_DEPTH);
 
     private final LayerSpec spec;
     private final Map<String, Unit> siteUnits;
@@ -81,7 +100,7 @@ final class ValueReader {
         if (bare.isEmpty()) {
             return withUnit(text, dimension, place);
         }
-        Optional<Unit> unit = unit(attribute, column, place);
+        Optional<Unit> unit = dimension == Dimension.RATIO ? Optional.of(Unit.ONE) : unit(attribute, column, place);
         if (unit.isEmpty()) {
             tellOnce(
                     attribute.name(),
@@ -135,7 +154,7 @@ final class ValueReader {
     }
 
     private static boolean isZeroOrMore(Attribute<?> attribute) {
-        return attribute == Attribute.DEPTH
+        return NONE_BELOW_ZERO.contains(attribute)
                 || isDepthOfEnd(attribute)
                 || attribute == Attribute.HORIZONTAL_ACCURACY
                 || attribute == Attribute.VERTICAL_ACCURACY;

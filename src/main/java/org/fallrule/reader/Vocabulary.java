@@ -25,6 +25,20 @@ final class Vocabulary {
     private static final List<String> JOINTS =
             List.of("solvent_weld", "glued", "gasket", "fused", "adhesive_wrap", "coupling", "snap", "unknown");
 
+    private static final List<String> TEXTURES = List.of(
+            "sand",
+            "loamy_sand",
+            "sandy_loam",
+            "loam",
+            "silt_loam",
+            "sandy_clay_loam",
+            "clay_loam",
+            "silty_clay_loam",
+            "sandy_clay",
+            "silty_clay",
+            "clay",
+            "unknown");
+
     private Vocabulary() {}
 
     /** The words; none when any text will do. */
@@ -49,6 +63,12 @@ final class Vocabulary {
         }
         if (attribute == Attribute.JOINT_TIGHTNESS) {
             return List.of("watertight", "silt_tight", "soil_tight", "open");
+        }
+        if (attribute == Attribute.TEXTURE) {
+            return TEXTURES;
+        }
+        if (attribute == Attribute.GROUND_COVER) {
+            return List.of("grass", "bare", "mulch", "stone", "pavement");
         }
         return attribute == Attribute.QUALITY ? List.of("A", "B", "C", "D") : List.of();
     }

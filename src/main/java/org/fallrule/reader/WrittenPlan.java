@@ -12,6 +12,7 @@ import org.fallrule.document.Keys;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
+import org.fallrule.locality.Storm;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
@@ -38,7 +39,7 @@ public final class WrittenPlan {
     }
 
     /**
-     * The plan under the keys {@code features}, {@code empty}, {@code absent}, {@code ground} and {@code survey}.
+     * The plan under the keys {@code features}, {@code empty}, {@code absent}, {@code ground}, {@code survey} and {@code storm}.
      *
      * @param shared features that stand in the plan unless it has one of the same role and id, or says the role is absent
      */
@@ -58,7 +59,8 @@ public final class WrittenPlan {
         keys.mapping("ground")
                 .map(ground -> new WrittenGround(unit, faults).spots(ground))
                 .ifPresent(spots -> spots.forEach(spot -> put(features, spot)));
-        return site(name, survey, layers(features, absent, empty(keys)));
+        Storm storm = keys.mapping("storm").map(statements::storm).orElse(Storm.UNSAID);
+        return site(name, survey, storm, layers(features, absent, empty(keys)));
     }
 
     private static void put(Map<Role, Map<String, Feature>> features, Feature feature) {
@@ -105,7 +107,7 @@ public final class WrittenPlan {
         return layers;
     }
 
-    private static Site site(String name, Survey survey, Map<Role, Layer> layers) {
+    private static Site site(String name, Survey survey, Storm storm, Map<Role, Layer> layers) {
         return new Site(
                 name,
                 name,
@@ -117,6 +119,8 @@ public final class WrittenPlan {
                 survey,
                 layers,
                 List.of(),
-                List.of());
+                List.of(),
+                storm,
+                false);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Parameter;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Role;
 
@@ -57,8 +58,7 @@ public final class CheckReference {
                     : "a role: " + features.roles().stream().map(Role::word).collect(Collectors.joining(", "));
         }
         if (form instanceof Parameter.Form.LimitOf limit) {
-            return "a " + limit.dimension().word() + " in " + Unit.symbolsOf(limit.dimension())
-                    + ", or a list of `{when: condition, is: limit}`";
+            return written(limit.dimension()) + ", or a list of `{when: condition, is: limit}`";
         }
         if (form instanceof Parameter.Form.ConditionOn on) {
             return on.workedOut().isEmpty() ? "a condition in ECQL" : "a condition in ECQL, also on " + workedOut(on);
@@ -66,8 +66,17 @@ public final class CheckReference {
         if (form instanceof Parameter.Form.AttributesOf of) {
             return "an attribute of what `" + of.selection() + "` selects, or a list of attributes";
         }
+        if (form instanceof Parameter.Form.OneOf oneOf) {
+            return "one of "
+                    + oneOf.words().stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
+        }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
-        return "a " + quantity.dimension().word() + " in " + Unit.symbolsOf(quantity.dimension());
+        return written(quantity.dimension());
+    }
+
+    private static String written(Dimension dimension) {
+        String units = Unit.symbolsOf(dimension);
+        return "a " + dimension.word() + (units.isEmpty() ? "" : " in " + units);
     }
 
     private static String workedOut(Parameter.Form.ConditionOn on) {

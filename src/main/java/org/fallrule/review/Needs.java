@@ -2,20 +2,23 @@ package org.fallrule.review;
 
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Need;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.hydrology.DesignStorm;
+import org.fallrule.method.Answer;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
-import org.fallrule.terrain.GroundSurface;
 
 /** Says once for a rule what the plan lacks for it. */
 final class Needs {
     private Needs() {}
 
     /** The answer to a rule whose check lacks something; nothing when it lacks nothing. Absence that is stated comes first. */
-    static Optional<Observation> unmet(List<Need> needs, Site site, Optional<GroundSurface> ground) {
+    static Optional<Observation> unmet(List<Need> needs, SiteAnalysis analysis) {
+        Site site = analysis.site();
         Optional<Observation> absent = needs.stream()
                 .map(need -> statedAbsent(need, site))
                 .flatMap(Optional::stream)
@@ -24,7 +27,7 @@ final class Needs {
             return absent;
         }
         return needs.stream()
-                .map(need -> missing(need, site, ground))
+                .map(need -> missing(need, analysis))
                 .flatMap(Optional::stream)
                 .distinct()
                 .map(Observation::cannotTell)
@@ -38,13 +41,17 @@ final class Needs {
                 : Optional.empty();
     }
 
-    private static Optional<Missing> missing(Need need, Site site, Optional<GroundSurface> ground) {
+    private static Optional<Missing> missing(Need need, SiteAnalysis analysis) {
+        Site site = analysis.site();
         if (need instanceof Need.OfLayer layer && site.features(layer.role()).isEmpty()) {
             return Optional.of(layerMissing(layer.role(), site));
         }
-        if (need instanceof Need.OfGround && ground.isEmpty()) {
+        if (need instanceof Need.OfGround && analysis.ground().isEmpty()) {
             return Optional.of(
                     new Missing("the ground", "supply a spot layer: three or more spot elevations around the pipes"));
+        }
+        if (need instanceof Need.OfStorm && analysis.water().storm() instanceof Answer.None<DesignStorm> none) {
+            return Optional.of(new Missing("the rain to design for (" + none.why() + ")", "give what is named there"));
         }
         if (need instanceof Need.OfOwnLot
                 && site.ownLot().isEmpty()

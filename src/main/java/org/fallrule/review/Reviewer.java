@@ -52,8 +52,7 @@ public final class Reviewer {
 
     private List<Observation> observe(Rule rule) {
         try {
-            Optional<Observation> unmet =
-                    Needs.unmet(rule.check().needs(rule.terms()), analysis.site(), analysis.ground());
+            Optional<Observation> unmet = Needs.unmet(rule.check().needs(rule.terms()), analysis);
             if (unmet.isPresent()) {
                 return List.of(unmet.get());
             }

@@ -70,10 +70,26 @@ final class TermReader {
         if (form instanceof Parameter.Form.AttributesOf of) {
             return attributes(of, node, name);
         }
+        if (form instanceof Parameter.Form.OneOf oneOf) {
+            return word(oneOf, node, name);
+        }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
         return values.scalar(node)
                 .flatMap(scalar -> values.written(scalar, quantity.dimension()))
                 .map(Written::quantity);
+    }
+
+    private Optional<String> word(Parameter.Form.OneOf form, Node node, String name) {
+        Optional<Node.Scalar> word = values.scalar(node);
+        Optional<String> known = word.map(Node.Scalar::text).filter(form.words()::contains);
+        if (word.isPresent() && known.isEmpty()) {
+            fault(
+                    word.get().place(),
+                    name + ": " + word.get().text() + " cannot stand here"
+                            + Nearest.hint(word.get().text(), form.words()) + " Known: "
+                            + String.join(", ", form.words()));
+        }
+        return known;
     }
 
     private Optional<Selection> selection(Parameter.Form.Features form, Node node, String name) {

@@ -4,9 +4,15 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.fallrule.measure.Area;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Mass;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Ratio;
+import org.fallrule.measure.Time;
 
 /**
  * An attribute that features carry, under its one canonical name.
@@ -47,8 +53,10 @@ public final class Attribute<T> {
     public static final Attribute<String> ACCESS =
             text("access", "whether the walk is public or private", EnumSet.of(Role.WALK));
 
-    public static final Attribute<String> SURFACE =
-            text("surface", "what a walk, drive or street is made of", EnumSet.of(Role.WALK, Role.DRIVE, Role.STREET));
+    public static final Attribute<String> SURFACE = text(
+            "surface",
+            "what a walk, drive or street is made of; what covers a drainage area",
+            EnumSet.of(Role.WALK, Role.DRIVE, Role.STREET, Role.DRAINAGE_AREA));
 
     public static final Attribute<String> STATUS = text(
             "status",
@@ -178,6 +186,124 @@ public final class Attribute<T> {
             "grateslot",
             "slotwidth",
             "openingwidth");
+
+    public static final Attribute<Length> GRATE_LENGTH =
+            length("grate_length", "length of the grate", EnumSet.of(Role.INLET), "gratelen");
+
+    public static final Attribute<Length> GRATE_WIDTH =
+            length("grate_width", "width of the grate", EnumSet.of(Role.INLET), "gratewid");
+
+    public static final Attribute<Area> GRATE_OPEN_AREA = quantity(
+            "grate_open_area",
+            Area.class,
+            Dimension.AREA,
+            "clear area of all openings of the grate together, as its maker states it",
+            EnumSet.of(Role.INLET),
+            "openarea",
+            "gratearea");
+
+    public static final Attribute<Length> BOX_LENGTH =
+            length("box_length", "inside length of the basin in plan", EnumSet.of(Role.INLET), "boxlen");
+
+    public static final Attribute<Length> BOX_WIDTH =
+            length("box_width", "inside width of the basin in plan", EnumSet.of(Role.INLET), "boxwid");
+
+    public static final Attribute<Area> WEEP_HOLE_AREA = quantity(
+            "weep_hole_area",
+            Area.class,
+            Dimension.AREA,
+            "area of all weep holes in the bottom of the basin together; 0 where there are none",
+            EnumSet.of(Role.INLET),
+            "weeparea",
+            "weepholes");
+
+    public static final Attribute<Mass> WEIGHT = quantity(
+            "weight",
+            Mass.class,
+            Dimension.MASS,
+            "what holds the empty basin down, as weighed in air: itself, its grate, concrete and the soil that stands on it",
+            EnumSet.of(Role.INLET),
+            "emptyweight");
+
+    public static final Attribute<Elevation> TAILWATER = elevation(
+            "tailwater",
+            "level of the water that stands outside of the outfall when the drain runs",
+            EnumSet.of(Role.OUTFALL),
+            "tw",
+            "twelev");
+
+    public static final Attribute<String> GROUND_COVER = text(
+            "ground_cover",
+            "what covers the ground below the outfall: grass, bare, mulch, stone or pavement",
+            EnumSet.of(Role.OUTFALL),
+            "groundcover");
+
+    public static final Attribute<Length> APRON_LENGTH = length(
+            "apron_length",
+            "length of the stone apron below the outfall, along the flow; 0 where there is none",
+            EnumSet.of(Role.OUTFALL),
+            "apronlen");
+
+    public static final Attribute<Length> STONE_SIZE =
+            length("stone_size", "median size of the apron's stone", EnumSet.of(Role.OUTFALL), "d50");
+
+    public static final Attribute<Ratio> ROUGHNESS = quantity(
+            "roughness",
+            Ratio.class,
+            Dimension.RATIO,
+            "Manning's n of the pipe; counts before that of its material",
+            EnumSet.of(Role.PIPE),
+            "manningsn",
+            "manningn");
+
+    public static final Attribute<String> DRAINS_TO = text(
+            "drains_to",
+            "the id of the inlet that the area drains to; else the one inlet that stands in it",
+            EnumSet.of(Role.DRAINAGE_AREA),
+            "drainsto",
+            "toinlet");
+
+    public static final Attribute<Ratio> RUNOFF_COEFFICIENT = quantity(
+            "runoff_coefficient",
+            Ratio.class,
+            Dimension.RATIO,
+            "runoff coefficient of the whole area; counts before those of its surfaces",
+            EnumSet.of(Role.DRAINAGE_AREA),
+            "runoffcoef",
+            "runoffc",
+            "cvalue");
+
+    public static final Attribute<Time> CONCENTRATION_TIME = quantity(
+            "concentration_time",
+            Time.class,
+            Dimension.TIME,
+            "time that the farthest water of the area takes to its inlet",
+            EnumSet.of(Role.DRAINAGE_AREA),
+            "tc",
+            "timeofconc");
+
+    public static final Attribute<String> TEXTURE = text(
+            "texture",
+            "the soil's texture: sand, loamy_sand, sandy_loam, loam, silt_loam, clay_loam, clay and those between",
+            EnumSet.of(Role.SOIL),
+            "soiltexture",
+            "texturecl");
+
+    public static final Attribute<Intensity> INFILTRATION = quantity(
+            "infiltration",
+            Intensity.class,
+            Dimension.INTENSITY,
+            "rate at which the wet soil takes water, as tested on the spot",
+            EnumSet.of(Role.SOIL),
+            "infiltrationrate",
+            "infilrate");
+
+    public static final Attribute<Length> GROUNDWATER_DEPTH = length(
+            "groundwater_depth",
+            "from the ground down to the highest level that ground water is expected at; 0 where the ground saturates",
+            EnumSet.of(Role.SOIL),
+            "watertable",
+            "gwdepth");
 
     public static final Attribute<Boolean> HOLDS_WATER = flag(
             "holds_water",
@@ -335,6 +461,24 @@ public final class Attribute<T> {
             RIM,
             SUMP,
             GRATE_OPENING,
+            GRATE_LENGTH,
+            GRATE_WIDTH,
+            GRATE_OPEN_AREA,
+            BOX_LENGTH,
+            BOX_WIDTH,
+            WEEP_HOLE_AREA,
+            WEIGHT,
+            TAILWATER,
+            GROUND_COVER,
+            APRON_LENGTH,
+            STONE_SIZE,
+            ROUGHNESS,
+            DRAINS_TO,
+            RUNOFF_COEFFICIENT,
+            CONCENTRATION_TIME,
+            TEXTURE,
+            INFILTRATION,
+            GROUNDWATER_DEPTH,
             HOLDS_WATER,
             DEPTH,
             TOP,
@@ -385,6 +529,11 @@ public final class Attribute<T> {
 
     private static Attribute<Boolean> flag(String name, String meaning, Set<Role> roles, String... columns) {
         return new Attribute<>(name, Boolean.class, Optional.empty(), meaning, roles, columns);
+    }
+
+    private static <T extends Quantity> Attribute<T> quantity(
+            String name, Class<T> type, Dimension dimension, String meaning, Set<Role> roles, String... columns) {
+        return new Attribute<>(name, type, Optional.of(dimension), meaning, roles, columns);
     }
 
     private static Attribute<Length> length(String name, String meaning, Set<Role> roles, String... columns) {

@@ -184,6 +184,8 @@ public final class PlanInFeet {
             value = new Limits(given.stream().map(each -> limit(limit, each)).toList());
         } else if (parameter.form() instanceof Parameter.Form.QuantityOf quantity) {
             value = Written.parse(given.get(0), quantity.dimension()).quantity();
+        } else if (parameter.form() instanceof Parameter.Form.OneOf) {
+            value = given.get(0);
         } else if (parameter.form() instanceof Parameter.Form.ConditionOn) {
             value = Condition.parse(given.get(0), HERE);
         } else if (parameter.form() instanceof Parameter.Form.AttributesOf) {

@@ -123,8 +123,10 @@ class OptionsTest {
     void explainPrintsACheckAndListsAll() {
         assertThat(Ran.command("explain").out()).contains("clearance\n", "cover\n", "slope\n");
         assertThat(Ran.command("explain", "cover").out()).contains("cover");
+        assertThat(Ran.command("explain", "manning_full").out()).contains("Q = (1/n) A R^(2/3) S^(1/2)");
+        assertThat(Ran.command("explain", "flotation").out()).contains("What it cannot see", "Fb = FS gw V - W");
         Ran unknown = Ran.command("explain", "covr");
-        assertThat(unknown.err()).contains("explain: there is no check covr; did you mean cover?");
+        assertThat(unknown.err()).contains("explain: there is no check or method covr; did you mean cover?");
         assertThat(unknown.code()).isEqualTo(2);
     }
 

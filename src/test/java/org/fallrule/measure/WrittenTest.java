@@ -125,7 +125,7 @@ class WrittenTest {
                 "1:0    | SLOPE     | \"1:0\" is not a number; give a slope such as 1/8 in/ft or 1 %",
                 "612    | ELEVATION | \"612\" has no unit; give an elevation with m, ft or ft_us, such as 612.40 ft",
                 "7344 in| ELEVATION | \"7344 in\": \"in\" is not a unit of elevation; use m, ft or ft_us",
-                "3 ft   | AREA      | \"3 ft\": \"ft\" is not a unit of area; use m2, sq ft or acre",
+                "3 ft   | AREA      | \"3 ft\": \"ft\" is not a unit of area; use m2, sq ft, sq in or acre",
                 "3 ft   | ANGLE     | \"3 ft\": \"ft\" is not a unit of angle; use deg",
             })
     void aUnitOfAnotherDimensionIsRefused(String text, Dimension dimension, String says) {

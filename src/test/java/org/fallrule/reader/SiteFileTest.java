@@ -178,7 +178,7 @@ class SiteFileTest {
                 "layers: {lot: {file: lot.geojson, fields: {depth: ID}}} | a lot has no attribute depth | Known: id, own",
                 "layers: {lot: {file: lot.geojson, values: {owm: {a: b}}}} | a lot has no attribute owm | own?",
                 "units: {elevtion: ft} | units: elevtion is not a quantity | elevation?",
-                "units: {kind: ft} | units: kind is not a quantity | Known: canopy_radius, depth, depth_down, depth_up, diameter",
+                "units: {kind: ft} | units: kind is not a quantity | Known: apron_length, box_length, box_width, canopy_radius",
                 "units: {elevation: feets} | site.yaml:1:20: unknown unit feets of elevation | m, ft or ft_us",
                 "units: {elevation: in} | unknown unit in of elevation | m, ft or ft_us",
                 "survey: {accuracy: 1 ft} | unknown key accuracy in survey | horizontal_accuracy",

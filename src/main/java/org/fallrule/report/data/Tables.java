@@ -17,7 +17,7 @@ import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 
-/** The tables of a report: pipes, inlets, outfalls, drops at structures, crossings. */
+/** The tables of a report: pipes, inlets, outfalls, drops at structures, crossings, and the water. */
 public final class Tables {
     private final Report report;
 
@@ -27,7 +27,7 @@ public final class Tables {
 
     /** For each table its rows, each by column: a text, a number, a flag, or a quantity with its {@code shown}. */
     public Map<String, Object> tree() {
-        return FindingTree.ordered(
+        Map<String, Object> tree = FindingTree.ordered(
                 "pipes",
                 report.analysis().network().runs().stream().map(this::pipe).toList(),
                 "inlets",
@@ -38,6 +38,8 @@ public final class Tables {
                 DropRows.of(report.analysis().network()),
                 "crossings",
                 CrossedUtility.of(report).stream().map(CrossingRow::of).toList());
+        tree.putAll(WaterTree.of(report.analysis()));
+        return tree;
     }
 
     private Map<String, Object> pipe(PipeRun run) {

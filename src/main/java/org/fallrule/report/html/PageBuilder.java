@@ -21,6 +21,7 @@ import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.SvgWriter;
+import org.fallrule.report.water.StormWords;
 
 /** Puts a report into the words and maps of its page. */
 final class PageBuilder {
@@ -60,6 +61,8 @@ final class PageBuilder {
                         .toList(),
                 report.analysis().network().runs().stream().map(PipeRow::of).toList(),
                 StructureRow.all(report),
+                PlainText.of(StormWords.of(report.analysis())),
+                WaterView.all(report.analysis()),
                 CrossedUtility.of(report).stream().map(CrossingView::of).toList(),
                 checklist.stream().map(ChecklistRow::of).toList(),
                 Checklist.summary(checklist),

@@ -21,6 +21,8 @@ import org.fallrule.report.Fact;
  * @param problems what is wrong with the input, each with its place
  * @param pipes the pipes
  * @param structures the inlets, cleanouts and outfalls
+ * @param storm the rain that was designed for, or what is missing of it
+ * @param water the tables of the water
  * @param crossings where utilities cross them
  * @param checklist what a submittal is looked over for; empty when the books ask nothing
  * @param checklistSummary how many items stand how
@@ -42,6 +44,8 @@ public record ReportPage(
         List<Fact> problems,
         List<PipeRow> pipes,
         List<StructureRow> structures,
+        String storm,
+        List<WaterView> water,
         List<CrossingView> crossings,
         List<ChecklistRow> checklist,
         String checklistSummary,

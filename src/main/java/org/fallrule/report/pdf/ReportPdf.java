@@ -7,14 +7,15 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fallrule.report.Computation;
 import org.fallrule.report.Report;
+import org.fallrule.report.water.Computations;
 
 /** The report as a set of sheets to hand in. The same report with the same settings gives the same bytes. */
 public final class ReportPdf {
     private ReportPdf() {}
 
-    /** The report without computations. */
+    /** The report with the computations of its water. */
     public static byte[] write(Report report, PrintSettings settings) {
-        return write(report, List.of(), settings);
+        return write(report, Computations.of(report.analysis()), settings);
     }
 
     /** The report with computations; their part is left out where there are none. */

@@ -168,6 +168,11 @@ public final class TextReport {
             line("WHAT DRAINS WHERE, AND DROPS FROM PIPE TO PIPE");
             structures.forEach(each -> paragraph("  ", each));
         }
+        if (!pipes.isEmpty()) {
+            line("");
+            line("THE WATER");
+            WaterText.lines(report.analysis()).forEach(this::line);
+        }
     }
 
     private static Optional<String> structure(StructureFacts facts) {

@@ -1,8 +1,15 @@
 package org.fallrule.terrain.flow;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import org.fallrule.measure.Area;
+import org.fallrule.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Hands the area of each cell down the filled ground, from high to low, until a place takes it in or it leaves the grid. */
@@ -13,24 +20,30 @@ final class AreaSum {
     /** The number of the place that takes in a node's water, counted from 1; 0 for none. */
     private final int[] takenBy;
 
+    private final Function<Coordinate, Optional<String>> label;
     private final Flood flood;
-    private final double[] squareMetres;
+    private final Map<String, double[]> squareMetres = new LinkedHashMap<>();
+    private final LongestWays ways;
     private final boolean[] isCut;
-    private final double[] sums;
+    private final List<Map<String, Double>> sums = new ArrayList<>();
     private final boolean[] cuts;
+    private final ContributingArea.FlowWay[] farthest;
 
-    AreaSum(GroundGrid grid, List<Coordinate> places, double radius) {
+    AreaSum(GroundGrid grid, List<Coordinate> places, double radius, Function<Coordinate, Optional<String>> label) {
         this.grid = grid;
+        this.label = label;
         this.places = List.copyOf(places);
         this.takenBy = new int[grid.size()];
         for (int i = 0; i < places.size(); i++) {
             take(places.get(i), i + 1, radius);
         }
         this.flood = new Flood(grid, node -> takenBy[node] > 0);
-        this.squareMetres = new double[grid.size()];
+        this.ways = new LongestWays(grid);
         this.isCut = new boolean[grid.size()];
-        this.sums = new double[places.size()];
         this.cuts = new boolean[places.size()];
+        this.farthest = new ContributingArea.FlowWay[places.size()];
+        Arrays.fill(farthest, new ContributingArea.FlowWay(new Length(0), new Length(0)));
+        places.forEach(place -> sums.add(new TreeMap<>()));
         handDown();
     }
 
@@ -57,15 +70,17 @@ final class AreaSum {
 
     private void handDown() {
         Facets facets = new Facets(grid, flood);
-        double cell = grid.spacing() * grid.spacing();
         for (int position = flood.count() - 1; position >= 0; position--) {
             int node = flood.inOrder(position);
             boolean isRim = grid.isOnRim(node);
-            squareMetres[node] = isRim ? 0 : squareMetres[node] + cell;
             isCut[node] |= isRim;
+            if (isRim) {
+                squareMetres.values().forEach(areas -> areas[node] = 0);
+            } else {
+                rainOn(node);
+            }
             if (takenBy[node] > 0) {
-                sums[takenBy[node] - 1] += squareMetres[node];
-                cuts[takenBy[node] - 1] |= isCut[node];
+                takeIn(node, takenBy[node] - 1);
             } else if (facets.look(node)) {
                 give(node, facets.straight(), 1 - facets.diagonalShare());
                 give(node, facets.diagonal(), facets.diagonalShare());
@@ -75,17 +90,46 @@ final class AreaSum {
         }
     }
 
+    private void rainOn(int node) {
+        label.apply(grid.place(node))
+                .ifPresent(what -> squareMetres.computeIfAbsent(what, any -> new double[grid.size()])[node] +=
+                        grid.spacing() * grid.spacing());
+    }
+
+    private void takeIn(int node, int place) {
+        squareMetres.forEach((what, areas) -> {
+            if (areas[node] > 0) {
+                sums.get(place).merge(what, areas[node], Double::sum);
+            }
+        });
+        cuts[place] |= isCut[node];
+        ContributingArea.FlowWay way = ways.to(node);
+        if (way.length().metres() > farthest[place].length().metres()) {
+            farthest[place] = way;
+        }
+    }
+
     private void give(int from, int to, double share) {
         if (share > 0) {
-            squareMetres[to] += share * squareMetres[from];
+            for (double[] areas : squareMetres.values()) {
+                areas[to] += share * areas[from];
+            }
             isCut[to] |= isCut[from];
+        }
+        if (share >= 0.5) {
+            ways.lead(from, to);
         }
     }
 
     List<ContributingArea> areas() {
         List<ContributingArea> areas = new ArrayList<>();
-        for (int i = 0; i < sums.length; i++) {
-            areas.add(new ContributingArea(places.get(i), new Area(sums[i]), cuts[i]));
+        for (int i = 0; i < places.size(); i++) {
+            Map<String, Area> byLabel = new TreeMap<>();
+            sums.get(i).forEach((what, square) -> byLabel.put(what, new Area(square)));
+            double all = sums.get(i).values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .sum();
+            areas.add(new ContributingArea(places.get(i), new Area(all), cuts[i], byLabel, farthest[i]));
         }
         return areas;
     }

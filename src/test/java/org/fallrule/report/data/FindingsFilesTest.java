@@ -70,7 +70,9 @@ class FindingsFilesTest {
         assertThat(names(file.get("site"))).startsWith("id", "name", "county").contains("crs");
         assertThat(names(file.get("summary")))
                 .containsExactly("meets", "fails", "borderline", "cannot_tell", "not_applicable", "waived");
-        assertThat(names(file.get("tables"))).containsExactly("pipes", "inlets", "outfalls", "drops", "crossings");
+        assertThat(names(file.get("tables")))
+                .containsExactly(
+                        "pipes", "inlets", "outfalls", "drops", "crossings", "runoff", "flows", "levels", "outflows");
         for (JsonNode book : file.get("rule_books")) {
             assertThat(names(book)).containsExactly("file", "title", "sha256");
             assertThat(book.get("sha256").asText()).matches("[0-9a-f]{64}");
@@ -281,6 +283,7 @@ class FindingsFilesTest {
                         report.analysis().surfaces(),
                         report.analysis().flow(),
                         report.analysis().network(),
+                        report.analysis().water(),
                         report.analysis().problems()),
                 report.county(),
                 report.book(),

@@ -1,0 +1,96 @@
+package org.fallrule.analysis;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.measure.Area;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+import org.fallrule.terrain.GroundSurface;
+import org.fallrule.terrain.flow.ContributingArea;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/** The drainage areas that the plan draws: which inlet each drains to, what lies on it, and how far its water comes. */
+final class DrawnAreas {
+    private static final List<Role> COVERS = List.of(Role.BUILDING, Role.STREET, Role.DRIVE, Role.WALK);
+
+    private final Site site;
+    private final Set<Feature> guttered;
+    private final Optional<GroundSurface> ground;
+    private final boolean knowsLawn;
+
+    /**
+     * @param guttered the buildings whose roofs drain to downspouts
+     * @param knowsLawn whether what nothing covers is known to be lawn
+     */
+    DrawnAreas(Site site, Set<Feature> guttered, Optional<GroundSurface> ground, boolean knowsLawn) {
+        this.site = site;
+        this.guttered = guttered;
+        this.ground = ground;
+        this.knowsLawn = knowsLawn;
+    }
+
+    /** The areas that drain to an inlet: those that name it, and those that name none and hold no other inlet. */
+    List<Feature> of(Feature inlet) {
+        return site.features(Role.DRAINAGE_AREA).stream()
+                .filter(area -> area.get(Attribute.DRAINS_TO)
+                        .map(inlet.id()::equals)
+                        .orElseGet(() -> inletsIn(area).equals(List.of(inlet))))
+                .toList();
+    }
+
+    /** The inlets that stand in a drainage area. */
+    private List<Feature> inletsIn(Feature area) {
+        return site.features(Role.INLET).stream()
+                .filter(inlet -> area.geometry().covers(inlet.geometry()))
+                .toList();
+    }
+
+    /** The plan area of each surface in a drainage area; roofs that drain to downspouts are left out. */
+    Map<String, Area> surfaces(Feature area) {
+        Map<String, Area> surfaces = new LinkedHashMap<>();
+        Geometry left = area.geometry();
+        for (Role role : COVERS) {
+            for (Feature cover : site.features(role)) {
+                Geometry covered = left.intersection(cover.geometry());
+                if (covered.getArea() > 0) {
+                    left = left.difference(cover.geometry());
+                    if (!guttered.contains(cover)) {
+                        add(surfaces, InletCatchments.runoffWord(role.word()), covered.getArea());
+                    }
+                }
+            }
+        }
+        if (left.getArea() > 0) {
+            add(surfaces, knowsLawn ? "lawn" : InletCatchments.UNKNOWN, left.getArea());
+        }
+        return surfaces;
+    }
+
+    private static void add(Map<String, Area> surfaces, String word, double squareMetres) {
+        surfaces.merge(word, new Area(squareMetres), (a, b) -> new Area(a.squareMetres() + b.squareMetres()));
+    }
+
+    /** The straight way from the corner of an area that is farthest from its inlet; empty where the ground there is not known. */
+    Optional<ContributingArea.FlowWay> farthest(Feature area, Feature inlet) {
+        Coordinate to = inlet.geometry().getCoordinate();
+        Coordinate from = to;
+        for (Coordinate corner : area.geometry().getCoordinates()) {
+            from = corner.distance(to) > from.distance(to) ? corner : from;
+        }
+        Length length = new Length(from.distance(to));
+        Optional<Elevation> high = elevation(from);
+        return elevation(to).flatMap(low -> high.map(top -> new ContributingArea.FlowWay(length, top.above(low))));
+    }
+
+    private Optional<Elevation> elevation(Coordinate place) {
+        return ground.flatMap(surface -> surface.elevationAt(place));
+    }
+}

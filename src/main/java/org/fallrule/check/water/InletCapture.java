@@ -1,0 +1,134 @@
+package org.fallrule.check.water;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.fallrule.analysis.InletRunoff;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Check;
+import org.fallrule.check.CheckPage;
+import org.fallrule.check.Limits;
+import org.fallrule.check.Need;
+import org.fallrule.check.Parameter;
+import org.fallrule.check.Terms;
+import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
+import org.fallrule.hydraulics.inlet.GrateHead;
+import org.fallrule.hydraulics.inlet.RectangularGrate;
+import org.fallrule.measure.Area;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Flow;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
+import org.fallrule.method.Answer;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/** How deep the water stands over each grate before it takes in what the design storm brings. */
+@AutoService(Check.class)
+public final class InletCapture implements Check {
+    static final Parameter<Limits> AT_MOST = Parameter.limit(
+                    "at_most", Bound.AT_MOST, Dimension.LENGTH, "greatest depth of water above the grate")
+            .always();
+    static final Parameter<Quantity> CLOGGED = Parameter.quantity(
+                    "clogged",
+                    Dimension.RATIO,
+                    "how much of the grate's width to count as clogged: 0 for none, 0.5 for half")
+            .always();
+
+    @Override
+    public String name() {
+        return "inlet_capture";
+    }
+
+    @Override
+    public CheckPage page() {
+        return new CheckPage(
+                "The depth of water above the grate of each basin and trench drain at which it takes in the design flow of"
+                        + " its own area, a part of it clogged. Downspouts have no grate.",
+                "depth = the greater of (Q / (Cw P))^(2/3) and (Q / (0.67 Ag))^2 / 2g (sag_grate), P and Ag of what the"
+                        + " leaves leave of the width",
+                "HEC-22, third edition, equations 4-26 and 4-27.",
+                List.of(
+                        "grates on a slope, past which water runs on: each is taken as lying at a low point",
+                        "a curb or wall along the grate, over which no water comes",
+                        "water that other inlets leave"));
+    }
+
+    @Override
+    public List<Parameter<?>> parameters() {
+        return List.of(AT_MOST, CLOGGED);
+    }
+
+    @Override
+    public List<Need> needs(Terms terms) {
+        return List.of(new Need.OfLayer(Role.INLET), new Need.OfStorm());
+    }
+
+    @Override
+    public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
+        return analysis.site().features(Role.INLET).stream()
+                .filter(inlet -> !inlet.get(Attribute.KIND).orElse("").equals("downspout"))
+                .flatMap(inlet -> terms
+                        .get(AT_MOST)
+                        .hold(
+                                inlet,
+                                inlet.attributes(),
+                                asked ->
+                                        held(analysis, inlet, terms.get(CLOGGED).si(), asked))
+                        .stream())
+                .toList();
+    }
+
+    private static Observation held(SiteAnalysis analysis, Feature inlet, double clogged, Limits.Answer.Asked asked) {
+        Optional<Observation> lacking = Unsaid.lacking(
+                inlet, Attribute.KIND, Attribute.GRATE_LENGTH, Attribute.GRATE_WIDTH, Attribute.GRATE_OPEN_AREA);
+        if (lacking.isPresent()) {
+            return lacking.get();
+        }
+        Answer<Flow> inflow = analysis.water().inflow(inlet);
+        if (inflow.value().isEmpty()) {
+            return Unsaid.of(inlet, "the design flow to " + inlet.spoken(), inflow);
+        }
+        Optional<RectangularGrate> grate = grate(inlet);
+        return grate.map(whole -> under(
+                                analysis,
+                                inlet,
+                                whole.clogged(clogged).head(inflow.value().get()),
+                                asked)
+                        .noting("design flow " + Printed.of(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
+                .orElseGet(() -> Observation.cannotTell(
+                        inlet,
+                        new Missing(
+                                "the clear area of the grate of " + inlet.spoken()
+                                        + ", which is given as more than the whole grate",
+                                "mend grate_open_area, grate_length or grate_width")));
+    }
+
+    private static Optional<RectangularGrate> grate(Feature inlet) {
+        Length length = inlet.get(Attribute.GRATE_LENGTH).orElseThrow();
+        Length width = inlet.get(Attribute.GRATE_WIDTH).orElseThrow();
+        Area open = inlet.get(Attribute.GRATE_OPEN_AREA).orElseThrow();
+        double part = open.squareMetres() / (length.metres() * width.metres());
+        return part <= 1 ? Optional.of(new RectangularGrate(length, width, part, false)) : Optional.empty();
+    }
+
+    private static Observation under(SiteAnalysis analysis, Feature inlet, GrateHead head, Limits.Answer.Asked asked) {
+        if (head instanceof GrateHead.Standing standing) {
+            Observation seen = Observation.measured(inlet, asked.against("water above the grate", standing.depth(), 0));
+            boolean isCut = analysis.water()
+                    .runoff(inlet)
+                    .value()
+                    .filter(InletRunoff::isCut)
+                    .isPresent();
+            return Unsaid.underMoreWater(seen, isCut ? Set.of(inlet) : Set.of());
+        }
+        return Observation.plain(Outcome.FAILS, inlet).telling(inlet.spoken() + ": a clogged grate takes nothing in");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.check.water;
+
+import org.jspecify.annotations.NullMarked;
