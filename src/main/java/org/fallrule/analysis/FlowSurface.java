@@ -1,5 +1,6 @@
 package org.fallrule.analysis;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.site.Feature;
@@ -8,6 +9,7 @@ import org.fallrule.site.Site;
 import org.fallrule.terrain.GroundSurface;
 import org.fallrule.terrain.flow.FilledGround;
 import org.fallrule.terrain.flow.GroundGrid;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -26,6 +28,7 @@ public final class FlowSurface {
     private boolean isSampled;
     private Optional<FilledGround> filled = Optional.empty();
     private boolean isFilled;
+    private @Nullable Map<Feature, InletCatchments.Catchment> catchments;
 
     FlowSurface(Site site, Optional<GroundSurface> ground) {
         this.site = site;
@@ -48,6 +51,14 @@ public final class FlowSurface {
             filled = grid().map(FilledGround::of);
         }
         return filled;
+    }
+
+    /** What drains to each inlet, with each basin taking in what comes to it. */
+    synchronized Map<Feature, InletCatchments.Catchment> catchments() {
+        if (catchments == null) {
+            catchments = InletCatchments.of(site, grid());
+        }
+        return catchments;
     }
 
     private Optional<GroundGrid> sampled(GroundSurface surface) {

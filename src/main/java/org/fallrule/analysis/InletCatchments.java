@@ -1,6 +1,7 @@
 package org.fallrule.analysis;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.fallrule.measure.Length;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 import org.fallrule.terrain.flow.ContributingArea;
 import org.fallrule.terrain.flow.GroundGrid;
 
@@ -37,16 +39,20 @@ public final class InletCatchments {
      */
     public record Catchment(Optional<Area> overGround, boolean isCut, Optional<Area> ofRoof) {}
 
-    /** The catchment of each inlet whose kind the plan gives. */
+    /** The catchment of each inlet whose kind the plan gives; worked out once for everything that asks. */
     public static Map<Feature, Catchment> of(SiteAnalysis analysis) {
+        return analysis.flow().catchments();
+    }
+
+    static Map<Feature, Catchment> of(Site site, Optional<GroundGrid> ground) {
         Map<Feature, Catchment> catchments = new LinkedHashMap<>();
-        Map<Boolean, List<Feature>> inlets = analysis.site().features(Role.INLET).stream()
+        Map<Boolean, List<Feature>> inlets = site.features(Role.INLET).stream()
                 .filter(inlet -> inlet.get(Attribute.KIND).isPresent())
                 .collect(Collectors.partitioningBy(
                         inlet -> inlet.get(Attribute.KIND).orElseThrow().equals("downspout")));
-        analysis.flow().grid().ifPresent(grid -> overGround(grid, inlets.getOrDefault(false, List.of()), catchments));
-        ofRoofs(analysis, inlets.getOrDefault(true, List.of()), catchments);
-        return catchments;
+        ground.ifPresent(grid -> overGround(grid, inlets.getOrDefault(false, List.of()), catchments));
+        ofRoofs(site, inlets.getOrDefault(true, List.of()), catchments);
+        return Collections.unmodifiableMap(catchments);
     }
 
     private static void overGround(GroundGrid grid, List<Feature> basins, Map<Feature, Catchment> catchments) {
@@ -60,8 +66,8 @@ public final class InletCatchments {
         }
     }
 
-    private static void ofRoofs(SiteAnalysis analysis, List<Feature> downspouts, Map<Feature, Catchment> catchments) {
-        List<Feature> buildings = analysis.site().features(Role.BUILDING);
+    private static void ofRoofs(Site site, List<Feature> downspouts, Map<Feature, Catchment> catchments) {
+        List<Feature> buildings = site.features(Role.BUILDING);
         Map<Feature, List<Feature>> byBuilding = new LinkedHashMap<>();
         for (Feature downspout : downspouts) {
             buildings.stream()
