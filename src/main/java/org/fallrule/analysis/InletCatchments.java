@@ -65,7 +65,7 @@ public final class InletCatchments {
             Map<String, Area> surfaces,
             Optional<ContributingArea.FlowWay> farthest) {}
 
-    /** The catchment of each inlet whose kind the plan gives. */
+    /** The catchment of each inlet whose kind the plan gives; worked out once for everything that asks. */
     public static Map<Feature, Catchment> of(SiteAnalysis analysis) {
         return analysis.water().catchments();
     }

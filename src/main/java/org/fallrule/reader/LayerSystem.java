@@ -1,8 +1,6 @@
 package org.fallrule.reader;
 
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
@@ -21,8 +19,6 @@ final class LayerSystem {
     private static final Envelope DEGREES = new Envelope(-180, 180, -90, 90);
 
     private final Optional<Node.Scalar> siteCrs;
-    /** The systems that files of the plan name, by their text: most layers of a plan name the same. */
-    private final Map<String, CoordinateSystem> known = new HashMap<>();
 
     LayerSystem(Optional<Node.Scalar> siteCrs) {
         this.siteCrs = siteCrs;
@@ -30,7 +26,7 @@ final class LayerSystem {
 
     CoordinateSystem of(LayerSpec spec, RawLayer layer) {
         if (layer.crs().isPresent()) {
-            return known.computeIfAbsent(layer.crs().get(), text -> CoordinateSystem.of(text, Place.of(spec.file())));
+            return CoordinateSystem.of(layer.crs().get(), Place.of(spec.file()));
         }
         if (spec.crs().isPresent()) {
             return of(spec.crs().get());

@@ -1,7 +1,9 @@
 package org.fallrule.reader.frame;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.locationtech.jts.geom.Coordinate;
@@ -15,6 +17,11 @@ import org.locationtech.jts.geom.Coordinate;
  * conterminous United States; layers on one datum are not touched by this. Every other datum is refused.
  */
 public final class CoordinateSystem {
+    /** Systems by the text that defines them: the layers of a stack of plans name few different ones, again and again. */
+    private static final Map<String, CoordinateSystem> KNOWN = new ConcurrentHashMap<>();
+
+    private static final int MOST_KNOWN = 100;
+
     private final String name;
     private final OptionalDouble linearUnit;
     private final OptionalDouble heightUnit;
@@ -55,7 +62,15 @@ public final class CoordinateSystem {
      * @throws UnusableInput when the text is not understood, or is a system that cannot be placed on earth, or on another datum
      */
     public static CoordinateSystem of(String crsText, Place where) {
-        return DefinitionText.read(crsText, where);
+        CoordinateSystem known = KNOWN.get(crsText);
+        if (known != null) {
+            return known;
+        }
+        CoordinateSystem read = DefinitionText.read(crsText, where);
+        if (KNOWN.size() < MOST_KNOWN) {
+            KNOWN.put(crsText, read);
+        }
+        return read;
     }
 
     /** Its name, such as {@code NAD83 / North Carolina (ftUS)}. */

@@ -82,8 +82,9 @@ final class AreaSum {
             if (takenBy[node] > 0) {
                 takeIn(node, takenBy[node] - 1);
             } else if (facets.look(node)) {
-                give(node, facets.straight(), 1 - facets.diagonalShare());
-                give(node, facets.diagonal(), facets.diagonalShare());
+                double share = facets.diagonalShare();
+                give(node, facets.straight(), 1 - share);
+                give(node, facets.diagonal(), share);
             } else if (flood.next(node) >= 0) {
                 give(node, flood.next(node), 1);
             }

@@ -14,7 +14,11 @@ final class Facets {
     private double steepest;
     private int straight;
     private int diagonal;
-    private double diagonalShare;
+
+    /** The fall of the steepest triangle along its first and along its second side, rise over run. */
+    private double alongFirst;
+
+    private double alongSecond;
 
     Facets(GroundGrid grid, Flood flood) {
         this.grid = grid;
@@ -25,34 +29,33 @@ final class Facets {
     boolean look(int node) {
         steepest = 0;
         for (int direction = 0; direction < Direction.COUNT; direction += 2) {
-            look(node, direction, (direction + 1) % Direction.COUNT);
-            look(node, direction, (direction + 7) % Direction.COUNT);
+            int next = grid.neighbour(node, direction);
+            if (next >= 0) {
+                look(node, next, grid.neighbour(node, direction + 1));
+                look(node, next, grid.neighbour(node, (direction + 7) % Direction.COUNT));
+            }
         }
         return steepest > 0;
     }
 
-    private void look(int node, int toStraight, int toDiagonal) {
-        int e1 = grid.neighbour(node, toStraight);
-        int e2 = grid.neighbour(node, toDiagonal);
-        if (e1 < 0 || e2 < 0) {
+    private void look(int node, int e1, int e2) {
+        if (e2 < 0) {
             return;
         }
         double s1 = (flood.level(node) - flood.level(e1)) / grid.spacing();
         double s2 = (flood.level(e1) - flood.level(e2)) / grid.spacing();
-        double angle = Math.atan2(s2, s1);
-        double slope = Math.hypot(s1, s2);
-        if (angle <= 0) {
-            angle = 0;
+        double slope = Math.sqrt(s1 * s1 + s2 * s2);
+        if (s2 <= 0) {
             slope = s1;
-        } else if (angle >= EIGHTH) {
-            angle = EIGHTH;
+        } else if (s2 >= s1) {
             slope = (flood.level(node) - flood.level(e2)) / (grid.spacing() * Math.sqrt(2));
         }
         if (slope > steepest) {
             steepest = slope;
             straight = e1;
             diagonal = e2;
-            diagonalShare = angle / EIGHTH;
+            alongFirst = s1;
+            alongSecond = s2;
         }
     }
 
@@ -67,6 +70,9 @@ final class Facets {
 
     /** What part of the water goes to the diagonal neighbour, 0 to 1; the rest goes to the straight one. */
     double diagonalShare() {
-        return diagonalShare;
+        if (alongSecond <= 0) {
+            return 0;
+        }
+        return alongSecond >= alongFirst ? 1 : Math.atan2(alongSecond, alongFirst) / EIGHTH;
     }
 }

@@ -22,6 +22,11 @@ public final class GroundGrid {
     private final int rows;
     private final double[] metres;
 
+    /** How much higher the number of a neighbour in each direction is. */
+    private final int[] steps = new int[Direction.COUNT];
+
+    private final boolean[] rim;
+
     private GroundGrid(Envelope box, double spacing) {
         this.spacing = spacing;
         this.columns = (int) Math.floor(box.getWidth() / spacing + 1e-9) + 1;
@@ -29,6 +34,10 @@ public final class GroundGrid {
         this.left = box.getMinX();
         this.bottom = box.getMinY();
         this.metres = new double[columns * rows];
+        this.rim = new boolean[columns * rows];
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            steps[direction] = Direction.DY[direction] * columns + Direction.DX[direction];
+        }
     }
 
     /**
@@ -50,7 +59,21 @@ public final class GroundGrid {
             grid.metres[node] =
                     surface.elevationAt(grid.place(node)).map(Elevation::metres).orElse(Double.NaN);
         }
+        grid.findRim();
         return grid;
+    }
+
+    private void findRim() {
+        for (int node = 0; node < metres.length; node++) {
+            int column = columnOf(node);
+            int row = rowOf(node);
+            rim[node] |= column == 0 || row == 0 || column == columns - 1 || row == rows - 1;
+            for (int direction = 0; isHole(node) && direction < Direction.COUNT; direction++) {
+                if (isInside(column + Direction.DX[direction], row + Direction.DY[direction])) {
+                    rim[node + steps[direction]] = true;
+                }
+            }
+        }
     }
 
     int columns() {
@@ -106,19 +129,18 @@ public final class GroundGrid {
 
     /** A node's neighbour in one of the eight directions; -1 beyond the edge and in holes. */
     int neighbour(int node, int direction) {
-        int row = node / columns;
-        int column = node - row * columns + Direction.DX[direction];
-        int next = node + Direction.DY[direction] * columns + Direction.DX[direction];
-        return isInside(column, row + Direction.DY[direction]) && !isHole(next) ? next : -1;
+        int next = node + steps[direction];
+        return !rim[node] || isGround(node, direction, next) ? next : -1;
     }
 
+    private boolean isGround(int node, int direction, int next) {
+        return isInside(columnOf(node) + Direction.DX[direction], rowOf(node) + Direction.DY[direction])
+                && !isHole(next);
+    }
+
+    /** Whether one of the eight neighbours is missing. */
     boolean isOnRim(int node) {
-        for (int direction = 0; direction < Direction.COUNT; direction++) {
-            if (neighbour(node, direction) < 0) {
-                return true;
-            }
-        }
-        return false;
+        return rim[node];
     }
 
     /** The node of the cell that holds a place; empty outside of the grid and in holes. */
