@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fallrule.hydrology.CompositeRunoff;
-import org.fallrule.hydrology.FaaTime;
+import org.fallrule.hydrology.DesignStorm;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.OverlandTime;
 import org.fallrule.locality.Setting;
 import org.fallrule.locality.Stated;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Time;
@@ -24,10 +24,15 @@ import org.fallrule.terrain.flow.ContributingArea;
 
 /**
  * Works out what runs off to each inlet. A drainage area that the plan draws for an inlet counts; without one, the ground that
- * drains to it, or its share of a roof. The time over the ground is the one that the drawn area gives, else by {@link FaaTime};
+ * drains to it, or its share of a roof. The time over the ground is the one that the drawn area gives, else by the method that the book names under
+ * storm: overland;
  * of a roof it is none, so that the storm's shortest duration counts.
  */
 final class InletRunoffs {
+    /** Where no book says how: the method that needs no figure of the place. */
+    private static final OverlandTime BY_COEFFICIENT =
+            new OverlandTime(OverlandTime.By.FAA_TIME, Optional.empty(), Optional.empty());
+
     private final Locality locality;
     private final DrawnAreas drawn;
     private final Map<Feature, InletCatchments.Catchment> catchments;
@@ -166,16 +171,17 @@ final class InletRunoffs {
                 .max((one, other) -> Double.compare(one.time.seconds(), other.time.seconds()));
     }
 
-    private static Overland overland(Ratio coefficient, Optional<ContributingArea.FlowWay> way) {
+    private Overland overland(Ratio coefficient, Optional<ContributingArea.FlowWay> way) {
         if (way.isEmpty()) {
             return new Overland(new Time(0), "no way over the ground; the shortest duration counts");
         }
-        Length length = way.get().length();
+        OverlandTime how = locality.storm().overland().orElse(BY_COEFFICIENT);
         Answer<Time> time = slope(way.get())
-                .map(slope -> FaaTime.time(coefficient, length, slope))
+                .map(slope -> new OverlandWay(way.get().length(), slope, coefficient))
+                .map(over -> DesignStorm.of(locality.storm()).then(storm -> over.time(how, storm)))
                 .orElseGet(() -> Answer.none("the flow path does not fall"));
         return time.value()
-                .map(found -> new Overland(found, FaaTime.METHOD.name()))
+                .map(found -> new Overland(found, how.by().word()))
                 .orElseGet(() -> new Overland(
                         new Time(0), time.why() + "; the shortest duration counts, which asks for the most"));
     }

@@ -35,6 +35,8 @@ public final class StormReader {
                 .flatMap(text -> duration(text).map(value -> stated(value, text, basis)));
         Optional<Node> table = keys.node("intensity");
         Optional<Node> curve = keys.node("curve");
+        Optional<OverlandTime> overland =
+                keys.mapping("overland").flatMap(node -> new OverlandTimeReader(faults).read(node));
         keys.refuseOthers("storm");
         Rains rains = new Rains(period.map(Stated::value), basis);
         IntensityTableReader tables = new IntensityTableReader(faults);
@@ -42,7 +44,7 @@ public final class StormReader {
         table.ifPresent(node -> rains.add(node, "intensity", node instanceof Node.Sequence, tables::read));
         curve.ifPresent(node -> rains.add(node, "curve", isOneCurve(node), curves::read));
         new RarerRainsHarder(faults).check(rains.found);
-        return new Storm(period, shortest, rains.found);
+        return new Storm(period, shortest, rains.found, overland);
     }
 
     private static boolean isOneCurve(Node node) {

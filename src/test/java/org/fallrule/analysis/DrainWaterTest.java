@@ -12,13 +12,21 @@ import static org.fallrule.site.Role.PIPE;
 import static org.fallrule.site.Role.SPOT;
 import static org.fallrule.site.Role.WALK;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.check.Raining;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.OverlandTime;
+import org.fallrule.locality.Storm;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Flows by hand from 6 in/h: 7,200 sq ft of hard ground bring 1 ft3/s (7,200 x 0.5 ft/h = 3,600 ft3/h). */
 class DrainWaterTest {
@@ -161,6 +169,38 @@ class DrainWaterTest {
         assertThat(runoff.overland().in(Unit.MINUTE))
                 .isCloseTo(1.8 * (1.1 - 0.25) * Math.sqrt(feet) / Math.cbrt(2), within(0.01));
         assertThat(runoff.isCut()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"kirpich, 1.22", "kinematic_wave, 7.48", "sheet_flow, 10.12"})
+    void theBookChoosesHowTheTimeOverTheGroundIsReckoned(String method, double minutes) {
+        // 100 ft at 2 %, n 0.15, 6 in/h, 3 in in 24 h. Kirpich 0.0078 L^0.77 S^-0.385; kinematic wave
+        // 0.933 / 6^0.4 (n L / S^0.5)^0.6; NRCS 0.007 (n L)^0.8 / (P2^0.5 S^0.4) h
+        Locality place = Raining.SIX_INCHES_AN_HOUR;
+        OverlandTime how = new OverlandTime(
+                OverlandTime.By.valueOf(method.toUpperCase(Locale.ROOT)),
+                Optional.of(new Ratio(0.15)),
+                Optional.of(Length.inches(3)));
+        Storm storm = place.storm();
+        SiteAnalysis analysis = plan().in(new Locality(
+                        place.climate(),
+                        new Storm(storm.returnPeriod(), storm.shortestDuration(), storm.rainfall(), Optional.of(how)),
+                        place.runoff(),
+                        place.markAccuracy(),
+                        place.expectedCover()))
+                .spots("-10 -10 100, -10 110 100, 110 -10 102.4, 110 110 102.4")
+                .with(INLET, "CB-1", "POINT (0 50)", "kind = basin")
+                .with(
+                        DRAINAGE_AREA,
+                        "DA-1",
+                        "POLYGON ((0 50, 100 49.99, 100 50.01, 0 50))",
+                        "drains_to = CB-1",
+                        "surface = lawn")
+                .analysis();
+        InletRunoff runoff =
+                analysis.water().runoff(inlet(analysis, "CB-1")).value().orElseThrow();
+        assertThat(runoff.timeBy()).isEqualTo(method);
+        assertThat(runoff.overland().in(Unit.MINUTE)).isCloseTo(minutes, within(0.05));
     }
 
     @Test

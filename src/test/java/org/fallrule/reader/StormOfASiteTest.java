@@ -9,6 +9,7 @@ import org.fallrule.SiteOnDisk;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.OverlandTime;
 import org.fallrule.locality.ReturnPeriod;
 import org.fallrule.locality.Storm;
 import org.fallrule.rulebook.RuleLibrary;
@@ -16,6 +17,8 @@ import org.fallrule.site.Site;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A site may state its own rain, which then comes before the county's. */
 class StormOfASiteTest {
@@ -83,5 +86,33 @@ class StormOfASiteTest {
                                                 + " gives these figures",
                                         "site.yaml:2:24: \"ten\" is not a return period; give whole years with the unit,"
                                                 + " such as 10 yr"));
+    }
+
+    @Test
+    void aSiteMaySayHowTheTimeOverTheGroundIsReckoned() {
+        Site site = read("""
+                layers: {lot: lot.geojson}
+                storm: {overland: {by: sheet_flow, roughness: 0.24, two_year_rain: 3.1 in}}
+                """);
+
+        assertThat(site.storm().overland().map(OverlandTime::by)).contains(OverlandTime.By.SHEET_FLOW);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{by: kirpitch} | site.yaml:2:24 | did you mean kirpich?",
+                "{roughness: 0.2} | site.yaml:2:19 | the key by is missing",
+                "{by: kinematic_wave} | site.yaml:2:19 | kinematic_wave needs roughness",
+                "{by: sheet_flow, roughness: 0.2} | site.yaml:2:19 | sheet_flow needs two_year_rain",
+                "{by: sheet_flow, roughness: 0, two_year_rain: 3 in} | site.yaml:2:47 | is not above zero",
+                "{by: sheet_flow, roughness: 0.2, two_year_rain: 3} | site.yaml:2:67 | has no unit",
+            })
+    void aWrongMethodOrAMissingFigureOfItIsAFault(String overland, String where, String says) {
+        assertThatThrownBy(() -> read("layers: {lot: lot.geojson}\nstorm: {overland: " + overland + "}\n"))
+                .isInstanceOf(UnusableInput.class)
+                .hasMessageContaining(where)
+                .hasMessageContaining(says);
     }
 }

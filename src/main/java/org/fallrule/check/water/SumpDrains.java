@@ -3,6 +3,7 @@ package org.fallrule.check.water;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.analysis.BasinSump;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -13,12 +14,10 @@ import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.hydraulics.basin.DrainDown;
-import org.fallrule.hydraulics.basin.SumpDrainDown;
+import org.fallrule.hydraulics.basin.HoseTest;
 import org.fallrule.hydraulics.table.SourcedTable;
-import org.fallrule.measure.Area;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Time;
 import org.fallrule.method.Answer;
@@ -40,8 +39,6 @@ public final class SumpDrains implements Check {
                             .toList(),
                     "the source of the rate at which soil of a texture takes water, where none is tested")
             .always();
-    /** Coefficient of discharge of a sharp-edged hole. */
-    private static final double SHARP_EDGE = 0.6;
 
     @Override
     public String name() {
@@ -98,33 +95,13 @@ public final class SumpDrains implements Check {
         if (lacking.isPresent()) {
             return lacking.get();
         }
-        Answer<Intensity> rate = rate(analysis, rates, inlet);
-        return rate.value()
-                .map(found -> drained(inlet, found, asked))
-                .orElseGet(() -> Unsaid.of(inlet, "how fast the soil at " + inlet.spoken() + " takes water", rate));
+        Answer<HoseTest.Sump> known = BasinSump.of(analysis, inlet, rates);
+        return known.value()
+                .map(found -> drained(inlet, found.drainDown(), asked))
+                .orElseGet(() -> Unsaid.of(inlet, "how fast the soil at " + inlet.spoken() + " takes water", known));
     }
 
-    private static Answer<Intensity> rate(SiteAnalysis analysis, String rates, Feature inlet) {
-        Optional<Intensity> tested = analysis.water().soil(inlet).flatMap(soil -> soil.get(Attribute.INFILTRATION));
-        return tested.map(Answer::of)
-                .orElseGet(() -> analysis.water()
-                        .soilAt(inlet)
-                        .map(texture -> SourcedTable.infiltration()
-                                .find(texture, rates)
-                                .map(entry -> new Intensity(entry.value().si())))
-                        .orElseGet(() -> Answer.none("give a soil layer with infiltration or texture")));
-    }
-
-    private static Observation drained(Feature inlet, Intensity rate, Limits.Answer.Asked asked) {
-        Area floor = new Area(inlet.get(Attribute.BOX_LENGTH).orElseThrow().metres()
-                * inlet.get(Attribute.BOX_WIDTH).orElseThrow().metres());
-        DrainDown drains = SumpDrainDown.of(
-                floor,
-                inlet.get(Attribute.SUMP).orElseThrow(),
-                inlet.get(Attribute.WEEP_HOLE_AREA).orElseThrow(),
-                SHARP_EDGE,
-                floor,
-                rate);
+    private static Observation drained(Feature inlet, DrainDown drains, Limits.Answer.Asked asked) {
         if (drains instanceof DrainDown.Empties empties) {
             return Observation.measured(inlet, asked.against("time to drain", empties.time(), 0));
         }

@@ -12,7 +12,6 @@ import org.fallrule.hydraulics.gradeline.PipeGrade;
 import org.fallrule.hydraulics.pipe.NormalDepth;
 import org.fallrule.hydraulics.pipe.RoundPipe;
 import org.fallrule.hydrology.CompositeRunoff;
-import org.fallrule.hydrology.FaaTime;
 import org.fallrule.hydrology.GatheredFlow;
 import org.fallrule.hydrology.RationalFlows;
 import org.fallrule.measure.Elevation;
@@ -20,6 +19,7 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Method;
+import org.fallrule.method.MethodList;
 import org.fallrule.network.PipeRun;
 import org.fallrule.report.Computation;
 import org.fallrule.report.Fact;
@@ -65,11 +65,13 @@ public final class Computations {
                 parts,
                 "C = " + Printed.of(own.runoff().coefficient(), Unit.ONE) + ", A = "
                         + Printed.of(own.runoff().area(), Unit.SQUARE_FOOT)));
-        boolean byFormula = own.timeBy().equals(FaaTime.METHOD.name());
-        if (byFormula && own.farthest().isPresent()) {
+        Optional<Method> byFormula = MethodList.all().stream()
+                .filter(method -> method.name().equals(own.timeBy()))
+                .findFirst();
+        if (byFormula.isPresent() && own.farthest().isPresent()) {
             ContributingArea.FlowWay way = own.farthest().get();
             steps.add(step(
-                    FaaTime.METHOD,
+                    byFormula.get(),
                     List.of(
                             fact("C", own.runoff().coefficient(), Unit.ONE),
                             fact("L", way.length(), Unit.FOOT),

@@ -36,7 +36,7 @@ public final class WaterTables {
     /** The tables; each may have no rows. */
     public static List<ResultTable> of(SiteAnalysis analysis) {
         WaterTables tables = new WaterTables(analysis);
-        return List.of(tables.runoff(), tables.flows(), tables.levels(), tables.outflows());
+        return List.of(tables.runoff(), tables.flows(), tables.levels(), tables.outflows(), HoseTests.of(analysis));
     }
 
     private ResultTable runoff() {
