@@ -49,6 +49,7 @@ public final class BookSchema {
                         "rules by id",
                         "additionalProperties",
                         object("$ref", "#/$defs/rule")));
+        properties.put("checklist", object("type", "object", "description", "what a submittal is looked over for"));
         Map<String, Object> schema = object(
                 "$schema", SchemaTerms.DIALECT,
                 "title", "A rule book of Fallrule",

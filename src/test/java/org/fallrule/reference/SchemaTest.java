@@ -1,6 +1,7 @@
 package org.fallrule.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
@@ -11,13 +12,19 @@ import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.fallrule.reader.SiteReader;
+import org.fallrule.rulebook.RuleLibrary;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -72,6 +79,31 @@ class SchemaTest {
         return DynamicTest.dynamicTest(
                 file.toString(),
                 () -> assertThat(faults(schema, Files.readString(file))).isEmpty());
+    }
+
+    /** A key that the reader knows and the schema does not would be marked wrong by every editor. */
+    @Test
+    void theSchemaKnowsTheKeysAtTheTopThatTheReaderKnows(@TempDir Path folder) throws IOException {
+        Files.createDirectories(folder.resolve("counties"));
+        Files.writeString(folder.resolve("counties/c.yaml"), "title: x\nno_such_key: x\n");
+        assertThatThrownBy(() -> new RuleLibrary(folder, "rules").load("c", Optional.empty()))
+                .satisfies(refused -> assertThat(known(refused)).isSubsetOf(keys(BookSchema.write())));
+
+        Files.writeString(folder.resolve("site.yaml"), "no_such_key: x\n");
+        assertThatThrownBy(() -> SiteReader.read(folder))
+                .satisfies(refused -> assertThat(known(refused)).isEqualTo(keys(SiteSchema.write())));
+    }
+
+    private static Set<String> known(Throwable refused) {
+        String message = String.valueOf(refused.getMessage());
+        String listed = message.substring(message.indexOf("Known: ") + "Known: ".length());
+        return new TreeSet<>(List.of(listed.lines().findFirst().orElse("").split(", ", -1)));
+    }
+
+    private static Set<String> keys(String schema) throws IOException {
+        Set<String> keys = new TreeSet<>();
+        YAML.readTree(schema).get("properties").fieldNames().forEachRemaining(keys::add);
+        return keys;
     }
 
     @ParameterizedTest
