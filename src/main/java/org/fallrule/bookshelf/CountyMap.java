@@ -45,6 +45,16 @@ public record CountyMap(String file, List<CountyArea> areas) {
         return library.file(FILE).map(path -> new Reading(library, path).map());
     }
 
+    /** The map's file as the user knows it. */
+    static String shown(RuleLibrary library) {
+        return library.file(FILE).map(library::shown).orElse(FILE);
+    }
+
+    /** The names of the counties on the map, each once. */
+    List<String> counties() {
+        return areas.stream().map(CountyArea::county).distinct().toList();
+    }
+
     /** The counties that a lot lies in or comes as near to as their lines are known, in the order of the file. */
     List<CountyArea> at(LotOnMap lot) {
         return areas.stream().filter(lot::reaches).toList();

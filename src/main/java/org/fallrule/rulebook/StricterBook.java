@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.locality.Locality;
+import org.fallrule.locality.Storm;
 
 /**
  * The rules of two counties for a lot that lies in both: every rule that one of them has; of a rule that both have the stricter,
@@ -45,6 +46,11 @@ public final class StricterBook {
                     "the counties differ on these and neither is the stricter, so that what hangs on them cannot be told",
                     places.open());
         }
+        Storm storm = rules.locality().storm();
+        Storm theirs = others.locality().storm();
+        if (!storm.equals(theirs) && !locality.storm().equals(Storm.UNSAID)) {
+            say(locality.storm().equals(storm) ? asksMore(one, other) : asksMore(other, one), "storm");
+        }
         List<Rule> joined = rules(rules.rules(), others.rules());
         List<Fault> notices = new ArrayList<>(distinct(rules.notices(), others.notices()));
         said.forEach((how, what) -> notices.add(new Fault(where, how + ": " + String.join(", ", what))));
@@ -63,11 +69,11 @@ public final class StricterBook {
         for (Rule rule : rules) {
             Optional<Rule> same = Optional.ofNullable(byId.remove(rule.id()));
             if (same.isEmpty()) {
-                say("asked by " + one + " only", rule);
+                say("asked by " + one + " only", rule.id());
             }
             joined.addAll(same.map(its -> stricter(rule, its)).orElseGet(() -> List.of(rule)));
         }
-        byId.values().forEach(rule -> say("asked by " + other + " only", rule));
+        byId.values().forEach(rule -> say("asked by " + other + " only", rule.id()));
         joined.addAll(byId.values());
         return joined;
     }
@@ -81,14 +87,14 @@ public final class StricterBook {
             return List.of(mine);
         }
         if (holds) {
-            say(one + " asks more than " + other + ", and its rules are taken", mine);
+            say(asksMore(one, other), mine.id());
             return List.of(mine);
         }
         if (isAsStrict(theirs, mine)) {
-            say(other + " asks more than " + one + ", and its rules are taken", mine);
+            say(asksMore(other, one), mine.id());
             return List.of(theirs);
         }
-        say("neither county asks more in every case, and the plan is held to both", mine);
+        say("neither county asks more in every case, and the plan is held to both", mine.id());
         return List.of(named(mine, one), named(theirs, other));
     }
 
@@ -110,8 +116,12 @@ public final class StricterBook {
                 rule.setBy());
     }
 
-    private void say(String how, Rule rule) {
-        said.computeIfAbsent(how, each -> new ArrayList<>()).add(rule.id());
+    private static String asksMore(String county, String than) {
+        return county + " asks more than " + than + ", and its word is taken on";
+    }
+
+    private void say(String how, String what) {
+        said.computeIfAbsent(how, each -> new ArrayList<>()).add(what);
     }
 
     private static <T> List<T> distinct(List<T> some, List<T> more) {

@@ -49,8 +49,8 @@ class StricterBookTest {
         assertThat(book.rules()).hasSize(2);
         assertThat(notices(book))
                 .containsExactly(
-                        "counties.geojson: d asks more than c, and its rules are taken: a",
-                        "counties.geojson: c asks more than d, and its rules are taken: b");
+                        "counties.geojson: d asks more than c, and its word is taken on: a",
+                        "counties.geojson: c asks more than d, and its word is taken on: b");
     }
 
     @Test
@@ -141,6 +141,18 @@ class StricterBookTest {
                         .si())
                 .isEqualTo(0.95);
         assertThat(book.notices()).isEmpty();
+    }
+
+    @Test
+    void theHarderStormIsDesignedForAndWhoseItIsIsSaid() {
+        String storm =
+                "storm:\n  basis: {kind: practice}\n  return_period: 10 yr\n  intensity: [{minutes: 5, by: %s in/h}]\n";
+        RuleBook book = both(String.format(storm, "5.8"), String.format(storm, "6.9"));
+
+        assertThat(book.locality().storm().returnPeriod().orElseThrow().setBy().file())
+                .isEqualTo("rules/counties/d.yaml");
+        assertThat(notices(book))
+                .containsExactly("counties.geojson: d asks more than c, and its word is taken on: storm");
     }
 
     @Test
