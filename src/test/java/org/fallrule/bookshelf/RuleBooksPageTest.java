@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The samples in docs/rule-books.md make the books that the page says they make. */
 class RuleBooksPageTest {
-    private static final Pattern SAMPLE = Pattern.compile("(?s)```yaml (book|add|examples|house) (\\w+)\\n(.*?)```");
+    private static final Pattern SAMPLE =
+            Pattern.compile("(?s)```(?:yaml|json) (book|add|examples|house|map) (\\w+)\\n(.*?)```");
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
 
     @TempDir
@@ -31,6 +32,7 @@ class RuleBooksPageTest {
             String name = samples.group(2);
             Path file = switch (samples.group(1)) {
                 case "examples" -> folder.resolve("counties/" + name + ".examples.yaml");
+                case "map" -> folder.resolve("counties.geojson");
                 case "house" -> folder.resolve("house/" + name + ".yaml");
                 default -> folder.resolve("counties/" + name + ".yaml");
             };
@@ -60,6 +62,11 @@ class RuleBooksPageTest {
         assertThat(BookText.of(
                         library.open("ambermere", Optional.of("copperbeck"), DAY), Optional.of("outfall-walk-setback")))
                 .contains("at_least: 9 ft [rules/house/copperbeck.yaml:4]", "overrides 8 ft");
+    }
+
+    @Test
+    void theMapOfThePageIsReadAndTheCountyLiesOnIt() throws IOException {
+        assertThat(CountyMap.of(written()).orElseThrow().counties()).containsExactly("ambermere");
     }
 
     @Test

@@ -88,6 +88,8 @@ class HostileBooksTest {
                 "cover | 'at_least: [{when: \"above =\", is: 1 in}]' | above =",
                 "cover | 'at_least: [{when: \"above = drive\", is: 1 in}]' | single quotes",
                 "cover | 'at_least: [{when: \"abov = ''drive''\", is: 1 in}]' | did you mean above?",
+                "slope | 'at_least: [{when: \"diameter_inch <= 4\", is: 1 %}]' | did you mean diameter_in?",
+                "slope | 'at_least: [{when: \"colour = ''red''\", is: 1 %}]' | unknown attribute colour",
             })
     void aLimitOfTheWrongKindIsRefusedAndSaysWhatIsWanted(String check, String limit, String says) {
         assertThat(faults("rules:\n  r:\n    title: x\n    check: " + check + "\n    " + limit
