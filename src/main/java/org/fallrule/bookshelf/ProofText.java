@@ -4,7 +4,7 @@ import java.util.List;
 import org.fallrule.document.Fault;
 import org.fallrule.report.text.Wrapped;
 
-/** How the proof of a book came out, as text of 80 columns. */
+/** How the proof of a book, or of the map of counties, came out, as text of 80 columns. */
 public final class ProofText {
     private static final int WIDTH = 78;
 
@@ -22,6 +22,15 @@ public final class ProofText {
                 lines(text, "            ", miss.toString());
             }
         }
+        return text.toString();
+    }
+
+    public static String of(MapProof proof) {
+        StringBuilder text = new StringBuilder(proof.file()).append('\n');
+        if (proof.usable()) {
+            lines(text, "  ", "no faults; the map of " + String.join(", ", proof.counties()));
+        }
+        proof.faults().forEach(fault -> lines(text, "  ", fault.toString()));
         return text.toString();
     }
 

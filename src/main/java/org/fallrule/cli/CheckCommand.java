@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.SiteReader;
@@ -114,11 +115,12 @@ final class CheckCommand implements Callable<Integer> {
 
     private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
         Site site = SiteReader.read(folder);
-        RuleBook book = books.book(site, library, today);
+        Jurisdiction place = books.place(site, library);
+        RuleBook book = books.book(place, site, library, today);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
-        Report report = new Report(analysis, books.county(site, library), book, review);
-        reports.ifPresent(place -> place.write(report));
+        Report report = new Report(analysis, place.spoken(), book, review);
+        reports.ifPresent(each -> each.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();
         return review.failsPlan() || open ? Fallrule.FAILS : Fallrule.PASSES;

@@ -25,6 +25,8 @@ import org.fallrule.report.gradesheet.GradeSheetText;
 import org.fallrule.report.gradesheet.HandZones;
 import org.fallrule.report.gradesheet.Settings;
 import org.fallrule.report.pdf.Paper;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -95,8 +97,7 @@ final class GradeSheetCommand implements Callable<Integer> {
         Optional<HandZones> given = byHand.map(text -> HandZones.given(length("--by-hand", text, false)));
         out.ifPresent(this::refuseInsideSite);
         Site plan = SiteReader.read(site);
-        HandZones zones = given.orElseGet(
-                () -> HandZones.of(books.book(plan, books.library(), LocalDate.now(ZoneId.systemDefault()))));
+        HandZones zones = given.orElseGet(() -> HandZones.of(rules(plan)));
         GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(plan), new Settings(rows, under, zones));
         PrintWriter screen = spec.commandLine().getOut();
         screen.print(GradeSheetText.write(sheet));
@@ -106,6 +107,11 @@ final class GradeSheetCommand implements Callable<Integer> {
         });
         screen.flush();
         return Fallrule.PASSES;
+    }
+
+    private RuleBook rules(Site plan) {
+        RuleLibrary library = books.library();
+        return books.book(books.place(plan, library), plan, library, LocalDate.now(ZoneId.systemDefault()));
     }
 
     private static Written length(String option, String text, boolean positive) {

@@ -14,6 +14,7 @@ import org.fallrule.bookshelf.BookList;
 import org.fallrule.bookshelf.BookName;
 import org.fallrule.bookshelf.BookProof;
 import org.fallrule.bookshelf.BookText;
+import org.fallrule.bookshelf.MapProof;
 import org.fallrule.bookshelf.ProofText;
 import org.fallrule.rulebook.LayeredBook;
 import org.fallrule.rulebook.RuleLibrary;
@@ -133,7 +134,8 @@ final class RulesCommand implements Callable<Integer> {
         @Parameters(
                 paramLabel = "BOOK",
                 arity = "0..*",
-                description = "A county, a firm, baseline, or a book's file. All books by default.")
+                description = "A county, a firm, baseline, or a book's file. All books, and the map of counties, by"
+                        + " default.")
         private List<String> books = new ArrayList<>();
 
         @Override
@@ -148,7 +150,13 @@ final class RulesCommand implements Callable<Integer> {
                 printed(spec, ProofText.of(proof));
                 worst = Math.max(worst, code(proof));
             }
-            return worst;
+            return books.isEmpty() ? Math.max(worst, map(library)) : worst;
+        }
+
+        private int map(RuleLibrary library) {
+            Optional<MapProof> proof = MapProof.of(library);
+            proof.ifPresent(each -> printed(spec, ProofText.of(each)));
+            return proof.stream().allMatch(MapProof::usable) ? Fallrule.PASSES : Fallrule.UNUSABLE;
         }
 
         private static int code(BookProof proof) {

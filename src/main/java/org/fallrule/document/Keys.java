@@ -1,6 +1,7 @@
 package org.fallrule.document;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,6 +24,11 @@ public final class Keys {
 
     public Node.Mapping mapping() {
         return mapping;
+    }
+
+    /** The keys that were asked for so far, in that order. */
+    public Set<String> asked() {
+        return Collections.unmodifiableSet(asked);
     }
 
     /** The value under a key, if there is one. A key with nothing or an empty text after it says nothing. */

@@ -121,6 +121,11 @@ public enum Unit {
         return words.get(0);
     }
 
+    /** Every word that it goes by, lower case, its usual sign first. */
+    public List<String> words() {
+        return words;
+    }
+
     /** The unit of that dimension that goes by a word, upper or lower case. */
     public static Optional<Unit> named(String word, Dimension dimension) {
         String wanted = word.strip().toLowerCase(Locale.ROOT);

@@ -28,7 +28,7 @@ final class HouseGuard {
                     house.setBy(),
                     "weighs less than the county's " + county.weight().word());
         }
-        if (house.check() != county.check()) {
+        if (!house.check().name().equals(county.check().name())) {
             refuse(house.id(), house.setBy(), "uses another check than the county's");
             return;
         }

@@ -249,10 +249,11 @@ class HostileInputTest {
     }
 
     @Test
-    void noCounty() throws IOException {
+    void noCountyAndNoLotThatWouldTell() throws IOException {
         refused(
                 quillfeather()
                         .replacing("site.yaml", "county: saltmeadow", "# none")
+                        .replacing("lot.geojson", "\"own\": true", "\"own\": false")
                         .path(),
                 "site.yaml: county: says no county; name one of brackenfell, larkmoor, saltmeadow");
     }

@@ -211,4 +211,21 @@ class RulesCommandTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("list, show, verify, differ");
     }
+
+    @Test
+    void theMapOfCountiesIsVerifiedWithTheBooks() throws IOException {
+        Path books = rules(RULE, "");
+        Files.writeString(books.resolve("counties.geojson"), """
+                {"type": "Feature", "properties": {"county": "ambermere"}, "geometry": {"type": "Polygon",
+                 "coordinates": [[[0, 0], [1, 0], [1, 1], [0, 0]]]}}
+                """);
+        assertThat(rulesCommand("verify", "--rules", books).out()).contains("no faults; the map of ambermere");
+
+        Files.writeString(
+                books.resolve("counties.geojson"),
+                Files.readString(books.resolve("counties.geojson")).replace("ambermere", "ambermeer"));
+        Ran ran = rulesCommand("verify", "--rules", books);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(unbroken(ran.out())).contains(unbroken("there is no book of ambermeer; did you mean ambermere?"));
+    }
 }

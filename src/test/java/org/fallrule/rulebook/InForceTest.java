@@ -86,7 +86,7 @@ class InForceTest {
                 "effective: soon | rules/counties/c.yaml:2:12: \"soon\" is not a date; write it like 2026-07-01",
                 "effective: {from: 2026-07-01, until: 2026-06-30} | rules/counties/c.yaml:2:12: effective: ends on"
                         + " 2026-06-30, before it begins on 2026-07-01",
-                "effective: {form: 2026-07-01} | rules/counties/c.yaml:2:13: unknown key form in effective."
+                "effective: {fromm: 2026-07-01} | rules/counties/c.yaml:2:13: unknown key fromm in effective; did you mean from?"
                         + " Known: from, until",
                 "effective: [2026-07-01] | rules/counties/c.yaml:2:12: effective: found a list, wanted a day, or {from:"
                         + " day, until: day}",

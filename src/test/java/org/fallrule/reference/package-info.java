@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.reference;
+
+import org.jspecify.annotations.NullMarked;
