@@ -1,6 +1,7 @@
 package org.fallrule.report.map;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -78,7 +79,13 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void titled(String title, Runnable content) {
-        svg.open("g").leaf("title", title);
+        titled(title, Optional.empty(), content);
+    }
+
+    @Override
+    public void titled(String title, Optional<String> feature, Runnable content) {
+        Object[] name = feature.map(each -> new Object[] {"data-feature", each}).orElseGet(() -> new Object[0]);
+        svg.open("g", name).leaf("title", title);
         content.run();
         svg.close("g");
     }

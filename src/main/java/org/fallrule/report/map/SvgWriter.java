@@ -1,6 +1,9 @@
 package org.fallrule.report.map;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Prints a drawing as SVG. One unit of the viewBox is one screen pixel at the sheet's own size, strokes keep their width when
@@ -14,8 +17,10 @@ public final class SvgWriter {
     private final Drawing drawing;
     private final String prefix;
     private final Viewport viewport;
+    private final Set<Look> explained;
 
-    private SvgWriter(Drawing drawing, Sheet sheet, String prefix) {
+    private SvgWriter(Drawing drawing, Sheet sheet, String prefix, Set<Look> explained) {
+        this.explained = explained;
         this.drawing = drawing;
         this.prefix = prefix;
         this.canvas = new SvgCanvas(svg, prefix);
@@ -28,16 +33,26 @@ public final class SvgWriter {
      * @param prefix letters, digits and hyphens that begin every id in it; another for each map of a page
      */
     public static String inline(Drawing drawing, Sheet sheet, String prefix) {
-        return new SvgWriter(drawing, sheet, prefix).write(sheet, Optional.empty());
+        return inline(drawing, sheet, prefix, Set.of());
+    }
+
+    /** The same with a legend that leaves out what the legend of a larger map on the page explains. */
+    public static String inline(Drawing drawing, Sheet sheet, String prefix, Set<Look> explained) {
+        return new SvgWriter(drawing, sheet, prefix, explained).write(sheet, Optional.empty());
+    }
+
+    /** What the legend of a map explains. */
+    public static Set<Look> legend(Drawing drawing) {
+        return Looks.shownIn(drawing);
     }
 
     /** The SVG as a file of its own. */
     public static String standalone(Drawing drawing, Sheet sheet) {
-        return new SvgWriter(drawing, sheet, "map").write(sheet, Optional.of(MapStyle.css()));
+        return new SvgWriter(drawing, sheet, "map", Set.of()).write(sheet, Optional.of(MapStyle.css()));
     }
 
     private String write(Sheet sheet, Optional<String> style) {
-        Furniture furniture = new Furniture(canvas, drawing, ScaleBar.GroundUnit.FEET, sheet.legendWidth());
+        Furniture furniture = new Furniture(canvas, drawing, ScaleBar.GroundUnit.FEET, sheet.legendWidth(), explained);
         boolean beside = sheet.legendBeside();
         double width = beside ? sheet.mapWidth() + 2 * GAP + sheet.legendWidth() : sheet.mapWidth();
         double height =
@@ -108,11 +123,18 @@ public final class SvgWriter {
         svg.close("pattern");
     }
 
+    /** What a page needs to find a place of the local frame on the map: its left and upper edge in metres, pixels to a metre. */
+    private String frame() {
+        Envelope view = drawing.view();
+        return String.format(Locale.ROOT, "%.3f %.3f %.5f", view.getMinX(), view.getMaxY(), viewport.pxPerMetre());
+    }
+
     private void map() {
         svg.open("g", "clip-path", "url(#" + prefix + "-clip)");
         MapPainter map = new MapPainter(canvas, drawing, viewport);
+        svg.open("g", "class", "m-view", "data-frame", frame());
         map.inside();
-        svg.close("g");
+        svg.close("g").close("g");
         map.frame();
     }
 }
