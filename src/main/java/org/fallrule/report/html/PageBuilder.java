@@ -84,7 +84,7 @@ final class PageBuilder {
     private FindingView view(int number, Finding finding) {
         Optional<String> map = finding.outcome().isOpen() || isDistance(finding)
                 ? SnippetDrawing.of(report, finding)
-                        .map(drawing -> SvgWriter.inline(drawing, Sheet.SNIPPET, "map-" + number, explained))
+                        .map(drawing -> SvgWriter.snippet(drawing, "map-" + number, explained))
                 : Optional.empty();
         return FindingView.of(number, finding, map, FindingPlace.of(finding, Stretch.of(finding, lines)));
     }

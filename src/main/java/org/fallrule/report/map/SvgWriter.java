@@ -23,7 +23,7 @@ public final class SvgWriter {
         this.explained = explained;
         this.drawing = drawing;
         this.prefix = prefix;
-        this.canvas = new SvgCanvas(svg, prefix);
+        this.canvas = new SvgCanvas(svg, prefix, !sheet.equals(Sheet.SNIPPET));
         this.viewport = Viewport.of(drawing.view(), sheet.mapWidth());
     }
 
@@ -33,12 +33,15 @@ public final class SvgWriter {
      * @param prefix letters, digits and hyphens that begin every id in it; another for each map of a page
      */
     public static String inline(Drawing drawing, Sheet sheet, String prefix) {
-        return inline(drawing, sheet, prefix, Set.of());
+        return new SvgWriter(drawing, sheet, prefix, Set.of()).write(sheet, Optional.empty());
     }
 
-    /** The same with a legend that leaves out what the legend of a larger map on the page explains. */
-    public static String inline(Drawing drawing, Sheet sheet, String prefix, Set<Look> explained) {
-        return new SvgWriter(drawing, sheet, prefix, explained).write(sheet, Optional.empty());
+    /**
+     * The SVG of one finding's map for a page that carries the style and a map of the whole plan. Its legend leaves out what
+     * the larger one explains, and its shapes do not say which feature they are part of.
+     */
+    public static String snippet(Drawing drawing, String prefix, Set<Look> explained) {
+        return new SvgWriter(drawing, Sheet.SNIPPET, prefix, explained).write(Sheet.SNIPPET, Optional.empty());
     }
 
     /** What the legend of a map explains. */

@@ -7,7 +7,7 @@ class Filter {
     [this.rule, this.feature, this.words] = ["rule", "feature", "words"].map((name) => bar.querySelector(`[name=${name}]`));
     this.shown = bar.querySelector("#shown");
     this.texts = new Map();
-    bar.addEventListener("input", () => this.changed());
+    ["input", "change"].forEach((name) => bar.addEventListener(name, () => this.changed()));
     bar.querySelector("#show-all").addEventListener("click", () => this.choose({}));
     bar.hidden = false;
   }
