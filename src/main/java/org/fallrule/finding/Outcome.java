@@ -24,6 +24,11 @@ public enum Outcome {
         };
     }
 
+    /** Whether a person has to look at it: it fails, the survey cannot decide it, or the plan does not say enough. */
+    public boolean isOpen() {
+        return this == FAILS || this == BORDERLINE || this == CANNOT_TELL;
+    }
+
     /** The word in files: {@code cannot_tell}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);

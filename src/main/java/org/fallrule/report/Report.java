@@ -23,10 +23,13 @@ public record Report(SiteAnalysis analysis, String county, RuleBook book, Review
         return analysis.site();
     }
 
-    /** The findings, those that need a person first: by outcome, then by weight, then in the order of the rules. */
+    /** The findings, those that need a person first: by weight, then by outcome, then in the order of the rules. */
     public List<Finding> byNeed() {
         return review.findings().stream()
-                .sorted(Comparator.comparing(Finding::outcome).thenComparing(Finding::weight))
+                .sorted(Comparator.comparing(
+                                (Finding finding) -> !finding.outcome().isOpen())
+                        .thenComparing(Finding::weight)
+                        .thenComparing(Finding::outcome))
                 .toList();
     }
 

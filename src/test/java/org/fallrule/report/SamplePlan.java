@@ -62,6 +62,19 @@ public final class SamplePlan {
         return report(plan.site());
     }
 
+    /** The plan with so many branches more, each a basin and a pipe to the main line. */
+    public static Site withBranches(int count) {
+        SamplePlan plan = new SamplePlan(UnaryOperator.identity());
+        Attributes sewer = NONE.with(Attribute.DIAMETER, Length.inches(4)).with(Attribute.MATERIAL, "pvc_sdr35");
+        for (int i = 1; i <= count; i++) {
+            double y = 24 + 22.0 * i / (count + 1);
+            plan.add(Role.INLET, "IN-B" + i, "POINT(30 " + y + ")", NONE.with(Attribute.KIND, "basin"));
+            String axis = "LINESTRING(30 " + y + ", " + (11 + (y - 24) * 4.6 / 22) + " " + y + ")";
+            plan.add(Role.PIPE, "P-B" + i, axis, inverts(sewer, 101.6, 101.4));
+        }
+        return plan.site();
+    }
+
     private static Report report(Site site) {
         SiteAnalysis analysis = SiteAnalysis.of(site);
         RuleBook book = SampleRules.load();

@@ -21,6 +21,7 @@ import org.fallrule.report.map.PlainText;
  * @param missing what the plan does not say
  * @param weight what hangs on the rule
  * @param map the map as SVG; empty when there is none
+ * @param place what it is about and where that lies
  */
 public record FindingView(
         int number,
@@ -31,9 +32,10 @@ public record FindingView(
         List<Fact> facts,
         List<Missing> missing,
         String weight,
-        Optional<String> map) {
+        Optional<String> map,
+        FindingPlace place) {
 
-    static FindingView of(int number, Finding finding, Optional<String> map) {
+    static FindingView of(int number, Finding finding, Optional<String> map, FindingPlace place) {
         return new FindingView(
                 number,
                 OutcomeSign.of(finding.outcome()),
@@ -45,7 +47,8 @@ public record FindingView(
                         .map(each -> new Missing(PlainText.of(each.what()), PlainText.of(each.settledBy())))
                         .toList(),
                 finding.weight().word(),
-                map);
+                map,
+                place);
     }
 
     /** A fact whose text is safe to stand on a page. */

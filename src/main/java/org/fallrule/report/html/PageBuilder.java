@@ -1,7 +1,6 @@
 package org.fallrule.report.html;
 
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +8,7 @@ import java.util.stream.IntStream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
+import org.fallrule.network.FlowLine;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Fact;
@@ -16,27 +16,36 @@ import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
 import org.fallrule.report.checklist.Checklist;
 import org.fallrule.report.checklist.ChecklistEntry;
+import org.fallrule.report.map.Drawing;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.SvgWriter;
+import org.fallrule.report.profile.SectionDrawing;
 import org.fallrule.report.water.StormWords;
 
 /** Puts a report into the words and maps of its page. */
 final class PageBuilder {
-    private static final Set<Outcome> OPEN = EnumSet.of(Outcome.FAILS, Outcome.BORDERLINE, Outcome.CANNOT_TELL);
     private static final int DIGEST_LENGTH = 12;
 
     private final Report report;
+    private final List<FlowLine> lines;
+    private final Optional<Drawing> overview;
+    private final Set<Look> explained;
 
     PageBuilder(Report report) {
         this.report = report;
+        this.lines = SectionDrawing.lines(report);
+        this.overview = PlanDrawing.of(report, 0.6, 1.0);
+        this.explained = overview.map(SvgWriter::legend).orElse(Set.of());
     }
 
     ReportPage page() {
         List<Finding> findings = report.byNeed();
-        int firstSettled = (int) findings.stream().filter(PageBuilder::isOpen).count();
+        int firstSettled = (int)
+                findings.stream().filter(finding -> finding.outcome().isOpen()).count();
         List<FindingView> views = IntStream.range(0, findings.size())
                 .parallel()
                 .mapToObj(i -> view(i + 1, findings.get(i)))
@@ -52,6 +61,8 @@ final class PageBuilder {
                 report.review().failsPlan(),
                 SiteFacts.of(report).stream().map(FindingView::shown).toList(),
                 counts(),
+                FailingRule.in(open),
+                FilterChoices.of(report),
                 plans(),
                 SectionView.all(report),
                 open,
@@ -70,17 +81,12 @@ final class PageBuilder {
                 Cautions.in(report.book().locality().climate()));
     }
 
-    /** Findings are sorted by outcome, the open ones first. */
-    private static boolean isOpen(Finding finding) {
-        return OPEN.contains(finding.outcome());
-    }
-
     private FindingView view(int number, Finding finding) {
-        Optional<String> map = isOpen(finding) || isDistance(finding)
+        Optional<String> map = finding.outcome().isOpen() || isDistance(finding)
                 ? SnippetDrawing.of(report, finding)
-                        .map(drawing -> SvgWriter.inline(drawing, Sheet.SNIPPET, "map-" + number))
+                        .map(drawing -> SvgWriter.snippet(drawing, "map-" + number, explained))
                 : Optional.empty();
-        return FindingView.of(number, finding, map);
+        return FindingView.of(number, finding, map, FindingPlace.of(finding, Stretch.of(finding, lines)));
     }
 
     private static boolean isDistance(Finding finding) {
@@ -91,11 +97,10 @@ final class PageBuilder {
     }
 
     private Optional<ReportPage.Plans> plans() {
-        return PlanDrawing.of(report, 0.6, 1.0)
-                .map(wide -> new ReportPage.Plans(
-                        SvgWriter.inline(wide, Sheet.WIDE, "plan"),
-                        plan(0.9, 1.5, Sheet.NARROW, "plan-narrow"),
-                        plan(0.5, 0.7, Sheet.PAPER, "plan-paper")));
+        return overview.map(wide -> new ReportPage.Plans(
+                SvgWriter.inline(wide, Sheet.WIDE, "plan"),
+                plan(0.9, 1.5, Sheet.NARROW, "plan-narrow"),
+                plan(0.5, 0.7, Sheet.PAPER, "plan-paper")));
     }
 
     private String plan(double flattest, double tallest, Sheet sheet, String prefix) {

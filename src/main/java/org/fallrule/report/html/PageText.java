@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.fallrule.report.map.MapStyle;
 import org.fallrule.report.profile.SectionStyle;
 
@@ -17,8 +19,16 @@ import org.fallrule.report.profile.SectionStyle;
  * @param script the script
  */
 public record PageText(String style, String script) {
+    private static final List<String> SCRIPTS = List.of("plan.js", "filter.js", "light.js", "report.js");
+
     static PageText load() {
-        return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), resource("report.js"));
+        return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), script(SCRIPTS));
+    }
+
+    private static String script(List<String> names) {
+        return names.stream()
+                .map(PageText::resource)
+                .collect(Collectors.joining("", "(function () {\n\"use strict\";\n", "})();\n"));
     }
 
     /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */

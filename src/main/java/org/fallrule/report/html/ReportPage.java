@@ -14,6 +14,8 @@ import org.fallrule.report.Fact;
  * @param fails whether a binding rule fails
  * @param about facts about the plan
  * @param counts how many findings there are of each outcome
+ * @param failing the binding rules that fail
+ * @param choices what the findings can be chosen by
  * @param plans the overview; empty when nothing lies anywhere
  * @param sections the long sections
  * @param open findings that fail, are borderline or cannot be told
@@ -37,6 +39,8 @@ public record ReportPage(
         boolean fails,
         List<Fact> about,
         List<Count> counts,
+        List<FailingRule> failing,
+        FilterChoices choices,
         Optional<Plans> plans,
         List<SectionView> sections,
         List<FindingView> open,

@@ -14,10 +14,11 @@ import org.fallrule.report.profile.SectionSvg;
 /**
  * A long section as the page shows it.
  *
+ * @param number its number on the page, from 1
  * @param name the line that it follows
  * @param drawings the section as SVG for two widths of screen; empty when no height is known along the line
  */
-public record SectionView(String name, Optional<Drawings> drawings) {
+public record SectionView(int number, String name, Optional<Drawings> drawings) {
 
     /** A section as SVG, for two widths of screen; the wide one is for paper too. */
     public record Drawings(String wide, String narrow) {}
@@ -29,6 +30,7 @@ public record SectionView(String name, Optional<Drawings> drawings) {
             Optional<Section> wide = SectionDrawing.of(report, line, SectionForm.WIDE);
             Optional<Section> narrow = SectionDrawing.of(report, line, SectionForm.NARROW);
             views.add(new SectionView(
+                    views.size() + 1,
                     PlainText.clipped(line.name(), 80),
                     wide.flatMap(large -> narrow.map(small -> new Drawings(
                             SectionSvg.inline(large, prefix), SectionSvg.inline(small, prefix + "-narrow"))))));

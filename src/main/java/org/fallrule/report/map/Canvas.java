@@ -1,5 +1,6 @@
 package org.fallrule.report.map;
 
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -60,6 +61,11 @@ public interface Canvas {
 
     /** Everything painted meanwhile is one thing with a title for whoever points at it. */
     void titled(String title, Runnable content);
+
+    /** The same, and it is part of a feature. */
+    default void titled(String title, Optional<String> feature, Runnable content) {
+        titled(title, content);
+    }
 
     /** Everything painted meanwhile leads to a finding. */
     void link(int finding, String title, Runnable content);

@@ -3,6 +3,7 @@ package org.fallrule.report.map;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
@@ -43,7 +44,6 @@ final class FeatureShapes {
             .thenComparingDouble(Geometry::getLength);
 
     private static final int LABEL_LENGTH = 18;
-    private static final int TITLE_LENGTH = 120;
 
     private final SiteAnalysis analysis;
     private final Set<Feature> kept;
@@ -118,16 +118,17 @@ final class FeatureShapes {
 
     private void addPart(Feature feature, Geometry part, List<Shape> shapes) {
         Geometry visible = drawn.of(part);
-        String title = PlainText.clipped(feature.spoken(), TITLE_LENGTH);
+        String title = FeatureName.of(feature);
+        Optional<String> name = Optional.of(title);
         if (visible.isEmpty()) {
             return;
         }
         switch (part.getDimension()) {
-            case 2 -> shapes.add(new Shape.Area(Look.of(feature), visible, title));
-            case 1 -> shapes.add(new Shape.Line(Look.of(feature), visible, title));
+            case 2 -> shapes.add(new Shape.Area(Look.of(feature), visible, title, name));
+            case 1 -> shapes.add(new Shape.Line(Look.of(feature), visible, title, name));
             default -> {
                 for (Coordinate place : visible.getCoordinates()) {
-                    shapes.add(new Shape.Sign(Look.of(feature), place, title));
+                    shapes.add(new Shape.Sign(Look.of(feature), place, title, name));
                 }
             }
         }

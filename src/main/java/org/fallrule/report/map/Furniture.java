@@ -31,12 +31,17 @@ public final class Furniture {
     private final int columns;
 
     public Furniture(Canvas canvas, Drawing drawing, ScaleBar.GroundUnit unit, double width) {
+        this(canvas, drawing, unit, width, Set.of());
+    }
+
+    /** With a legend that leaves out what a larger drawing beside it explains. */
+    Furniture(Canvas canvas, Drawing drawing, ScaleBar.GroundUnit unit, double width, Set<Look> explained) {
         this.canvas = canvas;
         this.unit = unit;
         this.width = width;
         Set<Look> looks = Looks.shownIn(drawing);
         for (Look look : Look.values()) {
-            if (looks.contains(look)) {
+            if (looks.contains(look) && !explained.contains(look)) {
                 entries.add(new Entry(look.legend(), at -> swatch(look, at)));
             }
         }

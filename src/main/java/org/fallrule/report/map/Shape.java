@@ -1,5 +1,6 @@
 package org.fallrule.report.map;
 
+import java.util.Optional;
 import org.fallrule.finding.Outcome;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -13,8 +14,13 @@ public sealed interface Shape {
      * @param look how it is drawn
      * @param outline a polygon or several
      * @param title what it is, for whoever points at it
+     * @param feature the feature that it is part of, by {@link FeatureName}
      */
-    record Area(Look look, Geometry outline, String title) implements Shape {}
+    record Area(Look look, Geometry outline, String title, Optional<String> feature) implements Shape {
+        public Area(Look look, Geometry outline, String title) {
+            this(look, outline, title, Optional.empty());
+        }
+    }
 
     /**
      * A line. A drain pipe runs in the direction of its flow.
@@ -22,8 +28,13 @@ public sealed interface Shape {
      * @param look how it is drawn
      * @param path a line or several
      * @param title what it is
+     * @param feature the feature that it is part of, by {@link FeatureName}
      */
-    record Line(Look look, Geometry path, String title) implements Shape {}
+    record Line(Look look, Geometry path, String title, Optional<String> feature) implements Shape {
+        public Line(Look look, Geometry path, String title) {
+            this(look, path, title, Optional.empty());
+        }
+    }
 
     /**
      * A symbol that has the same size on every map.
@@ -31,8 +42,13 @@ public sealed interface Shape {
      * @param look how it is drawn
      * @param place where its middle stands
      * @param title what it is
+     * @param feature the feature that it is part of, by {@link FeatureName}
      */
-    record Sign(Look look, Coordinate place, String title) implements Shape {}
+    record Sign(Look look, Coordinate place, String title, Optional<String> feature) implements Shape {
+        public Sign(Look look, Coordinate place, String title) {
+            this(look, place, title, Optional.empty());
+        }
+    }
 
     /**
      * Words near what they name. Where there is no room for all, those of the lowest rank go.

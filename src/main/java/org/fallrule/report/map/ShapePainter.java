@@ -15,11 +15,12 @@ final class ShapePainter {
     /** Draws a shape; labels and badges are lettering and come later. */
     void draw(Shape shape) {
         if (shape instanceof Shape.Area area) {
-            canvas.titled(area.title(), () -> canvas.area(area.look(), viewport.px(area.outline())));
+            canvas.titled(area.title(), area.feature(), () -> canvas.area(area.look(), viewport.px(area.outline())));
         } else if (shape instanceof Shape.Line line) {
-            canvas.titled(line.title(), () -> line(line.look(), viewport.px(line.path())));
+            canvas.titled(line.title(), line.feature(), () -> line(line.look(), viewport.px(line.path())));
         } else if (shape instanceof Shape.Sign sign) {
-            canvas.titled(sign.title(), () -> Signs.draw(canvas, sign.look(), viewport.px(sign.place())));
+            canvas.titled(
+                    sign.title(), sign.feature(), () -> Signs.draw(canvas, sign.look(), viewport.px(sign.place())));
         } else if (shape instanceof Shape.Dimension dimension) {
             canvas.titled(
                     dimension.text(),

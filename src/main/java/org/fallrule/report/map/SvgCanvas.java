@@ -1,6 +1,7 @@
 package org.fallrule.report.map;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -8,12 +9,23 @@ import org.locationtech.jts.geom.Geometry;
 public final class SvgCanvas implements Canvas {
     private final Svg svg;
     private final String prefix;
+    private final boolean namesFeatures;
 
     /**
      * @param svg where the elements go
      * @param prefix what begins the ids of the hatches
      */
     public SvgCanvas(Svg svg, String prefix) {
+        this(svg, prefix, true);
+    }
+
+    /**
+     * The same.
+     *
+     * @param namesFeatures whether shapes carry the name of the feature that they are part of
+     */
+    SvgCanvas(Svg svg, String prefix, boolean namesFeatures) {
+        this.namesFeatures = namesFeatures;
         this.svg = svg;
         this.prefix = prefix;
     }
@@ -78,7 +90,15 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void titled(String title, Runnable content) {
-        svg.open("g").leaf("title", title);
+        titled(title, Optional.empty(), content);
+    }
+
+    @Override
+    public void titled(String title, Optional<String> feature, Runnable content) {
+        Object[] name = feature.filter(each -> namesFeatures)
+                .map(each -> new Object[] {"data-feature", each})
+                .orElseGet(() -> new Object[0]);
+        svg.open("g", name).leaf("title", title);
         content.run();
         svg.close("g");
     }

@@ -1,12 +1,9 @@
 package org.fallrule.report.pdf;
 
 import java.io.IOException;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.fallrule.finding.Finding;
-import org.fallrule.finding.Outcome;
 import org.fallrule.report.Fact;
 import org.fallrule.report.FindingFacts;
 import org.fallrule.report.Report;
@@ -14,8 +11,6 @@ import org.fallrule.report.Sentence;
 
 /** The findings: those that need a person each with its map and every fact, the settled ones in a table. */
 final class FindingsPart {
-    private static final Set<Outcome> OPEN = EnumSet.of(Outcome.FAILS, Outcome.BORDERLINE, Outcome.CANNOT_TELL);
-
     private final Galley galley;
     private final Report report;
 
@@ -26,12 +21,13 @@ final class FindingsPart {
 
     void write() throws IOException {
         galley.heading(2, "Findings", 120);
-        galley.paragraph("In the order fails, borderline, cannot tell, and by weight. A number on the plan or in a long"
-                + " section is that of a finding.");
+        galley.paragraph(
+                "Binding ones first, then advice; of each those that fail, are borderline, cannot be told. A number on the plan or in a long"
+                        + " section is that of a finding.");
         List<Finding> findings = report.byNeed();
         int settled = 0;
         for (int i = 0; i < findings.size(); i++) {
-            if (OPEN.contains(findings.get(i).outcome())) {
+            if (findings.get(i).outcome().isOpen()) {
                 new FindingCard(galley, report, i + 1, findings.get(i)).write();
                 settled = i + 1;
             }

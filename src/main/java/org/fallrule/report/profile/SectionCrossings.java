@@ -12,8 +12,8 @@ import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
+import org.fallrule.report.map.FeatureName;
 import org.fallrule.report.map.Look;
-import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.Shape;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -73,7 +73,11 @@ final class SectionCrossings {
         shape.setSize(2 * radius);
         String size = crossing.size().isPresent() ? "" : ", size not given";
         String relied = crossing.isTopRelied() ? "" : ", as the plan says, not relied on";
-        return new Shape.Area(Look.of(crossing.utility()), shape.createEllipse(), name(crossing) + size + relied);
+        return new Shape.Area(
+                Look.of(crossing.utility()),
+                shape.createEllipse(),
+                name(crossing) + size + relied,
+                Optional.of(name(crossing)));
     }
 
     /** Whether no depth is known or relied on, but one may be expected. */
@@ -106,7 +110,11 @@ final class SectionCrossings {
             new Coordinate(low.x - half, low.y),
             new Coordinate(low.x + half, low.y)
         });
-        return new Shape.Line(Look.of(placed.crossing().utility()), path, expected(placed.crossing()));
+        return new Shape.Line(
+                Look.of(placed.crossing().utility()),
+                path,
+                expected(placed.crossing()),
+                Optional.of(name(placed.crossing())));
     }
 
     /** The utilities whose depth is not known: the band that it is expected in, else a line from the ground to the bottom. */
@@ -124,13 +132,16 @@ final class SectionCrossings {
                     new Coordinate(placed.station(), from), new Coordinate(placed.station(), bottom)
                 });
                 shapes.add(new Shape.Line(
-                        Look.of(placed.crossing().utility()), path, name(placed.crossing()) + ", depth not known"));
+                        Look.of(placed.crossing().utility()),
+                        path,
+                        name(placed.crossing()) + ", depth not known",
+                        Optional.of(name(placed.crossing()))));
             }
         }
         return shapes;
     }
 
     static String name(UtilityCrossing crossing) {
-        return PlainText.clipped(crossing.utility().spoken(), 120);
+        return FeatureName.of(crossing.utility());
     }
 }

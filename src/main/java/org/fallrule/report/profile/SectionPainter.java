@@ -23,6 +23,11 @@ public final class SectionPainter {
         this.key = new SectionKey(canvas, section);
     }
 
+    /** What a page needs to find a station on the section, as {@link SectionPlot} says. */
+    String reach() {
+        return plot.reach();
+    }
+
     /** Its height in pixels. */
     public double height() {
         return plot.bottom() + ROW * words.size() + GAP + key.height();

@@ -8,6 +8,7 @@ import org.fallrule.network.FlowLine;
 import org.fallrule.network.InvertLine;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.map.FeatureName;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.Shape;
@@ -43,7 +44,7 @@ final class SectionPipes {
                 scale.at(leg.start(), pipe.topAt(0)),
                 first.copy()
             });
-            return new Shape.Area(Look.PIPE_WALL, outline, name(leg.run()));
+            return new Shape.Area(Look.PIPE_WALL, outline, name(leg.run()), Optional.of(name(leg.run())));
         });
     }
 
@@ -53,12 +54,12 @@ final class SectionPipes {
             Elevation down = invert.at(leg.run().axis().getLength());
             Geometry path =
                     GEOMETRY.createLineString(new Coordinate[] {scale.at(leg.start(), up), scale.at(leg.end(), down)});
-            return new Shape.Line(Look.INVERT, path, "invert of " + name(leg.run()));
+            return new Shape.Line(Look.INVERT, path, "invert of " + name(leg.run()), Optional.of(name(leg.run())));
         });
     }
 
     private static String name(PipeRun run) {
-        return PlainText.clipped(run.pipe().spoken(), 120);
+        return FeatureName.of(run.pipe());
     }
 
     /** What keeps pipes from being drawn whole, each in a sentence. */

@@ -1,5 +1,6 @@
 package org.fallrule.report.profile;
 
+import java.util.Locale;
 import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
@@ -34,6 +35,11 @@ final class SectionPlot {
 
     double bottom() {
         return top + viewport.height() + AXIS + PipeBand.height(section);
+    }
+
+    /** Where the drawn part lies: the x of station zero, pixels to a metre of station, upper edge and height in pixels. */
+    String reach() {
+        return String.format(Locale.ROOT, "%.2f %.5f %.1f %.1f", x(0), viewport.pxPerMetre(), top, viewport.height());
     }
 
     /** The sheet's x of a station in metres. */
@@ -80,9 +86,10 @@ final class SectionPlot {
 
     private void shape(Shape shape) {
         if (shape instanceof Shape.Area area) {
-            canvas.titled(area.title(), () -> canvas.shape(style(area.look()), onSheet(area.outline())));
+            canvas.titled(
+                    area.title(), area.feature(), () -> canvas.shape(style(area.look()), onSheet(area.outline())));
         } else if (shape instanceof Shape.Line line) {
-            canvas.titled(line.title(), () -> line(line));
+            canvas.titled(line.title(), line.feature(), () -> line(line));
         }
     }
 

@@ -78,6 +78,8 @@ public final class SectionSvg {
                 "http://www.w3.org/2000/svg",
                 "class",
                 "map section",
+                "data-frame",
+                painter.reach(),
                 "y",
                 y,
                 "viewBox",

@@ -3,12 +3,14 @@ package org.fallrule.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.finding.Finding;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.Report;
+import org.fallrule.report.Reports;
 import org.fallrule.report.SamplePlan;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Role;
@@ -78,6 +80,43 @@ class HtmlReportTest {
     void staysSmallAndTheSameEachTime() {
         assertThat(PAGE.getBytes(StandardCharsets.UTF_8).length).isLessThan(400_000);
         assertThat(HtmlReport.write(REPORT)).isEqualTo(PAGE);
+    }
+
+    @Test
+    void staysUnderThreeMegabytesOnALargeSample() {
+        assertThat(bytes(Reports.of("harrow-14"))).isLessThan(3_000_000);
+    }
+
+    @Test
+    void staysUnderThreeMegabytesOnAPlanOfThreeHundredFindings() {
+        Report many = Reports.of(SamplePlan.withBranches(12));
+        assertThat(many.byNeed()).hasSizeBetween(290, 350);
+        assertThat(bytes(many)).isLessThan(3_000_000);
+    }
+
+    private static int bytes(Report report) {
+        return HtmlReport.write(report).getBytes(StandardCharsets.UTF_8).length;
+    }
+
+    @Test
+    void findingsThatNeedAPersonComeByWeightAndThenByOutcome() {
+        List<Finding> findings = Reports.of("harrow-14").byNeed();
+        assertThat(findings)
+                .isSortedAccordingTo(Comparator.comparing(
+                                (Finding finding) -> !finding.outcome().isOpen())
+                        .thenComparing(Finding::weight)
+                        .thenComparing(Finding::outcome));
+        assertThat(findings.get(0).failsPlan()).isTrue();
+    }
+
+    @Test
+    void theRulesThatFailThePlanStandAtTheTopWithTheirFindings() {
+        String top = PAGE.substring(0, PAGE.indexOf("<main>"));
+        List<Finding> findings = REPORT.byNeed();
+        for (int i = 0; i < findings.size(); i++) {
+            String link = "href=\"#finding-" + (i + 1) + "\"";
+            assertThat(top.contains(link)).isEqualTo(findings.get(i).failsPlan());
+        }
     }
 
     @Test

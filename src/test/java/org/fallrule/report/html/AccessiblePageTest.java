@@ -1,0 +1,67 @@
+package org.fallrule.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.fallrule.report.Reports;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Held against the rules of axe-core 4.11, which stand for the Web Content Accessibility Guidelines 2.2, levels A and AA, as
+ * far as a machine can tell, and for good practice beside them.
+ */
+class AccessiblePageTest {
+    @TempDir
+    static Path folder;
+
+    private static Chromium browser;
+
+    @BeforeAll
+    static void start() {
+        browser = new Chromium(folder);
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "harrow-14, 1280, light",
+        "harrow-14, 390, dark",
+        "quillfeather-8, 1280, dark",
+        "quillfeather-8, 390, light"
+    })
+    void nothingStandsInTheWayOfAReader(String sample, int width, String scheme) {
+        browser.size(width, 900);
+        browser.scheme(scheme);
+        browser.open(HtmlReport.write(Reports.of(sample)));
+        browser.find("button.show").click();
+        browser.driver().executeScript(axe());
+        Object found = browser.driver()
+                .executeAsyncScript("const done = arguments[0]; axe.run(document).then(result =>"
+                        + " done(result.violations.map(each => each.impact + ' ' + each.id + ': '"
+                        + " + each.nodes.map(node => node.html.slice(0, 120)).join(' | '))))");
+        assertThat(found)
+                .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
+                .isEmpty();
+    }
+
+    private static String axe() {
+        try (InputStream script = AccessiblePageTest.class.getResourceAsStream("/axe.min.js")) {
+            assertThat(script).isNotNull();
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
