@@ -23,6 +23,7 @@ final class Measure {
         if (!wanted.equals(WHOLE)) {
             new Runner(new OptionsBuilder()
                             .include(wanted)
+                            .addProfiler(ProcessorTime.class)
                             .jvmArgsAppend("-Xmx1g", "-D" + MadeSites.FOLDER + "=" + built.resolve("bench-sites"))
                             .build())
                     .run();

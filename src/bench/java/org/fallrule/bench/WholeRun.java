@@ -18,12 +18,12 @@ final class WholeRun {
     /** Milliseconds; what a run uses after the last look is not seen. */
     private static final long LOOK_AGAIN = 10;
 
-    private final Path jar;
+    private final Path launcher;
     private final MadeSites sites;
 
-    /** @param built the folder with the built jar */
+    /** @param built the folder with the built launcher */
     WholeRun(Path built) {
-        this.jar = built.resolve("fallrule.jar");
+        this.launcher = built.resolve("fallrule");
         this.sites = new MadeSites(built.resolve("bench-sites"));
     }
 
@@ -57,20 +57,19 @@ final class WholeRun {
 
     private double processorSeconds(Path site) throws IOException, InterruptedException {
         List<String> command = List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx1g",
-                "-jar",
-                jar.toString(),
+                launcher.toString(),
                 "check",
                 site.toString(),
                 "--format",
                 "text",
                 "--out",
-                jar.resolveSibling("bench-out").toString());
-        Process process = new ProcessBuilder(command)
+                launcher.resolveSibling("bench-out").toString());
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
+                .redirectError(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().put("JDK_JAVA_OPTIONS", "-Xmx1g");
+        Process process = builder.start();
         Duration used = Duration.ZERO;
         while (!process.waitFor(LOOK_AGAIN, TimeUnit.MILLISECONDS)) {
             used = process.info().totalCpuDuration().orElse(used);
