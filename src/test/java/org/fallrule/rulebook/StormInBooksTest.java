@@ -129,7 +129,7 @@ class StormInBooksTest {
                 "intensity: {10 yr: [{minutes: 5, by: 7 in/h}, {minutes: 10, by: 8 in/h}]} | 4:49: it rains harder than"
                         + " in the shorter row before; check the table, a longer rain is a weaker one",
                 "wind: 3 | 4:3: unknown key wind in storm. Known: basis, return_period, shortest_duration, intensity,"
-                        + " curve",
+                        + " curve, overland",
                 "curve: {10 yr: 5} | 4:18: curve: found \"5\", wanted its form, numbers and unit",
                 "curve: {10 yr: {form: a*t, unit: in/h}} | 4:25: \"a*t\" is not a form that is known; write a/(t+b)^c or"
                         + " c/(t^e+f)",

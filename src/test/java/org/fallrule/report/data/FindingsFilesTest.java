@@ -72,7 +72,16 @@ class FindingsFilesTest {
                 .containsExactly("meets", "fails", "borderline", "cannot_tell", "not_applicable", "waived");
         assertThat(names(file.get("tables")))
                 .containsExactly(
-                        "pipes", "inlets", "outfalls", "drops", "crossings", "runoff", "flows", "levels", "outflows");
+                        "pipes",
+                        "inlets",
+                        "outfalls",
+                        "drops",
+                        "crossings",
+                        "runoff",
+                        "flows",
+                        "levels",
+                        "outflows",
+                        "hose_test");
         for (JsonNode book : file.get("rule_books")) {
             assertThat(names(book)).containsExactly("file", "title", "sha256");
             assertThat(book.get("sha256").asText()).matches("[0-9a-f]{64}");

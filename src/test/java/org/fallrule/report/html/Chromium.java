@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -50,6 +51,7 @@ final class Chromium implements AutoCloseable {
         ChromeOptions options = new ChromeOptions();
         options.setBinary(BROWSER);
         options.setCapability("goog:loggingPrefs", logs);
+        options.setScriptTimeout(Duration.ofMinutes(5));
         options.addArguments(
                 "--headless=new",
                 "--no-sandbox",

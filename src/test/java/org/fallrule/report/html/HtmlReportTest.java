@@ -89,7 +89,7 @@ class HtmlReportTest {
 
     @Test
     void staysUnderThreeMegabytesOnAPlanOfThreeHundredFindings() {
-        Report many = Reports.of(SamplePlan.withBranches(12));
+        Report many = Reports.of(SamplePlan.withBranches(9));
         assertThat(many.byNeed()).hasSizeBetween(290, 350);
         assertThat(bytes(many)).isLessThan(3_000_000);
     }
