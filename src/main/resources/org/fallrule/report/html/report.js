@@ -48,7 +48,7 @@ function showOnPlan(finding) {
   const place = plan.map.querySelector(".lit-place");
   plan.whole();
   plan.show(boxOnSheet(place, plan));
-  plan.sheet.scrollIntoView({ block: "center" });
+  place.scrollIntoView({ block: "center" });
   plan.sheet.focus({ preventScroll: true });
 }
 
