@@ -2,12 +2,8 @@ package org.fallrule.report.pdf;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.fallrule.finding.Finding;
-import org.fallrule.report.Fact;
-import org.fallrule.report.FindingFacts;
 import org.fallrule.report.Report;
-import org.fallrule.report.Sentence;
 
 /** The findings: those that need a person each with its map and every fact, the settled ones in a table. */
 final class FindingsPart {
@@ -40,38 +36,14 @@ final class FindingsPart {
 
     private void settled(List<Finding> findings, int from) throws IOException {
         galley.heading(2, "Settled findings", 120);
-        galley.paragraph("Findings that meet their rule, that the plan has nothing for, or that have been waived.");
-        List<List<String>> rows = IntStream.range(from, findings.size())
-                .mapToObj(i -> row(i + 1, findings.get(i)))
-                .toList();
+        galley.paragraph(
+                "Findings that meet their rule, that the plan has nothing for, or that have been waived. The page and the table that come"
+                        + " with this report tell each by itself.");
+        List<List<String>> rows = SettledRows.of(findings.subList(from, findings.size()), from + 1);
         if (rows.isEmpty()) {
             galley.paragraph("None.");
         } else {
-            new DataTable(
-                            galley,
-                            List.of("no.", "outcome", "finding", "required", "accuracy", "basis", "rule, set by"),
-                            rows)
-                    .draw();
+            new DataTable(galley, SettledRows.COLUMNS, rows).draw();
         }
-    }
-
-    private static List<String> row(int number, Finding finding) {
-        List<Fact> facts = FindingFacts.of(finding);
-        return List.of(
-                String.valueOf(number),
-                finding.outcome().spoken() + ", " + finding.weight().word(),
-                Sentence.of(finding),
-                value(facts, "required"),
-                value(facts, "accuracy"),
-                finding.basis().spoken(),
-                finding.rule() + ", " + finding.setBy().fileAndLine());
-    }
-
-    private static String value(List<Fact> facts, String name) {
-        return facts.stream()
-                .filter(fact -> fact.name().equals(name))
-                .map(Fact::value)
-                .findFirst()
-                .orElse("");
     }
 }
