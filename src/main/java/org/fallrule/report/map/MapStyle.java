@@ -20,7 +20,7 @@ public final class MapStyle {
             .map .m-label,.map .m-code{stroke-width:3.5px;stroke-linejoin:round;paint-order:stroke}
             .map .m-label{font-weight:600}
             .map .m-value-label{font-size:14px;font-weight:700}
-            .map .m-lot-label,.map .m-surface-label,.map .m-limit-label{font-weight:400;font-style:italic}
+            .map .m-lot-label,.map .m-contour-label,.map .m-surface-label,.map .m-limit-label{font-weight:400;font-style:italic}
             .map .m-code{font-size:10.5px;font-weight:700}
             .map .m-legend{font-size:11.5px}
             .map .m-strong,.map .m-badge-fails-text,.map .m-badge-open-text{font-weight:700}

@@ -91,6 +91,7 @@ public sealed interface Shape {
         BUILDING,
         LIMIT,
         SURFACE,
-        LOT
+        LOT,
+        CONTOUR
     }
 }
