@@ -97,7 +97,7 @@ record Brush(
             case "m-strong" -> lettered(font, true, slanted);
             case "m-label" -> filled(words()).haloed(HALO).lettered(12, true, false);
             case "m-value-label" -> filled(MapStyle.VALUE.light()).lettered(14, true, false);
-            case "m-lot-label", "m-surface-label" -> lettered(12, false, true);
+            case "m-lot-label", "m-surface-label", "m-contour-label" -> lettered(12, false, true);
             case "m-limit-label" -> filled(MapStyle.VALUE.light()).lettered(12, false, true);
             case "m-code" -> haloed(HALO).lettered(10.5, true, false);
             case "s-text" -> lettered(11.5, bold, slanted);
