@@ -24,6 +24,7 @@ class PlanDrawingTest {
                         "street",
                         "drive",
                         "walk",
+                        "contour",
                         "building",
                         "lot",
                         "utility",
