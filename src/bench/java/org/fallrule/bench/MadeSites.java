@@ -49,6 +49,11 @@ final class MadeSites {
         return site;
     }
 
+    /** A site with a branching drain and no ground; see {@link MadeDrain}. */
+    Path drain(int pipes) throws IOException {
+        return MadeDrain.write(folder.resolve("drain-" + pipes), pipes);
+    }
+
     /**
      * A site with spots in a shifted grid around the lot.
      *

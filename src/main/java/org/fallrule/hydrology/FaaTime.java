@@ -24,8 +24,7 @@ public final class FaaTime {
                             + " pages about it, which give the formula and the percent)")
             .limit("C from 0 to 1, length and slope above zero; else there is no answer.")
             .limit("The slope counts in percent: as a fraction it would give 4.6 times the time.")
-            .limit("Some print the power of the slope as 0.33; taken as 1/3 here, 0.5 % apart at 4 %.")
-            .limit("No published worked example was found to check it against.");
+            .limit("Some print the power of the slope as 0.33; taken as 1/3 here, 0.5 % apart at 4 %.");
 
     private FaaTime() {}
 

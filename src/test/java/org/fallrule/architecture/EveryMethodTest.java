@@ -10,12 +10,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
 import org.fallrule.method.MethodList;
+import org.fallrule.method.PublishedValue;
+import org.fallrule.method.PublishedValues;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -57,5 +60,25 @@ class EveryMethodTest {
         try (Stream<Path> pages = Files.list(MethodContract.PAGES)) {
             assertThat(pages.map(page -> page.getFileName().toString())).isSubsetOf(names);
         }
+    }
+
+    /** That each is computed and compared is the promise of {@link MethodContract}. */
+    @Test
+    void atLeastAHundredAndTwentyFiguresFromOutsideAreHeldAgainstTheMethods() {
+        Map<String, List<PublishedValue>> figures = PublishedValues.all();
+        assertThat(figures.keySet())
+                .as("names of methods")
+                .isSubsetOf(MethodList.all().stream().map(Method::name).toList());
+        assertThat(figures.values().stream().mapToInt(List::size).sum()).isGreaterThanOrEqualTo(120);
+    }
+
+    @Test
+    void everyFigureFromOutsideSaysWhereItStandsAndHowItIsKnown() {
+        assertThat(PublishedValues.all().values().stream().flatMap(List::stream))
+                .allSatisfy(each -> {
+                    assertThat(each.source()).isNotBlank();
+                    assertThat(each.known()).matches("from memory|read\\b.*");
+                    assertThat(each.inputs()).isNotEmpty();
+                });
     }
 }

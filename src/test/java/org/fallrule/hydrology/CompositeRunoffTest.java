@@ -7,16 +7,18 @@ import static org.fallrule.hydrology.Rains.inchesPerHour;
 import static org.fallrule.hydrology.Rains.squareFeet;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.fallrule.measure.Area;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
+import org.fallrule.measure.Written;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class CompositeRunoffTest implements MethodContract {
-    private static final String SHEET = "North Carolina DEQ record SW5240603, calculation sheet, 2024";
-    private static final String HEC_22 = "FHWA HEC-22, 3rd edition (2009), example 3-1 (from memory)";
 
     @Override
     public Method method() {
@@ -24,34 +26,18 @@ class CompositeRunoffTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                c("335,881 ft2 at 0.95, 374,390 ft2 at 0.35", 0.63, SHEET, part(335_881, 0.95), part(374_390, 0.35)),
-                q("the same at 7.16 in/h, factor dropped", 73.99, part(335_881, 0.95), part(374_390, 0.35)),
-                c("341,776 ft2 at 0.95, 368,495 ft2 at 0.35", 0.64, SHEET, part(341_776, 0.95), part(368_495, 0.35)),
-                q("the same at 7.16 in/h, factor dropped", 74.57, part(341_776, 0.95), part(368_495, 0.35)),
-                new Published(
-                        "8.95 ha at 0.25, 8.60 ha at 0.22",
-                        0.235,
-                        0.0005,
-                        "",
-                        HEC_22,
-                        () -> coefficient(part(8.95, 0.25), part(8.60, 0.22))),
-                new Published(
-                        "2.20 ha at 0.90, 0.66 at 0.15, 7.52 at 0.25, 7.17 at 0.22",
-                        0.315,
-                        0.0006,
-                        "",
-                        HEC_22,
-                        () -> coefficient(part(2.20, 0.90), part(0.66, 0.15), part(7.52, 0.25), part(7.17, 0.22))));
-    }
-
-    private static Published c(String given, double printed, String source, CompositeRunoff.Part... parts) {
-        return new Published(given, printed, 0.005, "", source, () -> coefficient(parts));
-    }
-
-    private static Published q(String given, double printed, CompositeRunoff.Part... parts) {
-        return new Published(given, printed, 0.005, "ft3/s", SHEET, () -> asUsSheet(whole(parts)));
+    public double ours(Given given) {
+        List<String> areas = given.list("areas");
+        List<String> coefficients = given.list("C");
+        CompositeRunoff all = CompositeRunoff.of(IntStream.range(0, areas.size())
+                        .mapToObj(i -> new CompositeRunoff.Part(
+                                (Area) Written.parse(areas.get(i), Dimension.AREA)
+                                        .quantity(),
+                                new Ratio(Double.parseDouble(coefficients.get(i)))))
+                        .toList())
+                .value()
+                .orElseThrow();
+        return given.has("i") ? asUsSheet(all) : all.coefficient().value();
     }
 
     @Test

@@ -5,20 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydrology.Rains.inInchesPerHour;
 import static org.fallrule.hydrology.Rains.minutes;
 
-import java.util.List;
 import org.fallrule.locality.IntensityCurve;
 import org.fallrule.locality.IntensityCurve.Form;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CurveIntensityTest implements MethodContract {
-    private static final String CHEN =
-            "C. L. Chen, FHWA-RD-76-119 (1976), New York City example; the depth that the formula was fitted to";
 
     @Override
     public Method method() {
@@ -26,29 +23,16 @@ class CurveIntensityTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                new Published(
-                        "Denver, 10 yr, c 96.6, e 0.97, f 13.90, 20 min",
-                        3.002,
-                        0.0005,
-                        "in/h",
-                        "Chow, Maidment, Mays, Applied Hydrology, 1988, table 14.2.3 and its example (from memory)",
-                        () -> at(wenzel(96.6, 0.97, 13.90), 20)),
-                new Published(
-                        "New York, 10 yr, a 51.39, b 7.85, c 0.75, 60 min",
-                        2.15,
-                        0.025,
-                        "in/h",
-                        CHEN,
-                        () -> at(chen(51.39), 60)),
-                new Published(
-                        "New York, 100 yr, a 74.36, b 7.85, c 0.75, 60 min",
-                        3.11,
-                        0.045,
-                        "in/h",
-                        CHEN,
-                        () -> at(chen(74.36), 60)));
+    public double ours(Given given) {
+        IntensityCurve curve = new IntensityCurve(
+                Form.valueOf(given.text("form")),
+                given.number("a"),
+                given.number("b"),
+                given.number("c"),
+                Unit.INCH_PER_HOUR,
+                minutes(5),
+                minutes(60));
+        return given.in(CurveIntensity.of(curve, given.time("duration")));
     }
 
     /** Two formulas fitted to New York by different people; the second (Wenzel, 1982) from memory. */

@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydrology.Rains.inMinutes;
 import static org.fallrule.hydrology.Rains.percent;
 
-import java.util.List;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,12 +18,6 @@ class FaaTimeTest implements MethodContract {
     @Override
     public Method method() {
         return FaaTime.METHOD;
-    }
-
-    /** No printed worked example could be read. */
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     /** Constructed: arithmetic of the formula, nothing published. */

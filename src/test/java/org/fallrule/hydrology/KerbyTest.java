@@ -5,12 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydrology.Rains.inMinutes;
 import static org.fallrule.hydrology.Rains.percent;
 
-import java.util.List;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class KerbyTest implements MethodContract {
@@ -21,14 +20,8 @@ class KerbyTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(new Published(
-                "L 500 ft, N 0.40, S 0.02",
-                25,
-                0.5,
-                "min",
-                "TxDOT Hydraulic Design Manual, ch. 4 section 11, Application of the Kerby-Kirpich method",
-                () -> minutes(500, 0.40, 2)));
+    public double ours(Given given) {
+        return given.in(Kerby.time(given.ratio("N"), given.length("L"), given.slope("S")));
     }
 
     @Test

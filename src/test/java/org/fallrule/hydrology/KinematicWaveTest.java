@@ -7,7 +7,6 @@ import static org.fallrule.hydrology.Rains.inchesPerHour;
 import static org.fallrule.hydrology.Rains.percent;
 import static org.fallrule.hydrology.Rains.table;
 
-import java.util.List;
 import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
@@ -15,7 +14,6 @@ import org.fallrule.measure.Time;
 import org.fallrule.method.Answer;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class KinematicWaveTest implements MethodContract {
@@ -23,12 +21,6 @@ class KinematicWaveTest implements MethodContract {
     @Override
     public Method method() {
         return KinematicWave.METHOD;
-    }
-
-    /** No printed worked answer could be read. */
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     @Test

@@ -3,14 +3,13 @@ package org.fallrule.hydrology;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Time;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class KirpichTest implements MethodContract {
@@ -21,14 +20,8 @@ class KirpichTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(new Published(
-                "L 4,780 ft, S (750 - 700)/5,280",
-                32,
-                0.5,
-                "min",
-                "TxDOT Hydraulic Design Manual, ch. 4 section 11, Application of the Kerby-Kirpich method",
-                () -> minutes(4780, 50.0 / 5280)));
+    public double ours(Given given) {
+        return given.in(Kirpich.time(given.length("L"), given.slope("S")));
     }
 
     @Test

@@ -3,26 +3,20 @@ package org.fallrule.hydrology;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.fallrule.hydrology.CodeTable.Edition;
+import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Answer;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LeaderCapacityTest implements MethodContract {
-    private static final double NSPC_FILLED = 7.0 / 24;
-
-    /** Size in inches and capacity in gpm. */
-    private static final double[][] NSPC = {
-        {2, 23}, {3, 67}, {4, 144}, {5, 261}, {6, 424}, {8, 913}, {10, 1655}, {12, 2692}, {15, 4880}
-    };
 
     @Override
     public Method method() {
@@ -30,19 +24,11 @@ class LeaderCapacityTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        List<Published> all = new ArrayList<>();
-        for (double[] row : NSPC) {
-            all.add(new Published(
-                    "d " + (int) row[0] + " in, r 7/24",
-                    row[1],
-                    0.5,
-                    "gpm",
-                    "National Standard Plumbing Code, 2006, Table 13.6.1"
-                            + (row[0] <= 8 ? "; the same in IAPMO 2000, Table 10.2" : ""),
-                    () -> gallons(row[0], NSPC_FILLED)));
-        }
-        return all;
+    public double ours(Given given) {
+        Answer<Flow> flow = LeaderCapacity.flow(given.length("d"), given.ratio("r"));
+        return given.what().equals("flow")
+                ? given.in(flow)
+                : given.in(flow.then(known -> RoofRain.served(known, Rains.inchesPerHour(1))));
     }
 
     /** The 2018 International Plumbing Code rests on the bores of Schedule 40 pipe, a third full; 2 and 5 in do not fit. */

@@ -13,18 +13,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.fallrule.measure.Area;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 @SuppressWarnings("NullAway") // what is missing fails the test
 class RationalFlowsTest implements MethodContract {
     private static final DesignStorm STORM = Rains.storm(Rains.NORTH_CAROLINA_10_YR, 5);
-    private static final DesignStorm LA_QUINTA = Rains.storm(table(5, 7.83), 5);
-    private static final String MEMO = "City of La Quinta record 44224, memo of 3 August 2009";
 
     @Override
     public Method method() {
@@ -32,22 +31,20 @@ class RationalFlowsTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                new Published(
-                        "one of five inlets of a roof of 2,350 ft2, C 0.9, i 7.83 in/h",
-                        0.076,
-                        0.001,
-                        "ft3/s",
-                        MEMO,
-                        () -> cubicFeet(fiveInlets(), "I-1")),
-                new Published(
-                        "the five inlets together", 0.38, 0.005, "ft3/s", MEMO, () -> cubicFeet(fiveInlets(), "OF")));
-    }
-
-    private static Map<String, Answer<GatheredFlow>> fiveInlets() {
-        Stream<Catchment> inlets = IntStream.rangeClosed(1, 5).mapToObj(i -> inlet("I-" + i, 470, 0, "OF", 0));
-        return flows(LA_QUINTA, Stream.concat(inlets, Stream.of(outfall())).toArray(Catchment[]::new));
+    public double ours(Given given) {
+        Catchment[] places = IntStream.rangeClosed(1, 5)
+                .mapToObj(i -> new Catchment(
+                        "I-" + i,
+                        Optional.of(
+                                new CompositeRunoff(new Area(given.area("roof").squareMetres() / 5), given.ratio("C"))),
+                        minutes(0),
+                        Optional.of("OF"),
+                        minutes(0)))
+                .toArray(Catchment[]::new);
+        places = Stream.concat(Stream.of(places), Stream.of(outfall())).toArray(Catchment[]::new);
+        DesignStorm storm = Rains.storm(table(5, given.intensity("i").in(Unit.INCH_PER_HOUR)), 5);
+        String at = given.what().equals("flow of one inlet of five") ? "I-1" : "OF";
+        return given.in(at(flows(storm, places), at).map(GatheredFlow::flow));
     }
 
     @Test

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydrology.Rains.inchesPerHour;
 import static org.fallrule.hydrology.Rains.squareFeet;
 
-import java.util.List;
 import org.fallrule.measure.Area;
-import org.fallrule.measure.Intensity;
+import org.fallrule.measure.Flow;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Answer;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class RoofRainTest implements MethodContract {
@@ -22,50 +22,11 @@ class RoofRainTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                new Published(
-                        "1 ft2 at 1 in/h",
-                        0.0104,
-                        0.00005,
-                        "gpm",
-                        "International Plumbing Code, 2012 and 2021 (read in pages about them)",
-                        () -> gallons(1, 1)),
-                new Published(
-                        "1 ft2 at 1 in/h, i/12 x 7.48/60",
-                        0.01039,
-                        0.000005,
-                        "gpm",
-                        "National Standard Plumbing Code, 2015, appendix A",
-                        () -> gallons(1, 1)),
-                new Published(
-                        "what serves 21,400 ft2 at 1 in/h, at 3.2 in/h",
-                        6688,
-                        1,
-                        "ft2",
-                        "Uniform Plumbing Code, appendix D, example D3",
-                        () -> RoofRain.flow(squareFeet(21_400), inchesPerHour(1))
-                                .then(flow -> RoofRain.served(flow, inchesPerHour(3.2)))
-                                .value()
-                                .orElseThrow()
-                                .in(Unit.SQUARE_FOOT)),
-                new Published(
-                        "2,506 ft2 at 3 in/h",
-                        78.2,
-                        0.1,
-                        "gpm",
-                        "International Plumbing Code, 2012, Table 1106.3, with the factor 0.0104",
-                        () -> gallons(2506, 3)),
-                new Published(
-                        "1,286 m2 at 25.4 mm/h",
-                        9.1,
-                        0.05,
-                        "l/s",
-                        "Texas A&M AgriLife B-6240, after IAPMO 2000",
-                        () -> RoofRain.flow(new Area(1286), new Intensity(25.4 * Unit.MILLIMETRE_PER_HOUR.toSi()))
-                                .value()
-                                .orElseThrow()
-                                .in(Unit.LITRE_PER_SECOND)));
+    public double ours(Given given) {
+        Answer<Flow> flow = RoofRain.flow(given.area("A"), given.intensity("i"));
+        return given.what().equals("flow")
+                ? given.in(flow)
+                : given.in(flow.then(known -> RoofRain.served(known, given.intensity("harder"))));
     }
 
     @Test

@@ -2,37 +2,28 @@ package org.fallrule.hydrology;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.fallrule.hydrology.Rains.inHours;
 import static org.fallrule.hydrology.Rains.percent;
 
-import java.util.List;
 import org.fallrule.hydrology.ShallowConcentratedFlow.Surface;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class ShallowConcentratedFlowTest implements MethodContract {
-    private static final String TR_55 = "NRCS TR-55 (1986), example 3-1, segment BC (from memory)";
-
     @Override
     public Method method() {
         return ShallowConcentratedFlow.METHOD;
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                new Published("unpaved, s 0.01", 1.6, 0.05, "ft/s", TR_55, () -> feetPerSecond(Surface.UNPAVED, 1)),
-                new Published(
-                        "unpaved, s 0.01, L 1,400 ft",
-                        0.24,
-                        0.005,
-                        "h",
-                        TR_55,
-                        () -> inHours(ShallowConcentratedFlow.time(Surface.UNPAVED, Length.feet(1400), percent(1)))));
+    public double ours(Given given) {
+        Surface surface = Surface.valueOf(given.text("surface"));
+        return given.what().equals("velocity")
+                ? given.in(ShallowConcentratedFlow.velocity(surface, given.slope("s")))
+                : given.in(ShallowConcentratedFlow.time(surface, given.length("L"), given.slope("s")));
     }
 
     /** FHWA HEC-22, 3rd edition (2009): V = 3.28 k Sp^0.5, Sp in percent, k 0.619 paved, 0.491 unpaved (from memory). */

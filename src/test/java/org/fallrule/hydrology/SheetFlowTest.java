@@ -1,18 +1,16 @@
 package org.fallrule.hydrology;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.fallrule.hydrology.Rains.inHours;
 import static org.fallrule.hydrology.Rains.percent;
 
-import java.util.List;
 import org.fallrule.hydrology.SheetFlow.Edition;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Time;
 import org.fallrule.method.Answer;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class SheetFlowTest implements MethodContract {
@@ -23,14 +21,9 @@ class SheetFlowTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(new Published(
-                "n 0.24, L 100 ft, P2 3.6 in, s 0.01",
-                0.30,
-                0.005,
-                "h",
-                "NRCS TR-55 (1986), example 3-1, segment AB (from memory)",
-                () -> inHours(time(100, Edition.TR_55_1986))));
+    public double ours(Given given) {
+        return given.in(SheetFlow.time(
+                given.ratio("n"), given.length("L"), given.length("P2"), given.slope("s"), Edition.TR_55_1986));
     }
 
     @Test

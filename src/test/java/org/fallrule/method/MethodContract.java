@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.reference.MethodReference;
 import org.junit.jupiter.api.DynamicTest;
@@ -20,18 +22,49 @@ import org.junit.jupiter.api.TestFactory;
  */
 public interface MethodContract {
     Path PAGES = Path.of("docs/methods");
+    Path VALUES = Path.of("src/main/resources/org/fallrule/method", PublishedValues.FILE);
 
     Method method();
 
-    /** Figures from outside; empty only where nobody has printed one that could be read. */
-    List<Published> published();
+    /** Our figure for a published one of this method, from the inputs given with it, in its unit. */
+    default double ours(Given given) {
+        throw new AssertionError("say how " + given.what() + " is computed: " + given.value());
+    }
 
     @TestFactory
     default Stream<DynamicTest> agreesWithWhatIsPublished() {
-        return published().stream()
+        return PublishedValues.of(method().name()).stream()
                 .map(each -> DynamicTest.dynamicTest(
-                        each.given() + " (" + each.source() + ")",
-                        () -> assertThat(each.ours().getAsDouble()).isCloseTo(each.printed(), within(each.within()))));
+                        each.what() + " of " + each.inputs() + ", " + each.source() + ", " + each.known(),
+                        () -> assertThat(ours(new Given(each)))
+                                .isCloseTo(
+                                        Double.parseDouble(each.published()),
+                                        within(Double.parseDouble(each.within())))));
+    }
+
+    @Test
+    default void printsWhatItComputesBesideThePublishedFigures() throws IOException {
+        List<PublishedValue> values = PublishedValues.of(method().name());
+        if (Boolean.getBoolean("fallrule.renew") && !values.isEmpty()) {
+            List<String> lines = new ArrayList<>(Files.readAllLines(VALUES));
+            values.forEach(each -> lines.set(
+                    each.place().line() - 1,
+                    lines.get(each.place().line() - 1).replaceFirst("ours: [^,}]*", "ours: " + printed(each))));
+            Files.write(VALUES, lines);
+            return;
+        }
+        assertThat(values)
+                .allSatisfy(each -> assertThat(each.ours())
+                        .as("ours, in " + each.place() + "; renew it with -Dfallrule.renew=true")
+                        .isEqualTo(printed(each)));
+    }
+
+    /** Our figure with as many digits as the published one, at least four. */
+    private String printed(PublishedValue value) {
+        int digits = Math.max(4, new BigDecimal(value.published()).precision());
+        return new BigDecimal(ours(new Given(value)), new MathContext(digits))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     @Test
@@ -48,11 +81,7 @@ public interface MethodContract {
     @Test
     default void hasAFreshPage() throws IOException {
         Path page = PAGES.resolve(method().name() + ".md");
-        String wanted = MethodReference.page(method())
-                + (published().isEmpty()
-                        ? ""
-                        : Published.HEADING
-                                + published().stream().map(Published::row).collect(Collectors.joining()));
+        String wanted = MethodReference.page(method());
         if (Boolean.getBoolean("fallrule.renew")) {
             Files.createDirectories(PAGES);
             Files.writeString(page, wanted);

@@ -5,17 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydraulics.UsUnits.cubicFeet;
 
-import java.util.List;
-import org.fallrule.measure.Unit;
 import org.fallrule.measure.Volume;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class FlotationTest implements MethodContract {
     private static final double POUND = 0.45359237;
-    private static final double POUND_PER_CUBIC_FOOT = POUND / (0.3048 * 0.3048 * 0.3048);
+    private static final double CUBIC_FOOT = 0.3048 * 0.3048 * 0.3048;
 
     @Override
     public Method method() {
@@ -23,40 +21,17 @@ class FlotationTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        String fema = "FEMA P-259 appendix C example C7, read";
-        return List.of(
-                new Published(
-                        "tank of 250 gal at 0.134 ft3 each, 670 lb, factor 1.3: weight lacking",
-                        2048,
-                        1,
-                        "lb",
-                        fema,
-                        () -> tank().lackingKg(1.3) / POUND),
-                new Published(
-                        "concrete of 150 lb/ft3 under water to hold it",
-                        23.4,
-                        0.05,
-                        "ft3",
-                        fema,
-                        () -> tank().ballast(1.3, 150 * POUND_PER_CUBIC_FOOT).in(Unit.CUBIC_FOOT)),
-                new Published(
-                        "tank 7.83 ft by 6.25 ft and sump 3.5 ft by 3 ft: uplift",
-                        21,
-                        0.5,
-                        "kip",
-                        "San Joaquin County record 294347 p. 6, 1999, read",
-                        () -> new Flotation(0, cubicFeet(301 + 29)).upliftKg() / POUND / 1000),
-                new Published(
-                        "340 ft3 of concrete, 384 ft3 of soil at 110 lb/ft3, 980 ft3 displaced",
-                        1.52,
-                        0.006,
-                        "",
-                        "an engineers' forum, read",
-                        () -> new Flotation((340 * 150 + 384 * 110) * POUND, cubicFeet(980))
-                                .ratio()
-                                .value()
-                                .orElseThrow()));
+    public double ours(Given given) {
+        Flotation basin = new Flotation(given.mass("weight").si(), given.volume("displaced"));
+        return switch (given.what()) {
+            case "weight lacking" -> basin.lackingKg(given.number("factor")) / POUND;
+            case "concrete to hold it" ->
+                given.in(basin.ballast(
+                        given.number("factor"),
+                        given.mass("a cubic foot of concrete").si() / CUBIC_FOOT));
+            case "uplift" -> basin.upliftKg() / POUND;
+            default -> basin.ratio().value().orElseThrow();
+        };
     }
 
     private static Flotation tank() {

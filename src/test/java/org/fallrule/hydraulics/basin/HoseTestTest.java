@@ -15,7 +15,6 @@ import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class HoseTestTest implements MethodContract {
@@ -25,11 +24,6 @@ class HoseTestTest implements MethodContract {
     @Override
     public Method method() {
         return HoseTest.METHOD;
-    }
-
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     private static HoseTest.Sump sump(Area holes, double soilSquareFeet, double inchesPerHour) {

@@ -3,26 +3,22 @@ package org.fallrule.hydraulics.basin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.fallrule.hydraulics.UsUnits.cubicFeet;
 import static org.fallrule.hydraulics.UsUnits.inchesPerHour;
 import static org.fallrule.hydraulics.UsUnits.squareFeet;
 import static org.fallrule.hydraulics.UsUnits.squareInches;
 
-import java.util.List;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Time;
 import org.fallrule.measure.Unit;
+import org.fallrule.measure.Volume;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 
 class SumpDrainDownTest implements MethodContract {
-    private static final String BANSAL = "R. K. Bansal, A Textbook of Fluid Mechanics, from memory";
-    private static final String PENNSYLVANIA =
-            "a Pennsylvania town's stormwater ordinance, example of an infiltration trench, read";
     private static final Area PLAN = squareFeet(1);
     private static final Length SIX_INCHES = Length.inches(6);
 
@@ -32,49 +28,29 @@ class SumpDrainDownTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(
-                new Published(
-                        "tank of 4 m, 5 m to 2 m, hole of 0.5 m, Cd 0.6",
-                        39.58,
-                        0.02,
-                        "s",
-                        BANSAL,
-                        () -> round(4, 5, 2, 0.5, 0.6)),
-                new Published("the same, 5 m to nothing", 107.7, 0.06, "s", BANSAL, () -> round(4, 5, 0, 0.5, 0.6)),
-                new Published(
-                        "radius 0.08 m, 0.16 m of water, hole of radius 5 mm, Cd 1",
-                        46.26,
-                        0.03,
-                        "s",
-                        "a textbook exercise with g = 9.8, read",
-                        () -> round(0.16, 0.16, 0, 0.01, 1)),
-                new Published(
-                        "140 ft3 of water in stone with voids of 0.4",
-                        350,
-                        0.5,
-                        "ft3 of stone",
-                        PENNSYLVANIA,
-                        () -> SumpDrainDown.stoneHolding(cubicFeet(140), 0.4).in(Unit.CUBIC_FOOT)),
-                new Published(
-                        "2.04 in off 824 sq ft, stone 3 ft deep with voids of 0.4: its floor",
-                        117,
-                        0.5,
-                        "sq ft",
-                        PENNSYLVANIA,
-                        () -> SumpDrainDown.stoneHolding(cubicFeet(2.04 / 12 * 824), 0.4)
-                                        .in(Unit.CUBIC_FOOT)
-                                / 3));
+    public double ours(Given given) {
+        return switch (given.what()) {
+            case "time through a hole" ->
+                given.in(SumpDrainDown.throughHoles(
+                        circle(given.length("tank")),
+                        given.length("from"),
+                        given.length("to"),
+                        circle(given.length("hole")),
+                        given.number("Cd")));
+            case "stone that holds the water" ->
+                given.in(SumpDrainDown.stoneHolding(given.volume("water"), given.number("voids")));
+            default -> {
+                Volume rain = new Volume(
+                        given.length("rain").metres() * given.area("roof").squareMetres());
+                double stone =
+                        SumpDrainDown.stoneHolding(rain, given.number("voids")).cubicMetres();
+                yield given.in(new Area(stone / given.length("deep").metres()));
+            }
+        };
     }
 
-    private static double round(double tank, double before, double after, double hole, double coefficient) {
-        return SumpDrainDown.throughHoles(
-                        circle(tank), new Length(before), new Length(after), circle(hole), coefficient)
-                .seconds();
-    }
-
-    private static Area circle(double diameter) {
-        return new Area(Math.PI / 4 * diameter * diameter);
+    private static Area circle(Length across) {
+        return new Area(Math.PI / 4 * across.metres() * across.metres());
     }
 
     private static double minutes(DrainDown down) {

@@ -86,7 +86,7 @@ class GradeLinePropertiesTest {
         }
     }
 
-    /** To the error of the direct step, 2 mm at most in a pipe of 400 mm. */
+    /** To the error of the direct step: half a percent of the diameter, 2 mm in the widest pipe here, in each of both lines. */
     @Property(tries = 100)
     void higherTailwaterNeverLowersTheLine(@ForAll long seed, @ForAll @IntRange(min = 1, max = 20) int pipes) {
         Drain drain = random(seed, pipes, 0.05);
@@ -103,7 +103,7 @@ class GradeLinePropertiesTest {
                                         .value()
                                         .orElseThrow()
                                         .metres())
-                                .isGreaterThanOrEqualTo(level.metres() - 2e-3)));
+                                .isGreaterThanOrEqualTo(level.metres() - 4e-3)));
     }
 
     private static Flow flow(Map<String, Flow> flows, DrainPipe pipe) {

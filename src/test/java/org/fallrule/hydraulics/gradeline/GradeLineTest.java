@@ -17,9 +17,9 @@ import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,18 +35,10 @@ class GradeLineTest implements MethodContract {
     }
 
     @Override
-    public List<Published> published() {
-        return List.of(new Published(
-                "18 in full, n 0.025, friction for each foot over the velocity head",
-                0.0674,
-                0.00005,
-                "1/ft",
-                "Soil Conservation Service pipe formula, Colorado DRMS record 769189 p. 48, read",
-                () -> {
-                    PipeGrade grade = drowned(18, 0.025, 10, 1).pipe("P");
-                    return grade.losses().friction().metres()
-                            / grade.losses().exit().metres();
-                }));
+    public double ours(Given given) {
+        PipeGrade grade = drowned(given.length("bore").in(Unit.INCH), given.number("n"), 10, 1)
+                .pipe("P");
+        return grade.losses().friction().metres() / grade.losses().exit().metres();
     }
 
     /** UFC 3-230-17FA appendix B (read): H = (1 + Ke + 29 n^2 L / R^1.33) V^2/2g in feet; 29 is rounded from 29.16. */

@@ -3,7 +3,6 @@ package org.fallrule.hydraulics.gradeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.fallrule.hydraulics.mechanics.Water;
 import org.fallrule.hydraulics.pipe.CircularSection;
 import org.fallrule.hydraulics.pipe.Roughness;
@@ -13,7 +12,6 @@ import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,11 +21,6 @@ class WaterSurfaceTest implements MethodContract {
     @Override
     public Method method() {
         return WaterSurface.METHOD;
-    }
-
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     private static Reach reach(double diameter, double n, double length, double slope, double flow) {

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydraulics.UsUnits.cfs;
 
-import java.util.List;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,11 +18,6 @@ class ApronByDischargeTest implements MethodContract {
     @Override
     public Method method() {
         return ApronByDischarge.METHOD;
-    }
-
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     @ParameterizedTest // made by arithmetic for this test, not published

@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydraulics.UsUnits.cfs;
 import static org.fallrule.hydraulics.UsUnits.pipe;
 
-import java.util.List;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,11 +19,6 @@ class CriticalDepthTest implements MethodContract {
     @Override
     public Method method() {
         return CriticalDepth.METHOD;
-    }
-
-    @Override
-    public List<Published> published() {
-        return List.of();
     }
 
     /**

@@ -8,100 +8,36 @@ import static org.fallrule.hydraulics.UsUnits.fps;
 import static org.fallrule.hydraulics.UsUnits.inchPerFoot;
 import static org.fallrule.hydraulics.UsUnits.pipe;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Velocity;
+import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
-import org.fallrule.method.Published;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class RoundPipeTest implements MethodContract {
-    private static final String IPC =
-            "International Plumbing Code 2018 table 1106.2, read in a reprint; n 0.010 fitted to it";
-    private static final String FHWA = "HEC-22 3rd ed. table 7-2, from memory";
-    private static final String AGENCY = "a storm sewer agency's table of least slopes, read in a page about it";
-
     @Override
     public Method method() {
         return RoundPipe.METHOD;
     }
 
     @Override
-    public List<Published> published() {
-        List<Published> all = new ArrayList<>();
-        all.addAll(plumbingCode(3, 3.068, 0.017, 39, 55, 79, 111));
-        all.addAll(plumbingCode(4, 4.026, 0.007, 81, 115, 163, 231));
-        all.addAll(plumbingCode(6, 6.065, 0.003, 243, 344, 487, 689));
-        all.addAll(plumbingCode(8, 7.981, 0.003, 505, 714, 1010, 1429));
-        all.addAll(plumbingCode(10, 10.020, 0.003, 927, 1311, 1855, 2623));
-        all.addAll(plumbingCode(12, 11.938, 0.003, 1480, 2093, 2960, 4187));
-        all.add(leastSlope(8, 0.012, 3, 0.0064, 0.00005, FHWA));
-        all.add(leastSlope(10, 0.012, 3, 0.0048, 0.00006, FHWA));
-        all.add(leastSlope(12, 0.012, 3, 0.0037, 0.00005, FHWA));
-        all.add(leastSlope(15, 0.012, 3, 0.0028, 0.00005, FHWA));
-        all.add(leastSlope(18, 0.012, 3, 0.0022, 0.00005, FHWA));
-        all.add(leastSlope(24, 0.012, 3, 0.0015, 0.00005, FHWA));
-        all.add(leastSlope(8, 0.013, 3, 0.0075, 0.00005, "a table of least storm sewer slopes at 3 ft/s, from memory"));
-        all.add(leastSlope(
-                10, 0.013, 3, 0.0056, 0.00005, "a table of least storm sewer slopes at 3 ft/s, from memory"));
-        all.add(leastSlope(12, 0.013, 3, 0.0044, 0.00005, AGENCY));
-        all.add(leastSlope(15, 0.013, 3, 0.0032, 0.00006, AGENCY));
-        all.add(leastSlope(18, 0.013, 3, 0.0025, 0.00006, AGENCY));
-        all.add(leastSlope(24, 0.013, 3, 0.0017, 0.00005, AGENCY));
-        all.add(leastSlope(12, 0.013, 2.5, 0.003, 0.00005, AGENCY));
-        all.add(leastSlope(15, 0.013, 2.5, 0.0023, 0.00005, AGENCY));
-        all.add(leastSlope(18, 0.013, 2.5, 0.0018, 0.00005, AGENCY));
-        all.add(leastSlope(24, 0.013, 2.5, 0.0012, 0.00005, AGENCY));
-        all.add(new Published(
-                "12 in, n 0.013, Q/S^0.5",
-                35.6,
-                0.1,
-                "ft3/s",
-                "county tables of conveyance, from memory",
-                () -> new Flow(pipe(12, 0.013).conveyanceCms()).in(Unit.CUBIC_FOOT_PER_SECOND)));
-        all.add(new Published(
-                "n 0.025, 18 in, loss for each foot over the velocity head",
-                0.0674,
-                0.00005,
-                "1/ft",
-                "Soil Conservation Service pipe formula, Colorado DRMS record 769189 p. 48, read",
-                () -> frictionOverHead(pipe(18, 0.025))));
-        return all;
-    }
-
-    private static List<Published> plumbingCode(int nominal, double bore, double part, double... gpm) {
-        double[] inchesPerFoot = {1 / 16.0, 1 / 8.0, 1 / 4.0, 1 / 2.0};
-        List<Published> rows = new ArrayList<>();
-        for (int i = 0; i < gpm.length; i++) {
-            Slope slope = inchPerFoot(inchesPerFoot[i]);
-            rows.add(new Published(
-                    nominal + " in, Schedule 40 bore " + bore + " in, n 0.010, " + inchesPerFoot[i] + " in/ft",
-                    gpm[i],
-                    Math.max(0.5, part * gpm[i]),
-                    "gpm",
-                    IPC,
-                    () -> capacity(pipe(bore, 0.010), slope).in(Unit.GALLON_PER_MINUTE)));
-        }
-        return rows;
-    }
-
-    private static Published leastSlope(
-            double inches, double n, double fps, double printed, double within, String source) {
-        return new Published(
-                Printed.trimmed(inches) + " in, n " + n + ", " + Printed.trimmed(fps) + " ft/s full",
-                printed,
-                within,
-                "ft/ft",
-                source,
-                () -> pipe(inches, n).slopeFor(fps(fps)).ratio());
+    public double ours(Given given) {
+        RoundPipe pipe = new RoundPipe(given.length("bore"), new Roughness(given.number("n")));
+        return switch (given.what()) {
+            case "capacity" -> given.in(pipe.capacity(given.slope("slope")));
+            case "slope for the velocity" -> given.in(pipe.slopeFor(given.velocity("V")));
+            case "Q/S^0.5" -> given.in(new Flow(pipe.conveyanceCms()));
+            case "velocity of a flow that fills it" ->
+                given.in(new Velocity(
+                        pipe.fullSection().velocityMps(given.flow("Q").cubicMetresPerSecond())));
+            default -> frictionOverHead(pipe);
+        };
     }
 
     private static double frictionOverHead(RoundPipe pipe) {
