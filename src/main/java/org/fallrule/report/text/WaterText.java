@@ -2,6 +2,7 @@ package org.fallrule.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Unit;
 import org.fallrule.report.water.ResultTable;
@@ -12,7 +13,8 @@ import org.fallrule.report.water.WaterTables;
 final class WaterText {
     private static final int WIDTH = 80;
     private static final int NAME = 9;
-    private static final String REMARK = "remark";
+    /** Columns that do not fit: remarks, which stand below, and what the other tables of the text tell. */
+    private static final Set<String> ELSEWHERE = Set.of("remark", "size", "slope", "grade_line_up", "grade_line_down");
 
     private final List<String> lines = new ArrayList<>();
 
@@ -30,7 +32,7 @@ final class WaterText {
 
     private void table(ResultTable table) {
         List<ResultTable.Column> columns = table.used().stream()
-                .filter(column -> !column.key().equals(REMARK))
+                .filter(column -> !ELSEWHERE.contains(column.key()))
                 .toList();
         int width = columns.size() < 2 ? 0 : Math.min(9, (WIDTH - 2 - NAME) / (columns.size() - 1));
         lines.add("");

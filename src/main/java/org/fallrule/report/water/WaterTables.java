@@ -80,9 +80,13 @@ public final class WaterTables {
                         Column.of("intensity", "rain", Unit.INCH_PER_HOUR),
                         Column.of("flow", "flow", Unit.CUBIC_FOOT_PER_SECOND),
                         Column.of("capacity", "carries", Unit.CUBIC_FOOT_PER_SECOND),
+                        Column.of("size", "size", Unit.INCH),
+                        Column.of("slope", "slope", Unit.PERCENT),
                         Column.of("share_of_capacity", "share", Unit.ONE),
                         Column.of("depth", "depth", Unit.INCH),
                         Column.of("velocity", "velocity", Unit.FOOT_PER_SECOND),
+                        Column.of("grade_line_up", "grade line up", Unit.ELEVATION_FOOT),
+                        Column.of("grade_line_down", "grade line down", Unit.ELEVATION_FOOT),
                         Column.words("remark", "remark")),
                 analysis.network().runs().stream().map(this::flow).toList());
     }
@@ -90,6 +94,7 @@ public final class WaterTables {
     private List<Cell> flow(PipeRun run) {
         PipeWater in = water.in(run);
         Optional<GatheredFlow> flow = in.flow().value();
+        Optional<PipeGrade> grade = water.grade(run).value();
         Optional<Ratio> share = in.capacity()
                 .value()
                 .flatMap(most -> flow.map(found -> new Ratio(found.flow().si() / most.si())));
@@ -101,9 +106,13 @@ public final class WaterTables {
                 Cell.of(flow.map(GatheredFlow::intensity)),
                 Cell.of(flow.map(GatheredFlow::flow)),
                 Cell.of(in.capacity().value()),
+                Cell.of(run.diameter()),
+                Cell.of(in.slope().value()),
                 Cell.of(share),
                 Cell.of(in.depth()),
                 Cell.of(in.velocity().value()),
+                Cell.of(grade.map(PipeGrade::up)),
+                Cell.of(grade.map(PipeGrade::down)),
                 remark(why(in.flow()).or(() -> why(in.capacity()))));
     }
 
