@@ -67,14 +67,7 @@ public final class BasinFloats implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        return analysis.site().features(Role.INLET).stream()
-                .filter(inlet -> !inlet.get(Attribute.KIND).orElse("").equals("downspout"))
-                .flatMap(inlet ->
-                        terms
-                                .get(AT_LEAST)
-                                .hold(inlet, inlet.attributes(), asked -> held(analysis, inlet, asked))
-                                .stream())
-                .toList();
+        return EachBasin.against(terms.get(AT_LEAST), analysis, (inlet, asked) -> held(analysis, inlet, asked));
     }
 
     private static Observation held(SiteAnalysis analysis, Feature inlet, Limits.Answer.Asked asked) {

@@ -73,17 +73,10 @@ public final class InletCapture implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        return analysis.site().features(Role.INLET).stream()
-                .filter(inlet -> !inlet.get(Attribute.KIND).orElse("").equals("downspout"))
-                .flatMap(inlet -> terms
-                        .get(AT_MOST)
-                        .hold(
-                                inlet,
-                                inlet.attributes(),
-                                asked ->
-                                        held(analysis, inlet, terms.get(CLOGGED).si(), asked))
-                        .stream())
-                .toList();
+        return EachBasin.against(
+                terms.get(AT_MOST),
+                analysis,
+                (inlet, asked) -> held(analysis, inlet, terms.get(CLOGGED).si(), asked));
     }
 
     private static Observation held(SiteAnalysis analysis, Feature inlet, double clogged, Limits.Answer.Asked asked) {

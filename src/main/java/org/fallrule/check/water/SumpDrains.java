@@ -75,13 +75,8 @@ public final class SumpDrains implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        return analysis.site().features(Role.INLET).stream()
-                .filter(inlet -> !inlet.get(Attribute.KIND).orElse("").equals("downspout"))
-                .flatMap(inlet -> terms
-                        .get(AT_MOST)
-                        .hold(inlet, inlet.attributes(), asked -> held(analysis, terms.get(RATES), inlet, asked))
-                        .stream())
-                .toList();
+        return EachBasin.against(
+                terms.get(AT_MOST), analysis, (inlet, asked) -> held(analysis, terms.get(RATES), inlet, asked));
     }
 
     private static Observation held(SiteAnalysis analysis, String rates, Feature inlet, Limits.Answer.Asked asked) {
