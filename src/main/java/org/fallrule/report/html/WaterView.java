@@ -13,9 +13,18 @@ import org.fallrule.report.water.WaterTables;
  * @param key its name in the page
  * @param title its caption
  * @param headings its columns with their units
- * @param rows its rows, a text for each column; empty where nothing is known
+ * @param rows its rows
  */
-public record WaterView(String key, String title, List<String> headings, List<List<String>> rows) {
+public record WaterView(String key, String title, List<String> headings, List<Row> rows) {
+    private static final String REMARK = "remark";
+
+    /**
+     * A row.
+     *
+     * @param cells a text for each column; empty where nothing is known
+     * @param remark what is to be said of it; stands below it
+     */
+    public record Row(List<String> cells, String remark) {}
 
     public WaterView {
         headings = List.copyOf(headings);
@@ -30,17 +39,23 @@ public record WaterView(String key, String title, List<String> headings, List<Li
     }
 
     private static WaterView of(ResultTable table) {
-        List<ResultTable.Column> columns = table.used();
+        List<ResultTable.Column> columns = table.used().stream()
+                .filter(column -> !column.key().equals(REMARK))
+                .toList();
         return new WaterView(
                 table.key(),
                 table.title(),
                 columns.stream().map(WaterView::heading).toList(),
-                table.rows().stream()
-                        .map(row -> columns.stream()
-                                .map(column -> PlainText.of(
-                                        ResultTable.bare(row.get(table.columns().indexOf(column)), column)))
-                                .toList())
-                        .toList());
+                table.rows().stream().map(row -> row(table, columns, row)).toList());
+    }
+
+    private static Row row(ResultTable table, List<ResultTable.Column> columns, List<ResultTable.Cell> cells) {
+        List<String> texts = columns.stream()
+                .map(column ->
+                        PlainText.of(ResultTable.bare(cells.get(table.columns().indexOf(column)), column)))
+                .toList();
+        ResultTable.Cell last = cells.get(cells.size() - 1);
+        return new Row(texts, last instanceof ResultTable.Cell.Words words ? PlainText.of(words.words()) : "");
     }
 
     private static String heading(ResultTable.Column column) {
