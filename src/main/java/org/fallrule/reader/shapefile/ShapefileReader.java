@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 import org.locationtech.jts.geom.Geometry;
