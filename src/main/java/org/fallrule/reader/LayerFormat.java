@@ -15,7 +15,7 @@ import org.fallrule.reader.shapefile.ShapefileReader;
 
 /** A kind of file that a layer can be read from, known by its ending. */
 enum LayerFormat {
-    GEOJSON(".geojson", ".json") {
+    GEOJSON(".geojson", ".json", ".geojsonl", ".geojsons", ".ndjson") {
         @Override
         RawLayer readIt(Path file, LayerSpec spec) {
             return GeoJsonReader.read(file, spec.source());
@@ -25,6 +25,17 @@ enum LayerFormat {
         @Override
         RawLayer readIt(Path file, LayerSpec spec) {
             return ShapefileReader.read(file, spec.source());
+        }
+    },
+    ZIPPED_SHAPEFILE(".zip") {
+        @Override
+        RawLayer readIt(Path file, LayerSpec spec) {
+            return ShapefileReader.readZipped(file, spec.source(), spec.table().map(Node.Scalar::text));
+        }
+
+        @Override
+        boolean holdsTables() {
+            return true;
         }
     },
     GEOPACKAGE(".gpkg") {
