@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.csv.SurveyedPoints;
 import org.fallrule.reader.geojson.GeoJsonReader;
 import org.fallrule.reader.geopackage.GeoPackageReader;
 import org.fallrule.reader.layer.RawLayer;
@@ -47,6 +48,12 @@ enum LayerFormat {
         @Override
         boolean holdsTables() {
             return true;
+        }
+    },
+    SURVEYED_POINTS(".csv") {
+        @Override
+        RawLayer readIt(Path file, LayerSpec spec) {
+            return SurveyedPoints.read(file, spec.source());
         }
     };
 
