@@ -67,7 +67,7 @@ record CsvTable(char separator, List<String> header, List<Row> rows) {
     private static List<String> header(Row row, Place file) {
         Place place = file.at(row.line(), 0);
         List<String> names = new ArrayList<>();
-        for (String cell : row.cells()) {
+        for (String cell : withoutBlanksAtEnd(row.cells(), 1)) {
             String name = cell.strip();
             if (names.stream().anyMatch(name::equalsIgnoreCase) && !name.isEmpty()) {
                 throw new UnusableInput(place, "names the column " + name + " twice; give each a name of its own");
@@ -91,10 +91,7 @@ record CsvTable(char separator, List<String> header, List<Row> rows) {
     }
 
     private static Row fitted(Row row, List<String> header, Place file) {
-        List<String> cells = new ArrayList<>(row.cells());
-        while (cells.size() > header.size() && cells.get(cells.size() - 1).isBlank()) {
-            cells.remove(cells.size() - 1);
-        }
+        List<String> cells = withoutBlanksAtEnd(row.cells(), header.size());
         if (cells.size() != header.size()) {
             throw new UnusableInput(
                     file.at(row.line(), 0),
@@ -106,5 +103,14 @@ record CsvTable(char separator, List<String> header, List<Row> rows) {
                             header.size()));
         }
         return new Row(row.line(), cells);
+    }
+
+    /** Some writers end a line, or only the first, with a separator. */
+    private static List<String> withoutBlanksAtEnd(List<String> cells, int least) {
+        int size = cells.size();
+        while (size > least && cells.get(size - 1).isBlank()) {
+            size--;
+        }
+        return cells.subList(0, size);
     }
 }

@@ -166,6 +166,7 @@ class SurveyedPointsTest {
 
     @Test
     void linesWithoutValuesAndCellsAfterTheLastAreLeftOut() {
+        assertThat(read("x,y,\n1,2\n").columns()).containsExactly("x", "y");
         assertThat(read("x,y\r\n\r\n1,2,,\r\n,\r\n").features()).hasSize(1);
     }
 }
