@@ -16,7 +16,7 @@ import org.fallrule.reader.shapefile.ShapefileReader;
 
 /** A kind of file that a layer can be read from, known by its ending. */
 enum LayerFormat {
-    GEOJSON(".geojson", ".json", ".geojsonl", ".geojsons", ".ndjson") {
+    GEOJSON(".geojson .json .geojsonl .geojsons .ndjson") {
         @Override
         RawLayer readIt(Path file, LayerSpec spec) {
             return GeoJsonReader.read(file, spec.source());
@@ -57,17 +57,18 @@ enum LayerFormat {
         }
     };
 
-    private final List<String> endings;
+    private final String endings;
 
-    LayerFormat(String... endings) {
-        this.endings = List.of(endings);
+    /** @param endings its endings, parted by blanks */
+    LayerFormat(String endings) {
+        this.endings = endings;
     }
 
     /** The format of a file by its ending, in any case. */
     static Optional<LayerFormat> of(String file) {
         String name = file.toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(format -> format.endings.stream().anyMatch(name::endsWith))
+                .filter(format -> format.endings().anyMatch(name::endsWith))
                 .findFirst();
     }
 
@@ -77,7 +78,7 @@ enum LayerFormat {
     }
 
     private Stream<String> endings() {
-        return endings.stream();
+        return Arrays.stream(endings.split(" ", -1));
     }
 
     /** Reads a file of this format. */
