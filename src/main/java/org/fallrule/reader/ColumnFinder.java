@@ -62,7 +62,7 @@ final class ColumnFinder {
         if (found.isEmpty()) {
             faults.add(new Fault(
                     stated.place(),
-                    spec.file() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
+                    spec.source() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
                             + listed(columns)));
         }
         return found.stream().findFirst();
@@ -80,7 +80,7 @@ final class ColumnFinder {
         if (free.size() > 1) {
             faults.add(new Fault(
                     spec.place(),
-                    spec.file() + ": the columns "
+                    spec.source() + ": the columns "
                             + String.join(
                                     " and ", free.stream().map(Column::name).toList())
                             + " could both be " + attribute.name() + "; say which: fields: {" + attribute.name() + ": "

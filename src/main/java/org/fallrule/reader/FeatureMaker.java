@@ -50,7 +50,7 @@ final class FeatureMaker {
         this.faults = faults;
         this.problems = problems;
         this.values = new ValueReader(spec, siteUnits, faults, problems);
-        this.heights = new Heights(spec.role(), values.unitOf(Attribute.ELEVATION), Place.of(spec.file()), problems);
+        this.heights = new Heights(spec.role(), values.unitOf(Attribute.ELEVATION), Place.of(spec.source()), problems);
         this.forms = new GeometryForm(faults);
     }
 
@@ -77,7 +77,7 @@ final class FeatureMaker {
             if (!columns.contains(name)) {
                 faults.add(new Fault(
                         spec.place(),
-                        "the condition " + spec.whereText() + " names the column " + name + ", which " + spec.file()
+                        "the condition " + spec.whereText() + " names the column " + name + ", which " + spec.source()
                                 + " does not have; it has " + ColumnFinder.listed(columns)));
             }
         }
@@ -94,7 +94,7 @@ final class FeatureMaker {
     }
 
     private Place place(RawFeature raw) {
-        return Place.of(spec.file()).feature(raw.label());
+        return Place.of(spec.source()).feature(raw.label());
     }
 
     private List<Feature> features(RawFeature raw) {

@@ -12,15 +12,10 @@ import java.util.stream.Stream;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
-import org.fallrule.reader.geojson.GeoJsonReader;
 import org.fallrule.reader.layer.RawLayer;
-import org.fallrule.reader.shapefile.ShapefileReader;
 
 /** The layer files of a site folder, each read once. */
 final class LayerFiles {
-    /** The endings of files that can be read, in the order in which a file named for a role is looked for. */
-    static final List<String> ENDINGS = List.of(".geojson", ".json", ".shp");
-
     /** The endings of rasters, which only a ground can be. */
     static final List<String> RASTER_ENDINGS = List.of(".tif", ".tiff", ".asc");
 
@@ -33,10 +28,10 @@ final class LayerFiles {
 
     /** The layer in a file, as the file gives it. */
     RawLayer layer(LayerSpec spec) {
-        RawLayer known = read.get(spec.file());
+        RawLayer known = read.get(spec.source());
         if (known == null) {
             known = open(spec);
-            read.put(spec.file(), known);
+            read.put(spec.source(), known);
         }
         return known;
     }
@@ -61,16 +56,12 @@ final class LayerFiles {
 
     private RawLayer open(LayerSpec spec) {
         Path file = path(spec);
-        String name = spec.file().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".shp")) {
-            companions(file).forEach(companion -> refuseLinkOut(companion, spec));
-            return ShapefileReader.read(file, spec.file());
-        }
-        if (name.endsWith(".geojson") || name.endsWith(".json")) {
-            return GeoJsonReader.read(file, spec.file());
-        }
-        throw new UnusableInput(
-                Place.of(spec.file()), "is not a kind of file that can be read; give " + String.join(", ", ENDINGS));
+        LayerFormat format = LayerFormat.of(spec.file())
+                .orElseThrow(() -> new UnusableInput(
+                        Place.of(spec.file()),
+                        "is not a kind of file that can be read; give " + String.join(", ", LayerFormat.allEndings())));
+        companions(file).forEach(companion -> refuseLinkOut(companion, spec));
+        return format.read(file, spec);
     }
 
     private Path inside(LayerSpec spec) {
@@ -100,7 +91,7 @@ final class LayerFiles {
         }
     }
 
-    /** The files beside a shapefile that differ from it in the ending only, upper and lower case alike. */
+    /** The files beside a layer's that differ from it in the ending only, upper and lower case alike; some are read with it. */
     private static List<Path> companions(Path shp) {
         String base = stem(shp);
         Path place = shp.getParent();

@@ -16,6 +16,7 @@ import org.fallrule.site.Role;
  *
  * @param role what it stands for
  * @param file its file, relative to the site folder
+ * @param table the one of the file's tables that it is, where the file holds several
  * @param crs its coordinate reference system, where the file does not say
  * @param datum the vertical datum of its heights, where the file does not say
  * @param fields the column of an attribute
@@ -28,6 +29,7 @@ import org.fallrule.site.Role;
 record LayerSpec(
         Role role,
         String file,
+        Optional<Node.Scalar> table,
         Optional<Node.Scalar> crs,
         Optional<Node.Scalar> datum,
         Map<Attribute<?>, Node.Scalar> fields,
@@ -43,12 +45,18 @@ record LayerSpec(
                 file,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Map.of(),
                 Map.of(),
                 Map.of(),
                 new Filter.Always(),
                 "",
                 place);
+    }
+
+    /** Its file, and its table where one is named, as messages show them: {@code plan.gpkg/drains}. */
+    String source() {
+        return table.map(named -> file + "/" + named.text()).orElse(file);
     }
 
     /** Whether a feature of the file belongs to the layer; unknown when it has nothing in a column that is asked for. */

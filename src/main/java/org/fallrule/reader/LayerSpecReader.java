@@ -52,6 +52,8 @@ final class LayerSpecReader {
         }
         Keys keys = new Keys(mapping, faults);
         Optional<Node.Scalar> file = keys.required("file", "the layer's file");
+        Optional<Node.Scalar> table =
+                keys.scalar("table").filter(said -> !said.text().isBlank());
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<Node.Scalar> datum =
                 keys.scalar("datum").filter(said -> !said.text().isBlank());
@@ -69,6 +71,7 @@ final class LayerSpecReader {
         return file.map(name -> new LayerSpec(
                 role,
                 name.text(),
+                table,
                 crs,
                 datum,
                 fields,

@@ -1,6 +1,5 @@
 package org.fallrule.reader;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
@@ -26,19 +25,24 @@ final class LayerSystem {
 
     CoordinateSystem of(LayerSpec spec, RawLayer layer) {
         if (layer.crs().isPresent()) {
-            return CoordinateSystem.of(layer.crs().get(), Place.of(spec.file()));
+            return CoordinateSystem.of(layer.crs().get(), Place.of(spec.source()));
         }
         if (spec.crs().isPresent()) {
             return of(spec.crs().get());
         }
-        boolean isGeoJson = !spec.file().toLowerCase(Locale.ROOT).endsWith(".shp");
+        Optional<LayerFormat> format = LayerFormat.of(spec.file());
+        boolean isGeoJson = format.equals(Optional.of(LayerFormat.GEOJSON));
         if (isGeoJson && (siteCrs.isEmpty() || DEGREES.contains(extent(layer)))) {
             return CoordinateSystem.of("OGC:CRS84", spec.place());
         }
-        return of(siteCrs.orElseThrow(() -> new UnusableInput(
-                Place.of(spec.file()),
-                "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
-                        + " it in site.yaml, such as crs: EPSG:2264")));
+        return of(
+                siteCrs.orElseThrow(
+                        () -> new UnusableInput(
+                                Place.of(spec.source()),
+                                format.equals(Optional.of(LayerFormat.SHAPEFILE)) || format.equals(Optional.of(LayerFormat.ZIPPED_SHAPEFILE))
+                                        ? "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
+                                                + " it in site.yaml, such as crs: EPSG:2264"
+                                        : "says nothing of its coordinate reference system; name it in site.yaml, such as crs: EPSG:2264")));
     }
 
     /** The system that site.yaml names. */

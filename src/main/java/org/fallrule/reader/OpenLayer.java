@@ -39,7 +39,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
             try {
                 RawLayer raw = files.layer(spec);
                 open.add(new OpenLayer(spec, raw, systems.of(spec, raw)));
-                noted.putIfAbsent(spec.file(), raw);
+                noted.putIfAbsent(spec.source(), raw);
             } catch (UnusableInput e) {
                 e.faults().stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
             }
@@ -59,7 +59,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
             if (spec.holds(feature) == Truth.FALSE) {
                 continue;
             }
-            Place place = Place.of(spec.file()).feature(feature.label());
+            Place place = Place.of(spec.source()).feature(feature.label());
             feature.geometry()
                     .filter(geometry -> !geometry.isEmpty())
                     .ifPresent(geometry -> expand(extent, geometry, place, faults));

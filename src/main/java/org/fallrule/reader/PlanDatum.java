@@ -38,7 +38,7 @@ final class PlanDatum {
                 .findFirst()
                 .map(layer -> new PlanDatum(
                         said(layer.spec(), layer.system().heightDatum()),
-                        layer.spec().file(),
+                        layer.spec().source(),
                         problems))
                 .orElseGet(() -> new PlanDatum(Optional.empty(), "", problems));
     }
@@ -57,14 +57,14 @@ final class PlanDatum {
         Optional<VerticalDatum> found = said(spec, byFile);
         if (datum.isEmpty() && found.isPresent()) {
             datum = found;
-            saidBy = spec.file();
+            saidBy = spec.source();
         }
         if (found.isEmpty() || datum.isEmpty() || found.get().isSameAs(datum.get())) {
             return false;
         }
         String wanted = datum.get().name();
         problems.add(new Fault(
-                Place.of(spec.file()),
+                Place.of(spec.source()),
                 "its heights are in " + found.get().name() + ", the plan's in " + wanted + " (" + saidBy
                         + "); they are not shifted and not used: bring them to " + wanted
                         + " in a GIS program, or mend the"
@@ -76,7 +76,7 @@ final class PlanDatum {
         Optional<VerticalDatum> stated = spec.datum().map(Node.Scalar::text).map(VerticalDatum::new);
         if (byFile.isPresent() && stated.isPresent() && !stated.get().isSameAs(new VerticalDatum(byFile.get()))) {
             problems.add(new Fault(
-                    Place.of(spec.file()),
+                    Place.of(spec.source()),
                     "its heights are in " + byFile.get() + " by its own words; "
                             + stated.get().name() + " in site.yaml was not used; mend the one that is wrong"));
         }

@@ -98,8 +98,8 @@ final class SiteFolder {
 
     private List<String> namedFor(Role role) {
         return names.stream()
-                .filter(name ->
-                        LayerFiles.ENDINGS.stream().anyMatch(ending -> name.equalsIgnoreCase(role.word() + ending)))
+                .filter(name -> LayerFormat.allEndings().stream()
+                        .anyMatch(ending -> name.equalsIgnoreCase(role.word() + ending)))
                 .filter(name -> Files.isRegularFile(folder.resolve(name)))
                 .toList();
     }

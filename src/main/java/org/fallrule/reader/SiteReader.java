@@ -83,7 +83,7 @@ public final class SiteReader {
                         drawn(role, all),
                         open.stream()
                                 .filter(layer -> layer.is(role))
-                                .map(layer -> layer.spec().file())
+                                .map(layer -> layer.spec().source())
                                 .toList())));
         return layers;
     }

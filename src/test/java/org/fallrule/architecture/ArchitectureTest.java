@@ -57,6 +57,8 @@ class ArchitectureTest {
             Map.entry("org.geotools.referencing", "org.fallrule.reader.frame"),
             Map.entry("org.geotools.api.referencing", "org.fallrule.reader.frame"),
             Map.entry("it.geosolutions.imageioimpl", "org.fallrule.reader.raster"),
+            Map.entry("org.sqlite", "org.fallrule.reader.geopackage"),
+            Map.entry("java.sql", "org.fallrule.reader.geopackage"),
             Map.entry("javax.imageio", "org.fallrule.reader.raster"),
             Map.entry("org.tinfour", "org.fallrule.terrain"),
             Map.entry("gg.jte", "org.fallrule.report.html"),

@@ -37,6 +37,7 @@ class ColumnFinderTest {
                 "layer.shp",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 stated,
                 Map.of(),
                 Map.of(),

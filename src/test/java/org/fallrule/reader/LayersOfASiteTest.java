@@ -615,13 +615,20 @@ class LayersOfASiteTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lot.csv", "lot", "lot.gpkg"})
+    @ValueSource(strings = {"lot.dxf", "lot"})
     void aKindOfFileThatCannotBeReadIsRefused(String file) {
         folder.with(file, "x");
 
         refused(
                 "layers: {lot: " + file + "}",
-                file + ": is not a kind of file that can be read; give .geojson, .json, .shp");
+                file + ": is not a kind of file that can be read; give " + String.join(", ", LayerFormat.allEndings()));
+    }
+
+    @Test
+    void aTableIsAskedOfFilesThatHaveTablesOnly() {
+        refused(
+                "layers: {lot: {file: lot.geojson, table: lots}}",
+                "site.yaml:1:42: lot.geojson is a file of one layer and has no tables; take table: away");
     }
 
     @Test

@@ -40,6 +40,7 @@ class ValueReaderTest {
                 "marks.shp",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Map.of(),
                 ofLayer,
                 values,

@@ -2,6 +2,7 @@ package org.fallrule.reader.shapefile;
 
 import java.nio.charset.Charset;
 import java.util.Optional;
+import org.fallrule.reader.layer.Findings;
 
 /** Finds the encoding of a table's texts: what the {@code .cpg} names, else what the table's language byte means, else windows-1252. */
 final class CodePage {

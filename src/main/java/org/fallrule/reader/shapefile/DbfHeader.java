@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import java.nio.ByteBuffer;
+import org.fallrule.reader.layer.Findings;
 
 /**
  * The first 32 bytes of a {@code .dbf} (dBASE III table).

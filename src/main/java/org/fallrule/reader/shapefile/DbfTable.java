@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fallrule.document.Place;
+import org.fallrule.reader.layer.Findings;
 
 /** The {@code .dbf}: one row of attributes for each shape, in the order of the {@code .shp} (Technical Description, Organization of the dBASE File). */
 final class DbfTable {

@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import java.nio.ByteBuffer;
+import org.fallrule.reader.layer.Findings;
 
 /**
  * Compares the {@code .shx}, which repeats where each record of the {@code .shp} stands (Technical Description, Organization of the Index File), with the

@@ -5,6 +5,7 @@ import java.nio.ByteOrder;
 import java.util.Optional;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 import org.locationtech.jts.geom.Geometry;
 
 /** The {@code .shp} file: a header and then one record for each shape. */

@@ -3,6 +3,7 @@ package org.fallrule.reader.shapefile;
 import java.nio.ByteBuffer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 
 /**
  * The 100 bytes that a {@code .shp} begins with (Technical Description, The Main File Header).

@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import java.util.Optional;
+import org.fallrule.reader.layer.Findings;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;

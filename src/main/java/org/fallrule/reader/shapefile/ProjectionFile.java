@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import java.util.Optional;
+import org.fallrule.reader.layer.Findings;
 
 /** The {@code .prj} file: the layer's coordinate reference system as well-known text. */
 final class ProjectionFile {

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.util.Arrays;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 
 /** Where each record of a {@code .shp} begins and how long its content is (Technical Description, Main File Record Headers), in file order. */
 final class RecordFrames {

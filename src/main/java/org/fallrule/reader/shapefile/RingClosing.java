@@ -1,6 +1,7 @@
 package org.fallrule.reader.shapefile;
 
 import java.util.Arrays;
+import org.fallrule.reader.layer.Findings;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Makes sure that a ring ends where it begins and has the four points that the smallest ring needs (Technical Description, Polygon). */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 
 /** Finds for every ring of a polygon the smallest ring that it lies in. */
 final class RingNesting {

@@ -2,6 +2,7 @@ package org.fallrule.reader.shapefile;
 
 import java.util.Optional;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 import org.locationtech.jts.geom.Geometry;
@@ -18,8 +19,8 @@ public final class ShapefileReader {
     private final Place place;
     private final Findings findings = new Findings();
 
-    private ShapefileReader(Path shp, String shownAs) {
-        files = new Companions(shp, shownAs);
+    private ShapefileReader(Companions files, String shownAs) {
+        this.files = files;
         place = Place.of(shownAs);
     }
 
@@ -33,7 +34,20 @@ public final class ShapefileReader {
      * @throws UnusableInput when the files are missing, broken, contradict each other, or hold what has no meaning as a shape
      */
     public static RawLayer read(Path shp, String shownAs) {
-        return new ShapefileReader(shp, shownAs).read();
+        return new ShapefileReader(new FilesBeside(shp, shownAs), shownAs).read();
+    }
+
+    /**
+     * The layer that a shapefile within a zip file holds, read as {@link #read(Path, String)} reads one beside its companions.
+     *
+     * @param zip the zip file, with the shapefile's files in one folder of it
+     * @param shownAs its path as the user knows it, with the shapefile where one is named; used in every place
+     * @param layer the shapefile's name, in any case, with its folder or without, without {@code .shp}; needed when there are several
+     * @throws UnusableInput also when the zip file is broken, holds no such shapefile, names places outside of itself, or would unpack
+     *     to more than {@value ZippedFiles#MOST_BYTES} bytes
+     */
+    public static RawLayer readZipped(Path zip, String shownAs, Optional<String> layer) {
+        return new ShapefileReader(ZippedFiles.open(zip, Place.of(shownAs), layer), shownAs).read();
     }
 
     private RawLayer read() {

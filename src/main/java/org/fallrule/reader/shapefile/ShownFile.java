@@ -1,45 +1,31 @@
 package org.fallrule.reader.shapefile;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
-/**
- * A file together with the name that the user knows it by.
- *
- * @param path where it is
- * @param place its name in every fault
- */
-record ShownFile(Path path, Place place) {
-    private static final int MAPPED_FROM = 1 << 20;
+/** A file together with the name that the user knows it by. */
+abstract class ShownFile {
     private static final long MOST_TEXT = 1 << 20;
 
-    /**
-     * Its whole content, little-endian, from 0 to its end. Large files are mapped instead of copied.
-     *
-     * @throws UnusableInput when it is missing, no plain file, unreadable, or 2 GiB or more
-     */
-    ByteBuffer bytes() {
-        try (FileChannel channel = FileChannel.open(plainFile(), StandardOpenOption.READ)) {
-            long size = channel.size();
-            if (size > Integer.MAX_VALUE) {
-                throw unusable("is " + size + " bytes long; wanted less than 2 GiB; split the layer");
-            }
-            ByteBuffer bytes = size < MAPPED_FROM ? copied(channel, (int) size) : mapped(channel, size);
-            return bytes.order(ByteOrder.LITTLE_ENDIAN);
-        } catch (IOException failed) {
-            throw unusable("cannot be read (" + reason(failed) + "); check that the file is there and readable");
-        }
+    private final Place place;
+
+    ShownFile(Place place) {
+        this.place = place;
     }
+
+    /** Its name in every fault. */
+    Place place() {
+        return place;
+    }
+
+    /**
+     * Its whole content, little-endian, from 0 to its end.
+     *
+     * @throws UnusableInput when it cannot be had
+     */
+    abstract ByteBuffer bytes();
 
     /**
      * Its content as text: UTF-8 where it is that, else ISO 8859-1, without a byte order mark and outer blanks.
@@ -60,33 +46,5 @@ record ShownFile(Path path, Place place) {
 
     UnusableInput unusable(String says) {
         return new UnusableInput(place, says);
-    }
-
-    static String reason(Exception failed) {
-        if (failed instanceof NoSuchFileException) {
-            return "there is no such file";
-        }
-        return failed instanceof AccessDeniedException
-                ? "access denied"
-                : failed.getClass().getSimpleName();
-    }
-
-    private Path plainFile() {
-        if (Files.exists(path) && !Files.isRegularFile(path)) {
-            throw unusable("is not a plain file; name the file itself");
-        }
-        return path;
-    }
-
-    private static ByteBuffer copied(FileChannel channel, int size) throws IOException {
-        ByteBuffer bytes = ByteBuffer.allocate(size);
-        while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-            // read on until all is there or the file ends
-        }
-        return bytes.flip();
-    }
-
-    private static ByteBuffer mapped(FileChannel channel, long size) throws IOException {
-        return channel.map(FileChannel.MapMode.READ_ONLY, 0, size);
     }
 }

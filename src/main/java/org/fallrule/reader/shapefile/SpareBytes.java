@@ -1,5 +1,7 @@
 package org.fallrule.reader.shapefile;
 
+import org.fallrule.reader.layer.Findings;
+
 /** Bytes of a record's content that its shape does not use. */
 final class SpareBytes {
     private SpareBytes() {}

@@ -1,5 +1,6 @@
 package org.fallrule.reader.shapefile;
 
+import org.fallrule.reader.layer.Findings;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateXY;
 import org.locationtech.jts.geom.CoordinateXYM;

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import org.fallrule.document.Fault;
+import org.fallrule.reader.layer.Listing;
 import org.fallrule.reader.layer.RawLayer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package org.fallrule.reader.shapefile;
+package org.fallrule.reader.layer;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,12 +7,12 @@ import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /**
- * What is found wrong while one shapefile is read: notes let the reading go on, faults end it. Both lists are bounded, so that a file
+ * What is found wrong while one layer is read: notes let the reading go on, faults end it. Both lists are bounded, so that a file
  * that is wrong throughout fills neither the memory nor the report; what is not listed is counted.
  */
-final class Findings {
-    static final int MOST_FEATURE_NOTES = 1000;
-    static final int MOST_FAULTS = 100;
+public final class Findings {
+    public static final int MOST_FEATURE_NOTES = 1000;
+    public static final int MOST_FAULTS = 100;
 
     private final List<Fault> fileNotes = new ArrayList<>();
     private final List<Fault> featureNotes = new ArrayList<>();
@@ -20,12 +20,12 @@ final class Findings {
     private long unlisted;
 
     /** Notes something about a whole file; always listed. */
-    void note(Place file, String says) {
+    public void note(Place file, String says) {
         fileNotes.add(new Fault(file, says));
     }
 
     /** Notes something about one feature; listed until there are {@value #MOST_FEATURE_NOTES}, then only counted. */
-    void noteFeature(Place feature, String says) {
+    public void noteFeature(Place feature, String says) {
         if (featureNotes.size() < MOST_FEATURE_NOTES) {
             featureNotes.add(new Fault(feature, says));
         } else {
@@ -38,7 +38,7 @@ final class Findings {
      *
      * @throws UnusableInput at the {@value #MOST_FAULTS}th fault
      */
-    void faults(UnusableInput unusable) {
+    public void faults(UnusableInput unusable) {
         faults.addAll(unusable.faults());
         if (faults.size() >= MOST_FAULTS) {
             Place file = Place.of(faults.get(0).where().file());
@@ -49,14 +49,14 @@ final class Findings {
     }
 
     /** Ends the reading with every fault kept so far, if there is one. */
-    void refuseIfFaulty() {
+    public void refuseIfFaulty() {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
     }
 
     /** Every note: those about whole files first, then those about features in file order. */
-    List<Fault> notes() {
+    public List<Fault> notes() {
         List<Fault> all = new ArrayList<>(fileNotes);
         all.addAll(featureNotes);
         if (unlisted > 0) {

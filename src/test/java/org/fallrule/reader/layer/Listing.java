@@ -1,31 +1,29 @@
-package org.fallrule.reader.shapefile;
+package org.fallrule.reader.layer;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.fallrule.reader.layer.RawFeature;
-import org.fallrule.reader.layer.RawLayer;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /** A layer written out feature by feature and vertex by vertex, in the form of the {@code .txt} files beside the fixtures. */
-final class Listing {
+public final class Listing {
     private final List<String> lines = new ArrayList<>();
 
     private Listing() {}
 
-    static List<String> of(RawLayer layer) {
+    public static List<String> of(RawLayer layer) {
         Listing listing = new Listing();
         layer.features().forEach(listing::feature);
         return listing.lines;
     }
 
     /** The same numbers in the same spelling: {@code 1e-07} and {@code 1.0E-7} are one. */
-    static String spelled(String line) {
+    public static String spelled(String line) {
         if (!line.contains("vertex ") && !line.contains(" number ")) {
             return line;
         }
@@ -44,7 +42,9 @@ final class Listing {
 
     private void column(Map.Entry<String, Object> column) {
         Object value = column.getValue();
-        String kind = value instanceof Long ? "whole" : value instanceof Double ? "number" : "text";
+        String kind = value instanceof Long
+                ? "whole"
+                : value instanceof Double ? "number" : value instanceof Boolean ? "flag" : "text";
         lines.add("column " + column.getKey() + " "
                 + (value instanceof LocalDate date
                         ? "date " + DateTimeFormatter.ofPattern("yyyy/MM/dd").format(date)

@@ -1,0 +1,116 @@
+package org.fallrule.reader.csv;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+
+/**
+ * A table of named columns (RFC 4180, section 2, with a header line). Lines without any value are passed over.
+ *
+ * @param separator what parts the cells
+ * @param header the columns' names
+ * @param rows the rows, each of as many cells as there are names
+ */
+record CsvTable(char separator, List<String> header, List<Row> rows) {
+    private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
+    private static final int MOST_COLUMNS = 1000;
+
+    /**
+     * A row.
+     *
+     * @param line the line of the file that it begins in, counted from 1
+     * @param cells its cells as text, blank where there is nothing
+     */
+    record Row(int line, List<String> cells) {
+        boolean isBlank() {
+            return cells.stream().allMatch(String::isBlank);
+        }
+    }
+
+    static CsvTable parse(String text, Place file) {
+        char separator = separator(text);
+        CsvCells cells = new CsvCells(text, separator, file);
+        List<String> header = List.of();
+        List<Row> rows = new ArrayList<>();
+        while (cells.hasNext()) {
+            Row row = cells.next();
+            if (!row.isBlank() && header.isEmpty()) {
+                header = header(row, file);
+            } else if (!row.isBlank()) {
+                rows.add(fitted(row, header, file));
+            }
+        }
+        if (header.isEmpty()) {
+            throw new UnusableInput(file, "is empty; wanted a line of column names, then a line for each point");
+        }
+        return new CsvTable(separator, header, rows);
+    }
+
+    /** The sign that parts the names of the first line: the one that it has most of, a comma where it has none. */
+    private static char separator(String text) {
+        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        char best = ',';
+        for (char sign : SEPARATORS) {
+            if (count(first, sign) > count(first, best)) {
+                best = sign;
+            }
+        }
+        return best;
+    }
+
+    private static long count(String text, char sign) {
+        return text.chars().filter(found -> found == sign).count();
+    }
+
+    private static List<String> header(Row row, Place file) {
+        Place place = file.at(row.line(), 0);
+        List<String> names = new ArrayList<>();
+        for (String cell : withoutBlanksAtEnd(row.cells(), 1)) {
+            String name = cell.strip();
+            if (names.stream().anyMatch(name::equalsIgnoreCase) && !name.isEmpty()) {
+                throw new UnusableInput(place, "names the column " + name + " twice; give each a name of its own");
+            }
+            names.add(name.isEmpty() ? "column " + (names.size() + 1) : name);
+        }
+        if (names.size() > MOST_COLUMNS) {
+            throw new UnusableInput(place, "has " + names.size() + " columns, wanted at most " + MOST_COLUMNS);
+        }
+        if (row.cells().stream().filter(CsvTable::isNumber).count() > 1) {
+            throw new UnusableInput(
+                    place,
+                    "holds numbers where the columns' names are wanted; write a first line that names them, such as"
+                            + " point,northing,easting,elevation,code");
+        }
+        return names;
+    }
+
+    private static boolean isNumber(String cell) {
+        return CsvColumn.number(cell.strip(), ';').isPresent();
+    }
+
+    private static Row fitted(Row row, List<String> header, Place file) {
+        List<String> cells = withoutBlanksAtEnd(row.cells(), header.size());
+        if (cells.size() != header.size()) {
+            throw new UnusableInput(
+                    file.at(row.line(), 0),
+                    String.format(
+                            Locale.ROOT,
+                            "has %d cells where the first line names %d columns; put texts that hold the separator in"
+                                    + " quotes",
+                            cells.size(),
+                            header.size()));
+        }
+        return new Row(row.line(), cells);
+    }
+
+    /** Some writers end a line, or only the first, with a separator. */
+    private static List<String> withoutBlanksAtEnd(List<String> cells, int least) {
+        int size = cells.size();
+        while (size > least && cells.get(size - 1).isBlank()) {
+            size--;
+        }
+        return cells.subList(0, size);
+    }
+}

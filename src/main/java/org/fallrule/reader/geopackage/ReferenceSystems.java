@@ -1,0 +1,68 @@
+package org.fallrule.reader.geopackage;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.Findings;
+
+/**
+ * What {@code gpkg_spatial_ref_sys} says of a reference system (OGC 12-128, clause 1.1.2). Coordinates are easting, northing or
+ * longitude, latitude whatever order the definition gives (clause 2.1.3.1.1, after ISO 13249-3).
+ */
+final class ReferenceSystems {
+    /** The keys of systems that are not known, projected and geographic (requirement 11). */
+    private static final long UNDEFINED_PROJECTED = -1;
+
+    private static final long UNDEFINED_GEOGRAPHIC = 0;
+    private static final String UNDEFINED = "undefined";
+
+    /** EPSG gives no code above this; programs number systems of their own from 100,000. */
+    private static final long LAST_OF_EPSG = 69_999;
+
+    private ReferenceSystems() {}
+
+    /** A code or well-known text; empty, with a note, where the file calls the system undefined. */
+    static Optional<String> text(Connection connection, long srsId, Place place, Findings findings)
+            throws SQLException {
+        if (srsId == UNDEFINED_PROJECTED || srsId == UNDEFINED_GEOGRAPHIC) {
+            return Optional.empty();
+        }
+        try (PreparedStatement statement = connection.prepareStatement("SELECT organization,"
+                + " organization_coordsys_id, definition FROM gpkg_spatial_ref_sys WHERE srs_id = ?")) {
+            statement.setLong(1, srsId);
+            try (ResultSet row = statement.executeQuery()) {
+                if (!row.next()) {
+                    throw new UnusableInput(
+                            place,
+                            "its reference system " + srsId
+                                    + " is not in gpkg_spatial_ref_sys; assign the layer its system and export it again");
+                }
+                return text(text(row, 1), row.getLong(2), text(row, 3), place, findings);
+            }
+        }
+    }
+
+    private static Optional<String> text(
+            String organization, long id, String definition, Place place, Findings findings) {
+        if (organization.equalsIgnoreCase("EPSG") && id > 0 && id <= LAST_OF_EPSG) {
+            return Optional.of("EPSG:" + id);
+        }
+        if (!definition.isEmpty() && !definition.equalsIgnoreCase(UNDEFINED)) {
+            return Optional.of(definition);
+        }
+        findings.note(
+                place,
+                "its reference system " + organization + ":" + id
+                        + " has no definition in the file; name it in site.yaml, such as crs: EPSG:2264");
+        return Optional.empty();
+    }
+
+    private static String text(ResultSet row, int column) throws SQLException {
+        String text = row.getString(column);
+        return text == null ? "" : text.strip();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.reader.csv;
+
+import org.jspecify.annotations.NullMarked;

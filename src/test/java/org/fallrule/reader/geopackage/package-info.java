@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.reader.geopackage;
+
+import org.jspecify.annotations.NullMarked;

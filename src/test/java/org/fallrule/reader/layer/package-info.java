@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.reader.layer;
+
+import org.jspecify.annotations.NullMarked;
