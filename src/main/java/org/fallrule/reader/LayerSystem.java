@@ -39,7 +39,8 @@ final class LayerSystem {
                 siteCrs.orElseThrow(
                         () -> new UnusableInput(
                                 Place.of(spec.source()),
-                                format.equals(Optional.of(LayerFormat.SHAPEFILE)) || format.equals(Optional.of(LayerFormat.ZIPPED_SHAPEFILE))
+                                format.equals(Optional.of(LayerFormat.SHAPEFILE))
+                                                || format.equals(Optional.of(LayerFormat.ZIPPED_SHAPEFILE))
                                         ? "says nothing of its coordinate reference system (no .prj beside it); supply the .prj, or name"
                                                 + " it in site.yaml, such as crs: EPSG:2264"
                                         : "says nothing of its coordinate reference system; name it in site.yaml, such as crs: EPSG:2264")));

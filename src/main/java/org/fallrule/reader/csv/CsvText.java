@@ -29,7 +29,10 @@ final class CsvText {
             return new String(bytes, 2, bytes.length - 2, StandardCharsets.UTF_16BE);
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException notUtf8) {
             findings.note(file, "is not UTF-8; read as windows-1252; save it as UTF-8 where letters come out wrong");
             return new String(bytes, Charset.forName("windows-1252"));

@@ -30,7 +30,8 @@ final class ZippedFiles implements Companions {
 
     private static final int MOST_ENTRIES = 10_000;
     private static final Set<String> WANTED = Set.of("shp", "shx", "dbf", "prj", "cpg");
-    private static final Pattern LEADS_OUT = Pattern.compile("(?:.*[/\\\\])?\\.\\.(?:[/\\\\].*)?|[/\\\\].*|[A-Za-z]:.*");
+    private static final Pattern LEADS_OUT =
+            Pattern.compile("(?:.*[/\\\\])?\\.\\.(?:[/\\\\].*)?|[/\\\\].*|[A-Za-z]:.*");
     private static final Pattern OF_THE_ARCHIVER = Pattern.compile("__MACOSX/.*|(?:.*/)?\\._[^/]*");
 
     private final Place place;
@@ -75,7 +76,10 @@ final class ZippedFiles implements Companions {
                 .map(ZipEntry::getName)
                 .filter(name -> !OF_THE_ARCHIVER.matcher(name).matches())
                 .toList();
-        names.stream().filter(name -> LEADS_OUT.matcher(name).matches()).findFirst().ifPresent(this::refuse);
+        names.stream()
+                .filter(name -> LEADS_OUT.matcher(name).matches())
+                .findFirst()
+                .ifPresent(this::refuse);
         String chosen = choose(
                 names.stream()
                         .filter(name -> extension(name).equals("shp"))
@@ -123,7 +127,8 @@ final class ZippedFiles implements Companions {
         throw new UnusableInput(
                 place,
                 found.isEmpty()
-                        ? "holds no shapefile " + word + Nearest.hint(word, shown) + " It has " + String.join(", ", shown)
+                        ? "holds no shapefile " + word + Nearest.hint(word, shown) + " It has "
+                                + String.join(", ", shown)
                         : "holds several shapefiles " + word + ": " + String.join(", ", found)
                                 + "; name it with its folder");
     }

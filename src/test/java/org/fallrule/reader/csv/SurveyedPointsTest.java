@@ -37,9 +37,9 @@ class SurveyedPointsTest {
 
     private void refused(String text, String... says) {
         assertThatThrownBy(() -> read(text))
-                .isInstanceOfSatisfying(UnusableInput.class, e -> assertThat(e.faults())
-                        .extracting(Fault::toString)
-                        .containsExactly(says));
+                .isInstanceOfSatisfying(
+                        UnusableInput.class,
+                        e -> assertThat(e.faults()).extracting(Fault::toString).containsExactly(says));
     }
 
     private static Coordinate place(RawFeature feature) {
@@ -48,7 +48,8 @@ class SurveyedPointsTest {
 
     @Test
     void pointsOfASurveyInNorthingAndEasting() {
-        RawLayer layer = read("point,northing,easting,elevation,code\r\n101,700000.25,2700010.5,31.42,GS\r\n102,700001,2700011,,\r\n");
+        RawLayer layer = read(
+                "point,northing,easting,elevation,code\r\n101,700000.25,2700010.5,31.42,GS\r\n102,700001,2700011,,\r\n");
 
         RawFeature first = layer.features().get(0);
         assertThat(first.label()).isEqualTo("feature 1");
@@ -64,7 +65,8 @@ class SurveyedPointsTest {
     }
 
     @ParameterizedTest(name = "columns {0}")
-    @ValueSource(strings = {"x,y", "X,Y", "Easting,Northing", "E,N", "east,north", "x_coord,y_coord", "POINT_X,POINT_Y"})
+    @ValueSource(
+            strings = {"x,y", "X,Y", "Easting,Northing", "E,N", "east,north", "x_coord,y_coord", "POINT_X,POINT_Y"})
     void namesOfThePlace(String names) {
         assertThat(place(read(names + "\n3,4").features().get(0))).isEqualTo(new Coordinate(3, 4));
         assertThat(read(names + "\n3,4").crs()).isEmpty();
@@ -117,9 +119,15 @@ class SurveyedPointsTest {
     void byteOrderMarksAndOtherEncodings() {
         String text = "x,y,code\n1,2,Höhe\n";
         assertThat(read("\uFEFF" + text).columns()).containsExactly("x", "y", "code");
-        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE)).features().get(0).columns())
+        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE))
+                        .features()
+                        .get(0)
+                        .columns())
                 .containsEntry("code", "Höhe");
-        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16BE)).features().get(0).columns())
+        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16BE))
+                        .features()
+                        .get(0)
+                        .columns())
                 .containsEntry("code", "Höhe");
         RawLayer western = read(text.getBytes(Charset.forName("windows-1252")));
         assertThat(western.features().get(0).columns()).containsEntry("code", "Höhe");
@@ -131,8 +139,10 @@ class SurveyedPointsTest {
 
     @Test
     void aCodeWithLeadingZerosStaysAText() {
-        assertThat(read("x,y,code\n1,2,007\n3,4,12\n").features().get(1).columns()).containsEntry("code", "12");
-        assertThat(read("x,y,code\n1,2,7\n3,4,12\n").features().get(1).columns()).containsEntry("code", 12L);
+        assertThat(read("x,y,code\n1,2,007\n3,4,12\n").features().get(1).columns())
+                .containsEntry("code", "12");
+        assertThat(read("x,y,code\n1,2,7\n3,4,12\n").features().get(1).columns())
+                .containsEntry("code", 12L);
     }
 
     @Test

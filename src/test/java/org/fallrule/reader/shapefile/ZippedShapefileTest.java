@@ -155,7 +155,8 @@ class ZippedShapefileTest {
 
         assertThat(read().notes())
                 .extracting(fault -> fault.where() + ": " + fault.says())
-                .containsExactly("layers.zip: no .dbf stands beside it, so its features have no attributes; put the .dbf"
-                        + " in the same folder");
+                .containsExactly(
+                        "layers.zip: no .dbf stands beside it, so its features have no attributes; put the .dbf"
+                                + " in the same folder");
     }
 }
