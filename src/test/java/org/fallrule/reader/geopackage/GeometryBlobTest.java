@@ -40,7 +40,7 @@ class GeometryBlobTest {
     void bothByteOrders(int order) {
         byte[] blob = Made.blob(order | 1 << 1, 2264, new double[] {1, 5, 2, 7}, Made.wkb(LINE));
 
-        assertThat(read(blob)).isEqualTo(Made.geometry(LINE));
+        assertThat(read(blob).equalsExact(Made.geometry(LINE))).isTrue();
         assertThat(findings.notes()).isEmpty();
     }
 
@@ -49,8 +49,7 @@ class GeometryBlobTest {
     void envelopesOfEachKind(int code, int numbers) {
         double[] envelope = Arrays.copyOf(new double[] {1, 5, 2, 7, 0, 0, 0, 0}, numbers);
 
-        assertThat(read(Made.blob(code << 1 | 1, 2264, envelope, Made.wkb(LINE))))
-                .isEqualTo(Made.geometry(LINE));
+        assertThat(read(Made.blob(code << 1 | 1, 2264, envelope, Made.wkb(LINE))).equalsExact(Made.geometry(LINE))).isTrue();
     }
 
     @ParameterizedTest(name = "flags bits 3 to 1: the envelope {0} is invalid")
