@@ -24,6 +24,9 @@ final class FeatureRows {
     /** What one layer's geometries may come to, in bytes; the features stay in memory. */
     private static final long MOST_BYTES = Integer.MAX_VALUE;
 
+    /** The fewest bytes that a row of a table takes (SQLite file format, sections 1.6 and 2.1; from memory). */
+    private static final long LEAST_ROW = 4;
+
     private final Connection connection;
     private final FeatureTable table;
     private final List<TableColumn> columns;
@@ -70,11 +73,30 @@ final class FeatureRows {
         List<RawFeature> features = new ArrayList<>();
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(query())) {
+            long most = mostRows();
             while (row.next()) {
+                if (features.size() >= most) {
+                    throw new UnusableInput(
+                            place,
+                            "gives more rows than a file of its size can hold; export the layer as a plain table, not a"
+                                    + " view");
+                }
                 features.add(feature(row, features.size() + 1));
             }
         }
         return features;
+    }
+
+    /** As many rows as the pages can hold: each takes a pointer of two bytes and a cell of at least two. */
+    private long mostRows() throws SQLException {
+        return pragma("page_count") * pragma("page_size") / LEAST_ROW;
+    }
+
+    private long pragma(String name) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("PRAGMA " + name)) {
+            return row.getLong(1);
+        }
     }
 
     private String query() {
