@@ -72,7 +72,7 @@ final class MadeDrain {
                         "\"id\": \"P-%s\", \"diameter\": %.1f, \"material\": \"pvc_sdr35\", \"invert_up\": %.3f,"
                                 + " \"invert_down\": %.3f",
                         name,
-                        3 * Math.pow(above, 0.375),
+                        2 * Math.pow(above, 0.375),
                         100 + fall(x, y),
                         100 + fall(x2, y2)),
                 "LineString",

@@ -22,7 +22,7 @@ import org.openjdk.jmh.infra.Blackhole;
 /** The design storm in a branching drain: from the plan as read to the flow, the running and the grade line of every pipe. */
 @SuppressWarnings("NullAway.Init") // the setup makes what the benchmark uses
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
 @Warmup(iterations = 4, time = 3)

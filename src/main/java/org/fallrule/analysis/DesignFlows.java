@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import org.fallrule.hydrology.Catchment;
 import org.fallrule.hydrology.CompositeRunoff;
 import org.fallrule.hydrology.DesignStorm;
@@ -96,7 +96,7 @@ final class DesignFlows {
                 Answer<InletRunoff> runoff = runoffOf.apply(structure);
                 runoff.value().ifPresent(own::add);
                 if (runoff.value().isEmpty()) {
-                    fromHereDown(junction, number -> broken.putIfAbsent(number, runoff.why()));
+                    fromHereDown(junction, number -> broken.putIfAbsent(number, runoff.why()) == null);
                 }
                 if (runoff.value().filter(InletRunoff::isCut).isPresent()) {
                     fromHereDown(
@@ -109,10 +109,13 @@ final class DesignFlows {
         return own;
     }
 
-    private void fromHereDown(Junction start, IntConsumer mark) {
-        mark.accept(start.number());
-        if (!start.isOutfall()) {
-            network.downstreamOf(start).forEach(run -> mark.accept(run.down().number()));
+    /** Marks a junction and all that its water comes to, as far as the mark is new: below an old one all are marked. */
+    private void fromHereDown(Junction start, IntPredicate isNewMark) {
+        Optional<Junction> here = Optional.of(start);
+        while (here.isPresent() && isNewMark.test(here.get().number())) {
+            here = here.filter(junction -> !junction.isOutfall())
+                    .flatMap(network::leaving)
+                    .map(PipeRun::down);
         }
     }
 

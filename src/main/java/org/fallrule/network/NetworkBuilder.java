@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fallrule.document.Fault;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
@@ -30,6 +31,8 @@ public final class NetworkBuilder {
     private final List<Fault> problems = new ArrayList<>();
     private final JunctionFinder junctions;
     private final EndInverts inverts;
+    /** The pipes that begin or end at a junction, by its number. */
+    private final Map<Integer, List<DrawnPipe>> touching = new HashMap<>();
 
     private NetworkBuilder(Site site, Optional<GroundSurface> ground) {
         List<Feature> structures = new ArrayList<>(site.features(Role.OUTFALL));
@@ -50,9 +53,13 @@ public final class NetworkBuilder {
 
     private PipeNetwork network(List<Feature> pipes) {
         List<DrawnPipe> drawn = pipes.stream().map(this::drawn).toList();
-        Map<Integer, Double> reach = lengthToOutfall(drawn);
+        drawn.forEach(pipe -> IntStream.of(pipe.start(), pipe.end())
+                .distinct()
+                .forEach(end ->
+                        touching.computeIfAbsent(end, any -> new ArrayList<>()).add(pipe)));
+        Map<Integer, Double> reach = lengthToOutfall();
         List<PipeRun> runs = drawn.stream().map(pipe -> turned(pipe, reach)).toList();
-        looseStructures(drawn);
+        looseStructures();
         PipeNetwork network = new PipeNetwork(runs, junctions.all(), problems, reach);
         problems.addAll(new WaysDown(network).problems());
         problems.addAll(RimsAndInverts.problems(network));
@@ -67,7 +74,7 @@ public final class NetworkBuilder {
     }
 
     /** For each junction with a way to an outfall, the least pipe length to one, in metres (label correcting; R. Bellman, 1958). */
-    private Map<Integer, Double> lengthToOutfall(List<DrawnPipe> pipes) {
+    private Map<Integer, Double> lengthToOutfall() {
         Map<Integer, Double> reach = new HashMap<>();
         Deque<Integer> open = new ArrayDeque<>();
         junctions.all().stream().filter(Junction::isOutfall).forEach(outfall -> {
@@ -77,7 +84,7 @@ public final class NetworkBuilder {
         while (!open.isEmpty()) {
             int here = open.remove();
             double soFar = reach.getOrDefault(here, 0.0);
-            pipes.stream().filter(pipe -> pipe.touches(here)).forEach(pipe -> {
+            touching.getOrDefault(here, List.of()).forEach(pipe -> {
                 double there = soFar + pipe.line().getLength();
                 if (there < reach.getOrDefault(pipe.other(here), Double.POSITIVE_INFINITY)) {
                     reach.put(pipe.other(here), there);
@@ -117,9 +124,9 @@ public final class NetworkBuilder {
                 inverts.down(pipe, axis, down));
     }
 
-    private void looseStructures(List<DrawnPipe> pipes) {
+    private void looseStructures() {
         for (Junction junction : junctions.all()) {
-            if (pipes.stream().noneMatch(pipe -> pipe.touches(junction.number()))) {
+            if (!touching.containsKey(junction.number())) {
                 junction.structures().stream()
                         .filter(structure -> structure.role() != Role.CLEANOUT)
                         .forEach(structure ->
@@ -134,10 +141,6 @@ public final class NetworkBuilder {
 
     /** A pipe as drawn, with the numbers of the junctions at its start and end. */
     private record DrawnPipe(Feature feature, LineString line, int start, int end) {
-        boolean touches(int junction) {
-            return start == junction || end == junction;
-        }
-
         int other(int junction) {
             return start == junction ? end : start;
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -19,6 +20,9 @@ public final class PipeNetwork {
     private final List<Fault> problems;
     private final Map<Integer, Double> lengthToOutfall;
     private final Map<Integer, PipeRun> leaving = new HashMap<>();
+    private final Map<Integer, List<PipeRun>> touching = new HashMap<>();
+    private final Map<Feature, PipeRun> runOf = new HashMap<>();
+    private final Map<Feature, Junction> junctionOf = new HashMap<>();
 
     /** {@code lengthToOutfall} holds the least pipe length in metres from each junction, by number, that has a way to one. */
     PipeNetwork(
@@ -33,6 +37,23 @@ public final class PipeNetwork {
                         run.up().number(),
                         run,
                         (one, other) -> lengthThrough(other) < lengthThrough(one) ? other : one));
+        this.runs.forEach(this::enter);
+        this.junctions.forEach(
+                junction -> junction.structures().forEach(each -> junctionOf.putIfAbsent(each, junction)));
+    }
+
+    private void enter(PipeRun run) {
+        runOf.putIfAbsent(run.pipe(), run);
+        Stream.of(run.up(), run.down())
+                .map(Junction::number)
+                .distinct()
+                .forEach(number -> touching.computeIfAbsent(number, any -> new ArrayList<>())
+                        .add(run));
+    }
+
+    /** The pipes that begin or end at a junction, in the order of the plan. */
+    List<PipeRun> touching(Junction junction) {
+        return touching.getOrDefault(junction.number(), List.of());
     }
 
     /** The pipes in the order of the plan. */
@@ -50,14 +71,12 @@ public final class PipeNetwork {
     }
 
     public Optional<PipeRun> runOf(Feature pipe) {
-        return runs.stream().filter(run -> run.pipe().equals(pipe)).findFirst();
+        return Optional.ofNullable(runOf.get(pipe));
     }
 
     /** The junction that a structure stands on; perhaps no pipe ends there. */
     public Optional<Junction> junctionOf(Feature structure) {
-        return junctions.stream()
-                .filter(j -> j.structures().contains(structure))
-                .findFirst();
+        return Optional.ofNullable(junctionOf.get(structure));
     }
 
     /** The pipe that carries the water on from a junction: of those that leave it, the one on the shortest way to an outfall. */
@@ -90,9 +109,9 @@ public final class PipeNetwork {
     /** The pipes from a junction down to where the water comes out or the drain ends; a loop is walked once. */
     public List<PipeRun> downstreamOf(Junction start) {
         List<PipeRun> path = new ArrayList<>();
-        Set<Junction> visited = new HashSet<>();
+        Set<Integer> visited = new HashSet<>();
         Optional<PipeRun> next = leaving(start);
-        while (next.isPresent() && visited.add(next.get().up())) {
+        while (next.isPresent() && visited.add(next.get().up().number())) {
             path.add(next.get());
             next = next.get().down().isOutfall()
                     ? Optional.empty()

@@ -24,21 +24,22 @@ final class RimsAndInverts {
         RimsAndInverts found = new RimsAndInverts();
         network.junctions()
                 .forEach(junction -> junction.structures()
-                        .forEach(structure ->
-                                structure.get(Attribute.RIM).ifPresent(rim -> found.look(network, structure, rim))));
+                        .forEach(structure -> structure
+                                .get(Attribute.RIM)
+                                .ifPresent(rim -> found.look(network, junction, structure, rim))));
         return found.problems;
     }
 
-    private void look(PipeNetwork network, Feature structure, Elevation rim) {
+    private void look(PipeNetwork network, Junction junction, Feature structure, Elevation rim) {
         Optional<Elevation> own = structure.get(Attribute.INVERT);
         own.ifPresent(invert -> hold(structure, structure.spoken() + ": its invert", invert, rim, "its rim"));
         String theRim = "the rim of " + structure.spoken() + ",";
-        for (PipeRun run : network.runs()) {
+        for (PipeRun run : network.touching(junction)) {
             Feature pipe = run.pipe();
-            if (run.up().structures().contains(structure) && !run.invertUp().equals(own)) {
+            if (run.up().number() == junction.number() && !run.invertUp().equals(own)) {
                 run.invertUp().ifPresent(up -> hold(pipe, pipe.spoken() + ": its upper invert", up, rim, theRim));
             }
-            if (run.down().structures().contains(structure)) {
+            if (run.down().number() == junction.number()) {
                 run.invertDown().ifPresent(down -> hold(pipe, pipe.spoken() + ": its lower invert", down, rim, theRim));
             }
         }

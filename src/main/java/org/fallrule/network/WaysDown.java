@@ -18,13 +18,13 @@ final class WaysDown {
         List<List<PipeRun>> rings = Rings.of(network.runs());
         rings.forEach(ring -> problems.add(new Fault(ring.get(0).pipe().origin(), says(ring))));
         for (Junction junction : network.junctions()) {
-            List<PipeRun> leaving = network.runs().stream()
-                    .filter(run -> run.up().equals(junction) && !run.down().equals(junction))
+            List<PipeRun> leaving = network.touching(junction).stream()
+                    .filter(run ->
+                            run.up().number() == junction.number() && run.down().number() != junction.number())
                     .toList();
-            boolean isTold = rings.stream().anyMatch(ring -> ring.containsAll(leaving));
             if (leaving.size() > 1
                     && !junction.isOutfall()
-                    && !isTold
+                    && rings.stream().noneMatch(ring -> ring.containsAll(leaving))
                     && leaving.stream().allMatch(this::isLed)) {
                 problems.add(new Fault(leaving.get(0).pipe().origin(), says(junction, leaving)));
             }

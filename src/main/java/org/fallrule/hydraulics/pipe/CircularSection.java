@@ -43,7 +43,11 @@ public record CircularSection(double diameterM, double depthM) {
 
     /** Area times hydraulic radius to the power 2/3: what Manning's formula takes from the shape, in m^(8/3). */
     public double sectionFactor() {
-        return areaSqM() * Math.pow(hydraulicRadiusM(), 2.0 / 3);
+        double theta = angle();
+        double segment = segment(theta);
+        return theta == 0
+                ? 0
+                : diameterM * diameterM / 8 * segment * Math.pow(diameterM / 4 * segment / theta, 2.0 / 3);
     }
 
     public double velocityMps(double flowCms) {
