@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydrology.Rains.percent;
 import static org.fallrule.hydrology.Rains.runoff;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.fallrule.hydrology.SheetFlow.Edition;
 import org.fallrule.locality.IntensityTable;
 import org.fallrule.measure.Area;
@@ -100,6 +106,32 @@ class HydrologyPropertiesTest {
                 .coefficient()
                 .value();
         assertThat(both).isBetween(Math.min(one, other) - SAME, Math.max(one, other) + SAME);
+    }
+
+    @Property(tries = 200)
+    void allThatDrainsToAJunctionGoesOnFromIt(@ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int places) {
+        Random random = new Random(seed);
+        List<Catchment> drain = new ArrayList<>();
+        Map<String, Double> coming = new HashMap<>();
+        for (int i = 0; i < places; i++) {
+            CompositeRunoff own = runoff(random.nextDouble(), new Area(random.nextDouble(1, 1e4)));
+            coming.put("" + i, own.area().squareMetres() * own.coefficient().value());
+            Optional<String> below = i == 0 ? Optional.empty() : Optional.of("" + random.nextInt(i));
+            drain.add(new Catchment("" + i, Optional.of(own), Rains.minutes(5), below, Rains.minutes(0.1)));
+        }
+        for (int i = places - 1; i > 0; i--) {
+            coming.merge(drain.get(i).downstream().orElseThrow(), coming.getOrDefault("" + i, 0.0), Double::sum);
+        }
+        Map<String, Answer<GatheredFlow>> flows = RationalFlows.of(drain, Rains.storm(Rains.NORTH_CAROLINA_10_YR, 5))
+                .value()
+                .orElseThrow();
+
+        assertThat(flows).hasSize(places).allSatisfy((id, flow) -> {
+            CompositeRunoff all = flow.value().orElseThrow().runoff();
+            double expected = coming.getOrDefault(id, Double.NaN);
+            assertThat(all.area().squareMetres() * all.coefficient().value())
+                    .isCloseTo(expected, within(SAME * expected));
+        });
     }
 
     private static double at(double minutes) {
