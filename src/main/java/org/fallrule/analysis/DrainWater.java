@@ -33,6 +33,7 @@ public final class DrainWater {
     private final FlowSurface flow;
     private final PipeNetwork network;
     private final Answer<DesignStorm> storm;
+    private Optional<InletCatchments> areas = Optional.empty();
     private Optional<Map<Feature, InletCatchments.Catchment>> catchments = Optional.empty();
     private Optional<InletRunoffs> runoffs = Optional.empty();
     private final IdentityHashMap<Feature, Answer<InletRunoff>> runoffOf = new IdentityHashMap<>();
@@ -64,9 +65,16 @@ public final class DrainWater {
     /** What drains to each inlet whose kind the plan gives, by the ground and the roofs. */
     public synchronized Map<Feature, InletCatchments.Catchment> catchments() {
         if (catchments.isEmpty()) {
-            catchments = Optional.of(new InletCatchments(site, surfaces).over(flow.grid()));
+            catchments = Optional.of(areas().over(flow.grid()));
         }
         return catchments.get();
+    }
+
+    private InletCatchments areas() {
+        if (areas.isEmpty()) {
+            areas = Optional.of(new InletCatchments(site, surfaces));
+        }
+        return areas.get();
     }
 
     /** What runs off to an inlet, or what is missing to tell. */
@@ -76,9 +84,8 @@ public final class DrainWater {
 
     private InletRunoffs runoffs() {
         if (runoffs.isEmpty()) {
-            InletCatchments areas = new InletCatchments(site, surfaces);
             boolean knowsLawn = surfaces.word(Optional.empty()).isPresent();
-            DrawnAreas drawn = new DrawnAreas(site, areas.guttered(), ground, knowsLawn);
+            DrawnAreas drawn = new DrawnAreas(site, areas().guttered(), ground, knowsLawn);
             runoffs = Optional.of(new InletRunoffs(locality, drawn, catchments(), this::soilAt));
         }
         return runoffs.get();

@@ -5,7 +5,6 @@ import org.fallrule.hydraulics.gradeline.LocalLosses;
 import org.fallrule.hydraulics.table.SourcedTable;
 import org.fallrule.hydraulics.table.StructureLoss;
 import org.fallrule.measure.Angle;
-import org.fallrule.network.FlowOrder;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeNetwork;
 import org.fallrule.network.PipeRun;
@@ -28,17 +27,15 @@ final class PipeLosses {
     private static final double SHARPEST = Math.PI / 2;
 
     private final PipeNetwork network;
-    private final FlowOrder order;
 
-    PipeLosses(PipeNetwork network, FlowOrder order) {
+    PipeLosses(PipeNetwork network) {
         this.network = network;
-        this.order = order;
     }
 
     LocalLosses of(PipeRun run) {
         double exit = run.down().isOutfall() || network.leaving(run.down()).isEmpty() ? 1 : 0;
         double turned = bends(run);
-        if (order.into(run.up()).isEmpty()) {
+        if (network.into(run.up()).isEmpty()) {
             return new LocalLosses(exit, 0, SQUARE_EDGE).withBends(Math.toDegrees(turned));
         }
         double turn = sharpestInto(run);
@@ -64,7 +61,7 @@ final class PipeLosses {
     private double sharpestInto(PipeRun run) {
         Coordinate[] axis = run.axis().getCoordinates();
         double sharpest = 0;
-        for (PipeRun in : order.into(run.up())) {
+        for (PipeRun in : network.into(run.up())) {
             Coordinate[] before = in.axis().getCoordinates();
             sharpest = Math.max(sharpest, turn(before[before.length - 2], axis[0], axis[1]));
         }

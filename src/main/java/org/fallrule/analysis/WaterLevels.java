@@ -56,10 +56,9 @@ final class WaterLevels {
         this.network = network;
         this.ground = ground;
         this.isDry = isDry;
-        FlowOrder order = FlowOrder.of(network);
-        this.losses = new PipeLosses(network, order);
+        this.losses = new PipeLosses(network);
         network.junctions().forEach(this::begin);
-        List<PipeRun> fromOutfallUp = new ArrayList<>(order.runs());
+        List<PipeRun> fromOutfallUp = new ArrayList<>(FlowOrder.of(network).runs());
         Collections.reverse(fromOutfallUp);
         fromOutfallUp.forEach(run -> add(waterOf.apply(run)));
         List<DrainNode> nodes = network.junctions().stream()

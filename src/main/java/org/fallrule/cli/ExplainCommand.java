@@ -1,10 +1,9 @@
 package org.fallrule.cli;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -36,33 +35,29 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Map<String, String> pages = pages();
+        Checks checks = Checks.all();
+        List<Method> methods = MethodList.all();
+        List<String> names = Stream.concat(
+                        checks.names().stream(), methods.stream().map(Method::name))
+                .distinct()
+                .toList();
         if (name.isEmpty()) {
-            pages.keySet().forEach(spec.commandLine().getOut()::println);
+            names.forEach(spec.commandLine().getOut()::println);
             return Fallrule.PASSES;
         }
-        String page = pages.get(name.get());
-        if (page == null) {
+        Stream<String> ofCheck = checks.named(name.get()).map(CheckReference::page).stream();
+        Stream<String> ofMethod = methods.stream()
+                .filter(method -> method.name().equals(name.get()))
+                .map(MethodReference::page);
+        List<String> pages = Stream.concat(ofCheck, ofMethod).toList();
+        if (pages.isEmpty()) {
             throw new UnusableInput(
                     Place.of("explain"),
-                    "there is no check or method " + name.get() + Nearest.hint(name.get(), List.copyOf(pages.keySet()))
-                            + " Known: " + String.join(", ", pages.keySet()));
+                    "there is no check or method " + name.get() + Nearest.hint(name.get(), names) + " Known: "
+                            + String.join(", ", names));
         }
-        spec.commandLine().getOut().print(page);
+        spec.commandLine().getOut().print(String.join("\n", pages));
         spec.commandLine().getOut().flush();
         return Fallrule.PASSES;
-    }
-
-    /** Every page by its name: those of the checks, then those of the methods; both where a name is both. */
-    private static Map<String, String> pages() {
-        Map<String, String> pages = new LinkedHashMap<>();
-        Checks checks = Checks.all();
-        for (String check : checks.names()) {
-            pages.put(check, CheckReference.page(checks.named(check).orElseThrow()));
-        }
-        for (Method method : MethodList.all()) {
-            pages.merge(method.name(), MethodReference.page(method), (one, other) -> one + "\n" + other);
-        }
-        return pages;
     }
 }

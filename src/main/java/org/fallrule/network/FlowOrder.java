@@ -10,14 +10,12 @@ import java.util.Map;
 /** The pipes of a network such that each comes after all that flow into it; pipes of a loop are left out. */
 public final class FlowOrder {
     private final List<PipeRun> runs = new ArrayList<>();
-    private final Map<Integer, List<PipeRun>> into = new HashMap<>();
 
     private FlowOrder(List<PipeRun> all) {
         Map<Integer, List<PipeRun>> outOf = new HashMap<>();
         Map<Integer, Integer> awaited = new HashMap<>();
         for (PipeRun run : all) {
             outOf.computeIfAbsent(run.up().number(), any -> new ArrayList<>()).add(run);
-            into.computeIfAbsent(run.down().number(), any -> new ArrayList<>()).add(run);
             awaited.merge(run.down().number(), 1, Integer::sum);
         }
         Deque<PipeRun> ready = new ArrayDeque<>();
@@ -37,10 +35,5 @@ public final class FlowOrder {
 
     public List<PipeRun> runs() {
         return List.copyOf(runs);
-    }
-
-    /** The pipes that end at a junction. */
-    public List<PipeRun> into(Junction junction) {
-        return List.copyOf(into.getOrDefault(junction.number(), List.of()));
     }
 }

@@ -56,6 +56,13 @@ public final class PipeNetwork {
         return touching.getOrDefault(junction.number(), List.of());
     }
 
+    /** The pipes that end at a junction, in the order of the plan. */
+    public List<PipeRun> into(Junction junction) {
+        return touching(junction).stream()
+                .filter(run -> run.down().number() == junction.number())
+                .toList();
+    }
+
     /** The pipes in the order of the plan. */
     public List<PipeRun> runs() {
         return runs;

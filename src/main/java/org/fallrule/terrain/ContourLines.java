@@ -3,6 +3,7 @@ package org.fallrule.terrain;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fallrule.measure.Elevation;
@@ -26,14 +27,11 @@ public final class ContourLines {
     private final double[][] heights;
     private final Coordinate corner;
     private final double spacing;
-    private final double interval;
-    private final SortedMap<Long, LineMerger> pieces = new TreeMap<>();
 
-    private ContourLines(double[][] heights, Coordinate corner, double spacing, double interval) {
+    private ContourLines(double[][] heights, Coordinate corner, double spacing) {
         this.heights = heights;
         this.corner = corner;
         this.spacing = spacing;
-        this.interval = interval;
     }
 
     /**
@@ -45,50 +43,73 @@ public final class ContourLines {
     public record Contour(Elevation level, Geometry lines) {}
 
     /**
-     * The lines of a surface in a box, the lowest first.
+     * The lines of a surface in a box, the lowest first: at the first of several intervals that comes to no more than so many
+     * lines, or at the last.
      *
      * @param spacing between samples, above zero
-     * @param interval between lines, above zero
+     * @param intervals between lines, each above zero
+     * @param most how many lines of a height of their own there may be
      */
-    public static List<Contour> of(GroundSurface surface, Envelope box, Length spacing, Length interval) {
-        int columns = (int) Math.ceil(box.getWidth() / spacing.metres()) + 1;
-        int rows = (int) Math.ceil(box.getHeight() / spacing.metres()) + 1;
+    public static List<Contour> of(
+            GroundSurface surface, Envelope box, Length spacing, List<Length> intervals, int most) {
+        ContourLines sampled = sampled(surface, box, spacing.metres());
+        double interval = 0;
+        SortedMap<Long, List<LineString>> pieces = new TreeMap<>();
+        for (Length each : intervals) {
+            interval = each.metres();
+            pieces = sampled.pieces(interval);
+            if (pieces.size() <= most) {
+                break;
+            }
+        }
+        List<Contour> contours = new ArrayList<>();
+        for (Map.Entry<Long, List<LineString>> level : pieces.entrySet()) {
+            contours.add(new Contour(new Elevation(level.getKey() * interval), merged(level.getValue())));
+        }
+        return contours;
+    }
+
+    private static ContourLines sampled(GroundSurface surface, Envelope box, double spacing) {
+        int columns = (int) Math.ceil(box.getWidth() / spacing) + 1;
+        int rows = (int) Math.ceil(box.getHeight() / spacing) + 1;
         double[][] heights = new double[rows][columns];
         Coordinate corner = new Coordinate(box.getMinX(), box.getMinY());
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
-                Coordinate place =
-                        new Coordinate(corner.x + column * spacing.metres(), corner.y + row * spacing.metres());
+                Coordinate place = new Coordinate(corner.x + column * spacing, corner.y + row * spacing);
                 heights[row][column] =
                         surface.elevationAt(place).map(Elevation::metres).orElse(Double.NaN);
             }
         }
-        return new ContourLines(heights, corner, spacing.metres(), interval.metres()).traced();
+        return new ContourLines(heights, corner, spacing);
     }
 
-    private List<Contour> traced() {
+    private static Geometry merged(List<LineString> pieces) {
+        LineMerger merger = new LineMerger();
+        merger.add(pieces);
+        @SuppressWarnings("unchecked") // LineMerger gives line strings
+        Collection<LineString> lines = merger.getMergedLineStrings();
+        return GEOMETRY.createMultiLineString(lines.toArray(LineString[]::new));
+    }
+
+    /** The piece of each line on each triangle, by the number of intervals up to the line. */
+    private SortedMap<Long, List<LineString>> pieces(double interval) {
+        SortedMap<Long, List<LineString>> pieces = new TreeMap<>();
         for (int row = 0; row + 1 < heights.length; row++) {
             for (int column = 0; column + 1 < heights[row].length; column++) {
-                triangle(at(column, row), at(column + 1, row), at(column + 1, row + 1));
-                triangle(at(column, row), at(column + 1, row + 1), at(column, row + 1));
+                triangle(at(column, row), at(column + 1, row), at(column + 1, row + 1), interval, pieces);
+                triangle(at(column, row), at(column + 1, row + 1), at(column, row + 1), interval, pieces);
             }
         }
-        List<Contour> contours = new ArrayList<>();
-        pieces.forEach((number, merger) -> {
-            @SuppressWarnings("unchecked") // LineMerger gives line strings
-            Collection<LineString> lines = merger.getMergedLineStrings();
-            contours.add(new Contour(
-                    new Elevation(number * interval),
-                    GEOMETRY.createMultiLineString(lines.toArray(LineString[]::new))));
-        });
-        return contours;
+        return pieces;
     }
 
     private Coordinate at(int column, int row) {
         return new Coordinate(corner.x + column * spacing, corner.y + row * spacing, heights[row][column]);
     }
 
-    private void triangle(Coordinate a, Coordinate b, Coordinate c) {
+    private static void triangle(
+            Coordinate a, Coordinate b, Coordinate c, double interval, SortedMap<Long, List<LineString>> pieces) {
         if (Double.isNaN(a.getZ() + b.getZ() + c.getZ())) {
             return;
         }
@@ -101,7 +122,7 @@ public final class ContourLines {
             cross(b, c, level, ends);
             cross(c, a, level, ends);
             if (ends.size() == 2 && !ends.get(0).equals2D(ends.get(1))) {
-                pieces.computeIfAbsent(number, any -> new LineMerger())
+                pieces.computeIfAbsent(number, any -> new ArrayList<>())
                         .add(GEOMETRY.createLineString(ends.toArray(Coordinate[]::new)));
             }
         }

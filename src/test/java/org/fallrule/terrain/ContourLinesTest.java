@@ -39,7 +39,7 @@ class ContourLinesTest {
                 return List.of();
             }
         };
-        return ContourLines.of(surface, box, new Length(0.5), new Length(interval));
+        return ContourLines.of(surface, box, new Length(0.5), List.of(new Length(interval)), Integer.MAX_VALUE);
     }
 
     @Test

@@ -63,11 +63,10 @@ public final class BendCleanout implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Openings openings = new Openings(
                 analysis, terms.get(Openings.AT), terms.get(Openings.WITHIN).si());
-        FlowOrder order = FlowOrder.of(analysis.network());
         Map<PipeRun, Turning> turnings = new HashMap<>();
         List<Observation> observations = new ArrayList<>();
-        for (PipeRun run : order.runs()) {
-            Turning turning = Turning.of(run, order.into(run.up()), turnings, openings);
+        for (PipeRun run : FlowOrder.of(analysis.network()).runs()) {
+            Turning turning = Turning.of(run, analysis.network().into(run.up()), turnings, openings);
             turnings.put(run, turning);
             terms.find(SINGLE)
                     .ifPresent(limits -> observations.addAll(

@@ -94,8 +94,7 @@ public final class OutletProtection implements Check {
     private static Observation held(SiteAnalysis analysis, Terms terms, Feature outfall, Limits.Answer.Asked asked) {
         Optional<PipeRun> last = analysis.network()
                 .junctionOf(outfall)
-                .flatMap(junction -> analysis.network().runs().stream()
-                        .filter(run -> run.down().number() == junction.number())
+                .flatMap(junction -> analysis.network().into(junction).stream()
                         .max(Comparator.comparingDouble(run -> speed(leaving(analysis, run)))));
         if (last.isEmpty()) {
             return Observation.cannotTell(

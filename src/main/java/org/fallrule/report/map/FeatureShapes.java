@@ -60,14 +60,24 @@ final class FeatureShapes {
         this.kept = kept;
         this.labelled = new Clip(view);
         this.drawn = labelled.wider(0.1);
-        this.buildings = UnaryUnionOp.union(buildingsIn(analysis.site()), new GeometryFactory());
+        this.buildings = buildingsIn(analysis.site());
     }
 
-    private static List<Geometry> buildingsIn(Site site) {
-        return site.features(Role.BUILDING).stream()
+    /** The ground that buildings stand on. */
+    static Geometry buildingsIn(Site site) {
+        List<Geometry> footprints = site.features(Role.BUILDING).stream()
                 .map(Feature::geometry)
                 .filter(Geometry::isValid)
                 .toList();
+        return UnaryUnionOp.union(footprints, new GeometryFactory());
+    }
+
+    /** Where a layer of a role belongs among the layers of a map, from the ground up. */
+    static int placeOf(Role role, List<DrawingLayer> layers) {
+        List<String> under =
+                DRAWN.subList(0, DRAWN.indexOf(role)).stream().map(Role::word).toList();
+        return (int)
+                layers.stream().filter(layer -> under.contains(layer.name())).count();
     }
 
     List<DrawingLayer> layers() {

@@ -8,14 +8,10 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
-import org.fallrule.site.Feature;
-import org.fallrule.site.Role;
 import org.fallrule.terrain.ContourLines;
 import org.fallrule.terrain.GroundSurface;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Contours of the finished ground, drawn where the plan gives no contours of its own. */
 final class GroundContours {
@@ -46,21 +42,10 @@ final class GroundContours {
         }
         boolean metric = analysis.site().metric();
         Length spacing = new Length(Math.max(box.getWidth(), box.getHeight()) / SAMPLES);
-        List<ContourLines.Contour> contours = List.of();
-        for (Length interval : metric ? IN_METRES : IN_FEET) {
-            contours = ContourLines.of(ground, box, spacing, interval);
-            if (contours.size() <= MOST) {
-                break;
-            }
-        }
+        List<ContourLines.Contour> contours = ContourLines.of(ground, box, spacing, metric ? IN_METRES : IN_FEET, MOST);
         Unit unit = metric ? Unit.ELEVATION_METRE : Unit.ELEVATION_FOOT;
         List<Shape> shapes = new ArrayList<>();
-        Geometry buildings = UnaryUnionOp.union(
-                analysis.site().features(Role.BUILDING).stream()
-                        .map(Feature::geometry)
-                        .filter(Geometry::isValid)
-                        .toList(),
-                new GeometryFactory());
+        Geometry buildings = FeatureShapes.buildingsIn(analysis.site());
         contours.forEach(contour -> add(contour, buildings, unit, shapes));
         return shapes;
     }

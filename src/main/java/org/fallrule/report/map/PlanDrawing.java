@@ -62,23 +62,14 @@ public final class PlanDrawing {
     private Drawing drawing(Envelope view) {
         List<DrawingLayer> layers = new ArrayList<>(new FeatureShapes(report.analysis(), view, Set.of()).layers());
         if (report.site().features(Role.CONTOUR).isEmpty()) {
-            GroundContours.in(report.analysis(), view).ifPresent(ground -> layers.add(underBuildings(layers), ground));
+            GroundContours.in(report.analysis(), view)
+                    .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
         List<Shape> badges = badges();
         if (!badges.isEmpty()) {
             layers.add(new DrawingLayer("findings", badges));
         }
         return new Drawing("Plan of " + PlainText.of(report.site().name()), description(), view, layers);
-    }
-
-    /** Contours lie on streets, drives and walks, and under everything that stands or runs. */
-    private static int underBuildings(List<DrawingLayer> layers) {
-        List<String> under = List.of(Role.STREET.word(), Role.WATER_BODY.word(), Role.DRIVE.word(), Role.WALK.word());
-        int place = 0;
-        while (place < layers.size() && under.contains(layers.get(place).name())) {
-            place++;
-        }
-        return place;
     }
 
     private Envelope extent() {

@@ -61,9 +61,8 @@ public record Stand(
                 .flatMap(each -> each.get(Attribute.RIM).stream())
                 .findFirst();
         Optional<Elevation> ground = analysis.ground().flatMap(surface -> surface.elevationAt(place.place()));
-        List<PipeRun> branches = analysis.network().runs().stream()
-                .filter(run ->
-                        run.down().equals(place) && !in.filter(run::equals).isPresent())
+        List<PipeRun> branches = analysis.network().into(place).stream()
+                .filter(run -> !in.filter(run::equals).isPresent())
                 .toList();
         List<Elevation> levels = Stream.of(in.flatMap(PipeRun::invertDown), out.flatMap(PipeRun::invertUp))
                 .flatMap(Optional::stream)

@@ -2,7 +2,6 @@ package org.fallrule.report.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.fallrule.analysis.BasinSump;
 import org.fallrule.analysis.PipeWater;
 import org.fallrule.analysis.SiteAnalysis;
@@ -60,15 +59,12 @@ final class HoseTests {
         Answer<Time> empties = sump.then(known -> known.drainDown() instanceof DrainDown.Empties drained
                 ? Answer.of(drained.time())
                 : Answer.none(((DrainDown.HoldsWater) known.drainDown()).why()));
-        Optional<String> why = Optional.of(test.why()).filter(reason -> !reason.isEmpty());
         return List.of(
                 new Cell.Words(inlet.id()),
                 new Cell.Value(hose),
                 Cell.of(test.map(HoseTest::untilItRuns).value()),
                 Cell.of(empties.value()),
-                why.or(() -> Optional.of(empties.why()).filter(reason -> !reason.isEmpty()))
-                        .<Cell>map(Cell.Words::new)
-                        .orElseGet(Cell.Empty::new));
+                Cell.why(test, empties));
     }
 
     private Answer<List<HoseTest.Stretch>> way(Feature inlet) {

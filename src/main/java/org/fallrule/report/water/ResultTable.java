@@ -2,9 +2,11 @@ package org.fallrule.report.water;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Answer;
 
 /**
  * A table of results.
@@ -51,6 +53,18 @@ public record ResultTable(String key, String title, List<Column> columns, List<L
 
         static Cell of(Optional<? extends Quantity> quantity) {
             return quantity.<Cell>map(Value::new).orElseGet(Empty::new);
+        }
+
+        static Cell remark(Optional<String> remark) {
+            return remark.<Cell>map(Words::new).orElseGet(Empty::new);
+        }
+
+        /** Why the first of some answers that has no value has none; nothing where all have one. */
+        static Cell why(Answer<?>... answers) {
+            return remark(Stream.of(answers)
+                    .map(Answer::why)
+                    .filter(reason -> !reason.isEmpty())
+                    .findFirst());
         }
     }
 

@@ -50,10 +50,9 @@ public final class WaterTables {
                     Cell.of(known.map(own -> own.runoff().coefficient())),
                     Cell.of(known.map(InletRunoff::overland)),
                     Cell.of(water.inflow(inlet).value()),
-                    remark(
-                            known.filter(InletRunoff::isCut).isPresent()
-                                    ? Optional.of("more may come from beyond the ground given")
-                                    : why(runoff))));
+                    known.filter(InletRunoff::isCut).isPresent()
+                            ? new Cell.Words("more may come from beyond the ground given")
+                            : Cell.why(runoff)));
         }
         return new ResultTable(
                 "runoff",
@@ -113,7 +112,7 @@ public final class WaterTables {
                 Cell.of(in.velocity().value()),
                 Cell.of(grade.map(PipeGrade::up)),
                 Cell.of(grade.map(PipeGrade::down)),
-                remark(why(in.flow()).or(() -> why(in.capacity()))));
+                Cell.why(in.flow(), in.capacity()));
     }
 
     private ResultTable levels() {
@@ -140,27 +139,20 @@ public final class WaterTables {
 
     private static List<Cell> level(Feature structure, Answer<NodeLevel> level) {
         Optional<NodeLevel> known = level.value();
-        Optional<String> remark = known.isEmpty()
-                ? why(level)
-                : known.filter(NodeLevel::overflows)
-                        .map(over -> "water comes out of the rim")
-                        .or(() -> known.filter(NodeLevel::surcharged).map(under -> "the pipe runs under pressure"))
-                        .or(() -> why(known.orElseThrow().level()));
         return List.of(
                 new Cell.Words(structure.id()),
                 Cell.of(structure.get(Attribute.RIM)),
                 Cell.of(known.flatMap(node -> node.level().value())),
                 Cell.of(known.flatMap(node -> node.freeboard().value())),
-                remark(remark));
+                remark(level));
     }
 
     private ResultTable outflows() {
         List<List<Cell>> rows = new ArrayList<>();
         for (Feature outfall : analysis.site().features(Role.OUTFALL)) {
             Optional<Junction> junction = analysis.network().junctionOf(outfall);
-            Optional<PipeRun> last = junction.flatMap(end -> analysis.network().runs().stream()
-                    .filter(run -> run.down().number() == end.number())
-                    .findFirst());
+            Optional<PipeRun> last = junction.flatMap(
+                    end -> analysis.network().into(end).stream().findFirst());
             Answer<GatheredFlow> flow = junction.map(water::flowAt).orElseGet(() -> Answer.none("no pipe leads there"));
             rows.add(List.of(
                     new Cell.Words(outfall.id()),
@@ -168,7 +160,7 @@ public final class WaterTables {
                     Cell.of(last.flatMap(run -> water.grade(run).value()).map(PipeGrade::velocityDown)),
                     Cell.of(outfall.get(Attribute.TAILWATER)),
                     Cell.of(outfall.get(Attribute.APRON_LENGTH)),
-                    remark(why(flow))));
+                    Cell.why(flow)));
         }
         return new ResultTable(
                 "outflows",
@@ -183,11 +175,14 @@ public final class WaterTables {
                 rows);
     }
 
-    private static Optional<String> why(Answer<?> answer) {
-        return Optional.of(answer.why()).filter(reason -> !reason.isEmpty());
-    }
-
-    private static Cell remark(Optional<String> remark) {
-        return remark.<Cell>map(Cell.Words::new).orElseGet(Cell.Empty::new);
+    private static Cell remark(Answer<NodeLevel> level) {
+        Optional<NodeLevel> known = level.value();
+        if (known.filter(NodeLevel::overflows).isPresent()) {
+            return new Cell.Words("water comes out of the rim");
+        }
+        if (known.filter(NodeLevel::surcharged).isPresent()) {
+            return new Cell.Words("the pipe runs under pressure");
+        }
+        return Cell.why(level, level.then(NodeLevel::level));
     }
 }

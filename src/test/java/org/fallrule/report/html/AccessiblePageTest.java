@@ -6,12 +6,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Duration;
 import org.fallrule.report.Reports;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,25 +16,14 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Held against the rules of axe-core 4.11, which stand for the Web Content Accessibility Guidelines 2.2, levels A and AA, as
  * far as a machine can tell, and for good practice beside them.
  */
-class AccessiblePageTest {
+class AccessiblePageTest extends InBrowser {
     /** The rows of settled findings are all alike, and there are hundreds: twenty stand for them. */
     private static final String ONLY_SOME_ROWS =
             "document.querySelectorAll('.settled tr:nth-child(n+21)').forEach(row => row.remove())";
 
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
-
     @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
+    static void patience() {
         browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
     }
 
     @ParameterizedTest

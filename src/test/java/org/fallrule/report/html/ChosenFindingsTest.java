@@ -2,38 +2,19 @@ package org.fallrule.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.report.Report;
 import org.fallrule.report.SamplePlan;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-class ChosenFindingsTest {
+class ChosenFindingsTest extends InBrowser {
     private static final Report REPORT = SamplePlan.report();
-
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
-
-    @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
-    }
 
     @BeforeEach
     void open() {

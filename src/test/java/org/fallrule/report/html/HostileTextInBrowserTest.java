@@ -2,29 +2,15 @@ package org.fallrule.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import org.fallrule.report.SamplePlan;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class HostileTextInBrowserTest {
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
-
+class HostileTextInBrowserTest extends InBrowser {
     @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
+    static void size() {
         browser.size(390, 900);
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
     }
 
     static String[] names() {

@@ -3,39 +3,25 @@ package org.fallrule.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.fallrule.finding.Finding;
 import org.fallrule.report.Report;
 import org.fallrule.report.SamplePlan;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** From a finding to its place, and from a place to its findings. */
-class LitPlacesTest {
+class LitPlacesTest extends InBrowser {
     private static final Report REPORT = SamplePlan.report();
 
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
-
     @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
+    static void size() {
         browser.size(1280, 1100);
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
     }
 
     @BeforeEach

@@ -3,44 +3,30 @@ package org.fallrule.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.report.SamplePlan;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.WheelInput;
 
-class MovedPlanTest {
+class MovedPlanTest extends InBrowser {
     private static final Pattern VIEW =
             Pattern.compile("translate\\((-?[\\d.e-]+) (-?[\\d.e-]+)\\) scale\\(([\\d.]+)\\)");
-
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
 
     /** How far the plan is moved, in pixels of its sheet, and how much it is magnified. */
     private record View(double x, double y, double scale) {}
 
     @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
+    static void size() {
         browser.size(1280, 1100);
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
     }
 
     @BeforeEach

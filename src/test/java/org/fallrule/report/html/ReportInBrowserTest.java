@@ -3,7 +3,6 @@ package org.fallrule.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -13,34 +12,16 @@ import org.fallrule.finding.Finding;
 import org.fallrule.report.Report;
 import org.fallrule.report.SamplePlan;
 import org.fallrule.report.Sentence;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.print.PrintOptions;
 
-class ReportInBrowserTest {
+class ReportInBrowserTest extends InBrowser {
     private static final Report REPORT = SamplePlan.report();
-
-    @TempDir
-    static Path folder;
-
-    private static Chromium browser;
-
-    @BeforeAll
-    static void start() {
-        browser = new Chromium(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
-    }
 
     @BeforeEach
     void open() {
