@@ -5,10 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -93,10 +93,8 @@ final class ReportFolder {
 
     /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
     void write(Report report) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        for (ReportFormat format : formats) {
-            files.put(format.file(), format.write(report, settings));
-        }
+        Map<String, byte[]> files = formats.parallelStream()
+                .collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings)));
         Path place = of(report.site());
         try {
             Path fresh = Files.createTempDirectory(folder, "." + report.site().id() + "-");
