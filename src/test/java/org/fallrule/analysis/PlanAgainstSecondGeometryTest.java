@@ -118,16 +118,15 @@ class PlanAgainstSecondGeometryTest {
             List<Coordinate> area = random.ring();
             List<Coordinate> house = random.ring();
             List<Coordinate> drive = random.ring();
-            PlanInFeet plan = plan().with(
-                            Role.DRAINAGE_AREA, "DA-1", RandomPlan.polygon(area), "drains_to = CB-1")
+            PlanInFeet plan = plan().with(Role.DRAINAGE_AREA, "DA-1", RandomPlan.polygon(area), "drains_to = CB-1")
                     .with(Role.INLET, "CB-1", RandomPlan.point(random.place()), "kind = basin")
                     .with(Role.BUILDING, "B-1", RandomPlan.polygon(house))
                     .with(Role.DRIVE, "D-1", RandomPlan.polygon(drive))
                     .empty(Role.WALK);
 
             Site site = plan.site();
-            Map<String, Area> ours = new DrawnAreas(site, Set.of(), Optional.empty(), true)
-                    .surfaces(one(site, Role.DRAINAGE_AREA));
+            Map<String, Area> ours =
+                    new DrawnAreas(site, Set.of(), Optional.empty(), true).surfaces(one(site, Role.DRAINAGE_AREA));
 
             Geometry whole = SecondGeometry.polygon(area);
             Geometry offRoof = SecondGeometry.without(whole, SecondGeometry.polygon(house));

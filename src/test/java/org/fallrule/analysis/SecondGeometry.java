@@ -56,7 +56,8 @@ final class SecondGeometry {
         for (Geometry found = each.next(); found != null; found = each.next()) {
             MultiPoint points = (MultiPoint) found;
             for (int i = 0; i < points.getPointCount(); i++) {
-                places.add(new Coordinate(points.getPoint(i).getX(), points.getPoint(i).getY()));
+                places.add(new Coordinate(
+                        points.getPoint(i).getX(), points.getPoint(i).getY()));
             }
         }
         return places;
