@@ -26,6 +26,9 @@ record EcqlText(String text, Place where) {
                 || bare.chars().filter(letter -> letter == '(').count() > MOST_PARENTHESES) {
             throw refused("is too long or too deep; part it into several rules or cases");
         }
+        if (text.contains("\\u")) {
+            throw refused("holds \\u, which begins the code of a letter; write the letter itself");
+        }
         if (bare.contains("==")) {
             throw refused("says == where = is meant");
         }

@@ -105,7 +105,7 @@ final class FeatureMaker {
         }
         Attributes attributes = attributes(raw, place);
         String id = attributes.get(Attribute.ID).orElse(raw.label().replace("feature ", "#"));
-        List<Geometry> pieces = pieces(raw.geometry().get(), place);
+        List<Geometry> pieces = pieces(raw.geometry().get(), attributes, place);
         Attributes ofPiece = pieces.size() > 1 ? ofOnePiece(attributes, place) : attributes;
         List<Feature> features = new ArrayList<>();
         for (Geometry piece : pieces) {
@@ -134,9 +134,12 @@ final class FeatureMaker {
         return kept;
     }
 
-    private List<Geometry> pieces(Geometry drawn, Place place) {
+    private List<Geometry> pieces(Geometry drawn, Attributes attributes, Place place) {
         try {
-            return forms.pieces(spec.role(), drawn, toLocal.apply(drawn, place), place);
+            Geometry local = toLocal.apply(drawn, place);
+            return Centreline.isOne(spec.role(), drawn)
+                    ? List.of(Centreline.area(spec.role(), local, attributes, place))
+                    : forms.pieces(spec.role(), drawn, local, place);
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return List.of();

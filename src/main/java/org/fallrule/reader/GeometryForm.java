@@ -31,8 +31,7 @@ final class GeometryForm {
      * @param local the same in the local frame
      */
     List<Geometry> pieces(Role role, Geometry drawn, Geometry local, Place place) {
-        boolean mark = role == Role.UTILITY && drawn instanceof Puntal;
-        if (!mark && !isOf(role.form(), drawn)) {
+        if (!isOf(role.form(), drawn) && !isJoinedLater(role, drawn)) {
             fault(
                     place,
                     "is a " + drawn.getGeometryType() + "; the " + role.spoken() + " layer wants "
@@ -48,6 +47,11 @@ final class GeometryForm {
             return lines(local);
         }
         return drawn instanceof Puntal ? parts(local) : List.of(local);
+    }
+
+    /** Marks that {@link MarkedPoints} joins, and lines that {@link LotLines} makes lots of. */
+    private static boolean isJoinedLater(Role role, Geometry drawn) {
+        return role == Role.UTILITY && drawn instanceof Puntal || role == Role.LOT && drawn instanceof Lineal;
     }
 
     private static boolean isOf(Role.Form form, Geometry geometry) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -50,6 +51,12 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
 
     boolean is(Role role) {
         return spec.role() == role;
+    }
+
+    /** A longitude and latitude in the layer's own coordinates, as a desktop GIS shows them. */
+    String shown(Coordinate lonLat) {
+        Coordinate own = system.fromLonLat(lonLat).orElse(lonLat);
+        return String.format(Locale.ROOT, system.isGeographic() ? "x %.7f, y %.7f" : "x %.2f, y %.2f", own.x, own.y);
     }
 
     /** The box of longitude and latitude that the features which belong to the layer lie in. */

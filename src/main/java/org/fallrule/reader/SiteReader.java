@@ -127,9 +127,11 @@ public final class SiteReader {
         Map<Role, List<Feature>> features = new EnumMap<>(Role.class);
         for (OpenLayer layer : open) {
             ToLocal toLocal = new ToLocal(layer.system(), frame);
-            List<Feature> made = new FeatureMaker(
+            List<Feature> read = new FeatureMaker(
                             layer.spec(), layer.raw(), toLocal::local, file.units(), faults, problems)
                     .features();
+            List<Feature> made = LotLines.joined(
+                    layer.spec().role(), read, place -> layer.shown(frame.toLonLat(place)), faults, problems);
             boolean foreign = WithoutHeights.isNeededFor(made)
                     && datum.isForeign(layer.spec(), layer.system().heightDatum());
             features.put(

@@ -36,6 +36,7 @@ final class ValueReader {
             Attribute.GRATE_OPENING,
             Attribute.GRATE_LENGTH,
             Attribute.GRATE_WIDTH,
+            Attribute.WIDTH,
             Attribute.GRATE_OPEN_AREA,
             Attribute.BOX_LENGTH,
             Attribute.BOX_WIDTH,

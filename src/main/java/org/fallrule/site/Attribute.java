@@ -58,6 +58,13 @@ public final class Attribute<T> {
             "what a walk, drive or street is made of; what covers a drainage area",
             EnumSet.of(Role.WALK, Role.DRIVE, Role.STREET, Role.DRAINAGE_AREA));
 
+    public static final Attribute<Length> WIDTH = length(
+            "width",
+            "width from edge to edge of a walk, drive or street that is drawn as its centreline",
+            EnumSet.of(Role.WALK, Role.DRIVE, Role.STREET),
+            "walkwidth",
+            "wid");
+
     public static final Attribute<String> STATUS = text(
             "status",
             "whether it is proposed, existing, as_built or abandoned",
@@ -446,6 +453,7 @@ public final class Attribute<T> {
             OWN,
             ACCESS,
             SURFACE,
+            WIDTH,
             STATUS,
             DIAMETER,
             OUTSIDE_DIAMETER,

@@ -11,7 +11,16 @@ import org.fallrule.document.UnusableInput;
 /** Tells what kind of definition a text is, a code or well-known text, and has it read. */
 final class DefinitionText {
     private static final Pattern CODE = Pattern.compile("([A-Za-z]{2,10})::?([A-Za-z0-9]{1,10})");
+    private static final Pattern JSON = Pattern.compile("(?s)\\{.*");
+    private static final Pattern PROJ = Pattern.compile("(?s)\\+(proj|init)=.*");
+
+    /** The second edition of well-known text (ISO 19162) closes with the code of the whole system, where it has one. */
+    private static final Pattern CODED_WKT2 = Pattern.compile(
+            "(?s)(PROJCRS|GEOGCRS|GEODCRS)\\s*\\[.*\\bID\\s*\\[\\s*\"EPSG\"\\s*,\\s*\"?(\\d{1,6})\"?\\s*]\\s*]");
     private static final Pattern WKT = Pattern.compile("(?s)[A-Za-z0-9_]+\\s*[\\[(].*");
+
+    /** Letters; what GIS programs write has some 3,000. */
+    private static final int LONGEST_WKT2 = 20_000;
 
     private DefinitionText() {}
 
@@ -21,6 +30,11 @@ final class DefinitionText {
         if (code.matches()) {
             return byCode(code.group(1).toUpperCase(Locale.ROOT), code.group(2).toUpperCase(Locale.ROOT), where);
         }
+        Matcher coded = CODED_WKT2.matcher(trimmed);
+        if (trimmed.length() < LONGEST_WKT2 && coded.matches()) {
+            return byCode("EPSG", coded.group(2), where);
+        }
+        refuseOtherNotations(trimmed, where);
         if (WKT.matcher(trimmed).matches()) {
             return byGivenWkt(WktText.split(trimmed, where), where);
         }
@@ -29,6 +43,17 @@ final class DefinitionText {
                 "\"" + WktText.shortened(trimmed)
                         + "\" is no coordinate reference system; wanted a code such as EPSG:2264,"
                         + " or the well-known text of a .prj file");
+    }
+
+    private static void refuseOtherNotations(String text, Place where) {
+        boolean json = JSON.matcher(text).matches();
+        if (json || PROJ.matcher(text).matches()) {
+            throw new UnusableInput(
+                    where,
+                    "this is " + (json ? "PROJJSON" : "a PROJ string")
+                            + ", which is not read; wanted PROJCS or GEOGCS (WKT1), or a code such as EPSG:2264, which"
+                            + " may stand in its place");
+        }
     }
 
     private static CoordinateSystem byCode(String authority, String code, Place where) {

@@ -82,7 +82,7 @@ final class FeatureTables {
                             + "; export the layer into it");
         }
         if (wanted.isPresent()) {
-            return registered(named(wanted.get()));
+            return named(wanted.get());
         }
         if (names.size() > 1) {
             throw new UnusableInput(
@@ -94,19 +94,43 @@ final class FeatureTables {
         return registered(names.get(0));
     }
 
-    private String named(String wanted) {
+    /** The table of a name; {@code drains.axis} is the table drains with the geometry in its column axis. */
+    private FeatureTable named(String wanted) throws SQLException {
+        Optional<String> whole = known(wanted);
+        if (whole.isPresent()) {
+            return registered(whole.get());
+        }
+        int dot = wanted.lastIndexOf('.');
+        Optional<String> before = dot < 0 ? Optional.empty() : known(wanted.substring(0, dot));
+        if (before.isEmpty()) {
+            throw new UnusableInput(
+                    place,
+                    "has no table " + wanted + Nearest.hint(wanted, names) + " It has " + String.join(", ", names));
+        }
+        List<FeatureTable> columns = geometryColumns(before.get());
+        return columns.stream()
+                .filter(column -> column.geometry().equalsIgnoreCase(wanted.substring(dot + 1)))
+                .findFirst()
+                .orElseThrow(() -> new UnusableInput(place, misregistered(before.get(), columns)));
+    }
+
+    private Optional<String> known(String wanted) {
         return names.stream()
                 .filter(wanted::equals)
                 .findFirst()
-                .or(() -> names.stream().filter(wanted::equalsIgnoreCase).findFirst())
-                .orElseThrow(() -> new UnusableInput(
-                        place,
-                        "has no table " + wanted + Nearest.hint(wanted, names) + " It has "
-                                + String.join(", ", names)));
+                .or(() -> names.stream().filter(wanted::equalsIgnoreCase).findFirst());
     }
 
-    /** Each feature table has one row in {@code gpkg_geometry_columns} (requirements 22 and 23). */
+    /** Each feature table has one row in {@code gpkg_geometry_columns} (requirements 22 and 23); not all writers keep to it. */
     private FeatureTable registered(String name) throws SQLException {
+        List<FeatureTable> found = geometryColumns(name);
+        if (found.size() != 1) {
+            throw new UnusableInput(place, misregistered(name, found));
+        }
+        return found.get(0);
+    }
+
+    private List<FeatureTable> geometryColumns(String name) throws SQLException {
         List<FeatureTable> found = new ArrayList<>();
         if (has(connection, "gpkg_geometry_columns") && has(connection, name.toLowerCase(Locale.ROOT))) {
             try (PreparedStatement statement = connection.prepareStatement(
@@ -119,10 +143,7 @@ final class FeatureTables {
                 }
             }
         }
-        if (found.size() != 1) {
-            throw new UnusableInput(place, misregistered(name, found));
-        }
-        return found.get(0);
+        return found;
     }
 
     private static String misregistered(String name, List<FeatureTable> found) {
@@ -130,8 +151,9 @@ final class FeatureTables {
             return "lists the table " + name + ", but it, or its row in gpkg_geometry_columns, is missing; export the"
                     + " layer again";
         }
-        return "the table " + name + " has " + found.size() + " geometry columns ("
+        return "the table " + name + " has the geometry columns "
                 + String.join(", ", found.stream().map(FeatureTable::geometry).toList())
-                + ") where a GeoPackage allows one; export it with the one that is meant";
+                + "; say in site.yaml which one it is, such as table: " + name + "."
+                + found.get(0).geometry();
     }
 }

@@ -3,6 +3,7 @@ package org.fallrule.reader.geopackage;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.fallrule.document.Place;
@@ -31,8 +32,8 @@ final class ReferenceSystems {
         if (srsId == UNDEFINED_PROJECTED || srsId == UNDEFINED_GEOGRAPHIC) {
             return Optional.empty();
         }
-        try (PreparedStatement statement = connection.prepareStatement("SELECT organization,"
-                + " organization_coordsys_id, definition FROM gpkg_spatial_ref_sys WHERE srs_id = ?")) {
+        try (PreparedStatement statement =
+                connection.prepareStatement("SELECT * FROM gpkg_spatial_ref_sys WHERE srs_id = ?")) {
             statement.setLong(1, srsId);
             try (ResultSet row = statement.executeQuery()) {
                 if (!row.next()) {
@@ -41,7 +42,12 @@ final class ReferenceSystems {
                             "its reference system " + srsId
                                     + " is not in gpkg_spatial_ref_sys; assign the layer its system and export it again");
                 }
-                return text(text(row, 1), row.getLong(2), text(row, 3), place, findings);
+                return text(
+                        text(row, "organization"),
+                        row.getLong("organization_coordsys_id"),
+                        definition(row),
+                        place,
+                        findings);
             }
         }
     }
@@ -51,7 +57,7 @@ final class ReferenceSystems {
         if (organization.equalsIgnoreCase("EPSG") && id > 0 && id <= LAST_OF_EPSG) {
             return Optional.of("EPSG:" + id);
         }
-        if (!definition.isEmpty() && !definition.equalsIgnoreCase(UNDEFINED)) {
+        if (!definition.isEmpty()) {
             return Optional.of(definition);
         }
         findings.note(
@@ -61,7 +67,27 @@ final class ReferenceSystems {
         return Optional.empty();
     }
 
-    private static String text(ResultSet row, int column) throws SQLException {
+    /**
+     * The definition; where there is none, that in the column which the extension for well-known text of the second edition adds
+     * (OGC 12-128, annex F.10).
+     */
+    private static String definition(ResultSet row) throws SQLException {
+        ResultSetMetaData columns = row.getMetaData();
+        String second = "";
+        for (int column = 1; column <= columns.getColumnCount(); column++) {
+            if (columns.getColumnName(column).equalsIgnoreCase("definition_12_063")) {
+                second = columns.getColumnName(column);
+            }
+        }
+        String first = stated(text(row, "definition"));
+        return first.isEmpty() && !second.isEmpty() ? stated(text(row, second)) : first;
+    }
+
+    private static String stated(String definition) {
+        return definition.equalsIgnoreCase(UNDEFINED) ? "" : definition;
+    }
+
+    private static String text(ResultSet row, String column) throws SQLException {
         String text = row.getString(column);
         return text == null ? "" : text.strip();
     }

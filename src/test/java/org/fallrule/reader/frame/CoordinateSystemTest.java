@@ -157,6 +157,10 @@ class CoordinateSystemTest {
                 "LOCAL_CS[\"site\",UNIT[\"foot\",0.3048]]|tied to no place on earth",
                 "PROJCRS[\"x\"]|second edition (PROJCRS)",
                 "GEOGCRS[\"x\"]|second edition (GEOGCRS)",
+                "PROJCRS[\"x\",BASEGEOGCRS[\"y\",ID[\"EPSG\",4269]]]|second edition (PROJCRS)",
+                "PROJCRS[\"x\",ID[\"ESRI\",102719]]|second edition (PROJCRS)",
+                "{\"type\": \"ProjectedCRS\"}|PROJJSON, which is not read; wanted PROJCS",
+                "+proj=utm +zone=17 +datum=NAD83|a PROJ string, which is not read; wanted PROJCS",
                 "VERT_CS[\"x\",UNIT[\"m\",1]]|no PROJCS or GEOGCS",
                 "GEOCCS[\"x\"]|found GEOCCS; wanted",
                 "PROJCS[\"x\"]|not understood",
@@ -284,5 +288,14 @@ class CoordinateSystemTest {
         assertThat(compound.name()).isEqualTo("NAD83 / Kentucky South (ftUS)");
         assertThat(compound.heightUnitToMetre().orElseThrow()).isCloseTo(1200.0 / 3937, within(1e-12));
         assertRefused(() -> compound.toLonLat(new Coordinate(0, 0), WHERE), "meant for");
+    }
+
+    /** As {@code gdalsrsinfo -o wkt2_2019 EPSG:2264} of PROJ 9.1.1 ends; its middle is left out. */
+    @Test
+    void wellKnownTextOfTheSecondEditionIsReadByTheCodeThatItClosesWith() {
+        String wkt = "PROJCRS[\"NAD83 / North Carolina (ftUS)\",\n    BASEGEOGCRS[\"NAD83\",ID[\"EPSG\",4269]],\n"
+                + "    USAGE[AREA[\"North Carolina\"]],\n    ID[\"EPSG\",2264]]";
+
+        assertThat(CoordinateSystem.of(wkt, Place.of("lot.prj")).name()).isEqualTo("NAD83 / North Carolina (ftUS)");
     }
 }

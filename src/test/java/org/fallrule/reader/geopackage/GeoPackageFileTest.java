@@ -117,12 +117,22 @@ class GeoPackageFileTest {
     }
 
     /** Requirement 22: one geometry column. */
+    /** Requirement 22 allows one geometry column; spatial databases that export to GeoPackages have tables of several. */
     @Test
-    void aTableOfTwoGeometryColumnsIsRefused() throws SQLException {
+    void aTableOfTwoGeometryColumnsIsReadByTheOneThatIsNamed() throws SQLException {
+        Made made = made().sql(
+                        "ALTER TABLE drains ADD COLUMN axis BLOB",
+                        "INSERT INTO gpkg_geometry_columns VALUES ('drains', 'axis', 'LINESTRING', 2264, 0, 0)")
+                .drain(Made.blob(Made.wkb("POINT (1 2)")));
+
         refused(
-                made().sql("INSERT INTO gpkg_geometry_columns VALUES ('drains', 'axis', 'LINESTRING', 2264, 0, 0)"),
-                "the table drains has 2 geometry columns (geom, axis) where a GeoPackage allows one; export it with the"
-                        + " one that is meant");
+                made,
+                "the table drains has the geometry columns geom, axis; say in site.yaml which one it is, such as table:"
+                        + " drains.geom");
+        assertThat(made.read("Drains.GEOM").features().get(0).geometry()).contains(Made.geometry("POINT (1 2)"));
+        assertThat(made.read("drains.axis").features().get(0).geometry()).isEmpty();
+        assertThatThrownBy(() -> made.read("drains.edge")).hasMessageContaining("has the geometry columns geom, axis");
+        assertThatThrownBy(() -> made.read("pipes.axis")).hasMessageContaining("has no table pipes.axis");
     }
 
     /** Requirement 11: -1 and 0 stand for systems that are not known. */
@@ -154,6 +164,10 @@ class GeoPackageFileTest {
                 .extracting(Fault::says)
                 .containsExactly("its reference system NONE:2 has no definition in the file; name it in site.yaml, such"
                         + " as crs: EPSG:2264");
+        made.sql(
+                "ALTER TABLE gpkg_spatial_ref_sys ADD COLUMN definition_12_063 TEXT",
+                "UPDATE gpkg_spatial_ref_sys SET definition_12_063 = 'PROJCRS[\"second edition\"]' WHERE srs_id = 100002");
+        assertThat(made.read().crs()).contains("PROJCRS[\"second edition\"]");
         made.sql("UPDATE gpkg_geometry_columns SET srs_id = 5");
         refused(
                 made,
