@@ -20,7 +20,7 @@ final class Cells {
             ".*(owner|ownr|taxpayer|grantee|grantor|deedhold|mail|phone|email|contact|resident|tenant|firstn|lastn|fullname).*"
                     + "|own(name|nm|addr|city|state|zip).*|name[12]?.*(own|tax).*");
 
-    private static final int SHOWN = 4;
+    private static final int SHOWN = 3;
 
     private final List<RawFeature> features;
     private final Set<String> columns;

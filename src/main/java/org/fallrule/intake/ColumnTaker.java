@@ -1,6 +1,7 @@
 package org.fallrule.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ final class ColumnTaker {
     private final Cells cells;
     private final ValueTaker values;
     private final Map<Attribute<?>, Column> taken = new LinkedHashMap<>();
+    /** Columns that a person named where the name alone was no help; one number may be length and width. */
+    private final Set<String> answered = new HashSet<>();
     private final List<Statement> fields = new ArrayList<>();
 
     ColumnTaker(TradeWords words, Ledger ledger, Placement placed) {
@@ -118,7 +121,8 @@ final class ColumnTaker {
     private List<Column> free(Attribute<?> attribute, List<String> names) {
         boolean isWord = attribute == Attribute.KIND || attribute == Attribute.ACCESS || attribute == Attribute.GROUND_COVER;
         return usable(attribute, ColumnFinder.candidates(attribute, names, cells.columns())).stream()
-                .filter(column -> taken.values().stream().noneMatch(other -> other.name().equals(column.name())))
+                .filter(column -> answered.contains(column.name())
+                        || taken.values().stream().noneMatch(other -> other.name().equals(column.name())))
                 .filter(column -> !isWord || values.areKnown(placed.role(), attribute, cells, column.name()))
                 .filter(column -> attribute != Attribute.ID
                         || cells.counts(column.name()).size() == cells.features().size())
@@ -145,6 +149,7 @@ final class ColumnTaker {
         } else {
             Column column = columns.get(choices.indexOf(answer.get()));
             taken.put(attribute, column);
+            answered.add(column.name());
             fields.add(Statement.certain(attribute.name(), column.name()));
         }
     }

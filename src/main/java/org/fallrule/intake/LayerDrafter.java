@@ -118,8 +118,7 @@ final class LayerDrafter {
         } else {
             needs.add(
                     key,
-                    column.name() + " in " + placed.table().source() + " ("
-                            + columns.cells().shown(column.name()) + ")");
+                    column.name() + " (" + columns.cells().shown(column.name()) + ")");
         }
     }
 
@@ -141,7 +140,7 @@ final class LayerDrafter {
                 && !columns.taken().containsKey(Attribute.ELEVATION)
                 && Drawn.isRaised(placed.features())
                 && !isSaid) {
-            needs.add(Attribute.ELEVATION.name(), "heights (Z) in " + placed.table().source());
+            needs.add(Attribute.ELEVATION.name(), "Z in " + placed.table().source());
         }
     }
 

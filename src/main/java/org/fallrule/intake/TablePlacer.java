@@ -41,12 +41,19 @@ final class TablePlacer {
         }
         List<Meaning> byName = name.meanings(form.get());
         Cells cells = Cells.of(features, table.raw().columns());
-        Optional<CodeColumn> codes = CodeColumn.of(cells, words)
-                .filter(column -> byName.size() != 1
-                        || !column.isAllOf(byName.get(0).role().orElseThrow()));
+        Optional<CodeColumn> codes = CodeColumn.of(cells, words).filter(column -> tellsMore(column, byName));
         return codes.isPresent()
                 ? new CodePlacer(ledger, table, cells).place(codes.get())
                 : byNameAndColumns(table, features, form.get(), byName).stream().toList();
+    }
+
+    /** Whether codes say more than a name that stands for one role; what they say has to bear the name out. */
+    private static boolean tellsMore(CodeColumn column, List<Meaning> byName) {
+        if (byName.size() != 1) {
+            return true;
+        }
+        Role named = byName.get(0).role().orElseThrow();
+        return column.roles().contains(named) && !column.isAllOf(named);
     }
 
     private Optional<Placement> byNameAndColumns(

@@ -12,7 +12,7 @@ import org.fallrule.site.Attribute;
 
 /** The quantities whose numbers have no unit anywhere. A unit is never guessed from the size of a number. */
 final class UnitNeeds {
-    private static final int SHOWN = 3;
+    private static final int SHOWN = 2;
 
     private final Map<String, List<String>> columns = new LinkedHashMap<>();
 

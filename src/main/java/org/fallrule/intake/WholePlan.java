@@ -60,7 +60,7 @@ final class WholePlan {
     }
 
     Statement datum() {
-        String asks = "the vertical datum of the elevations: NAVD88, NGVD29, or the name of another";
+        String asks = "the vertical datum of the elevations, such as NAVD88";
         Function<String, Optional<String>> any = typed -> Optional.of(typed).filter(text -> !text.isBlank());
         return said(new Question("datum", asks, List.of("NAVD88", "NGVD29"), any), "datum");
     }
@@ -70,10 +70,10 @@ final class WholePlan {
                 said(
                         accuracy(
                                 "horizontal",
-                                "how near to its true place in plan a surveyed point is, such as 0.1 ft; without it nothing is borderline"),
+                                "how near in plan to the truth the survey is, such as 0.1 ft"),
                         "horizontal_accuracy"),
                 said(
-                        accuracy("vertical", "how near to its true height a surveyed point is, such as 0.05 ft"),
+                        accuracy("vertical", "how near in height to the truth the survey is, such as 0.05 ft"),
                         "vertical_accuracy"));
     }
 
@@ -100,8 +100,7 @@ final class WholePlan {
         if (silent.isEmpty()) {
             return Statement.none("absent", "");
         }
-        String asks = "there is no layer of " + String.join(", ", silent)
-                + "; list those that the lot and its surroundings have none of, as in [" + silent.get(0) + "]";
+        String asks = "which of these are not there at all: " + String.join(", ", silent) + "? As in [" + silent.get(0) + "]";
         return said(new Question("absent", asks, List.of(), typed -> roles(typed, silent)), "absent");
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
@@ -19,7 +20,7 @@ public final class OpenQuestions {
     public static final String MARK = "# ask:";
 
     private static final Pattern ASKED = Pattern.compile("^(|.*\\s)" + MARK + "(.*)$");
-    private static final Pattern UNSAID = Pattern.compile("^\\s*(?:[^\\s].*:)?\\s*$");
+    private static final Pattern UNSAID = Pattern.compile("^\\s*(?:([^\\s].*):)?\\s*$");
 
     private OpenQuestions() {}
 
@@ -31,9 +32,11 @@ public final class OpenQuestions {
             for (String text : Files.readAllLines(file)) {
                 line++;
                 Matcher asked = ASKED.matcher(text);
-                if (asked.matches() && UNSAID.matcher(asked.group(1)).matches()) {
+                Matcher unsaid = UNSAID.matcher(asked.matches() ? asked.group(1) : "said");
+                if (unsaid.matches()) {
+                    String key = Optional.ofNullable(unsaid.group(1)).orElse("");
                     open.add(new Fault(
-                            Place.of(shownAs).at(line, 0),
+                            Place.of(shownAs).at(line, 0).field(key),
                             "is open: " + asked.group(2).strip()));
                 }
             }
