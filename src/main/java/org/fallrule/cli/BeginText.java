@@ -28,8 +28,13 @@ final class BeginText {
         text.list(open.isEmpty() ? "" : "Open, each a line with \"ask:\" in site.yaml", open);
         text.para("\n" + draft.answered() + " of " + draft.asked() + " questions answered. Written to "
                 + folder.resolve("site.yaml") + "; look it through, then: fallrule check "
-                + (folder.toString().isEmpty() ? "." : folder));
+                + quoted(folder.toString()));
         return text.text.toString();
+    }
+
+    /** A path as a shell takes it for one word. */
+    private static String quoted(String path) {
+        return path.matches("[\\p{L}\\p{N}_./:\\\\-]+") ? path : '"' + path + '"';
     }
 
     private void layers(Draft draft) {
@@ -71,6 +76,7 @@ final class BeginText {
             String of = layer.role().word() + ": ";
             layer.fields().forEach(line -> add(open, of, line));
             layer.values().values().forEach(lines -> lines.forEach(line -> add(open, of, line)));
+            layer.all().forEach(line -> add(open, of, line));
         });
         return open;
     }

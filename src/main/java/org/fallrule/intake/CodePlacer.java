@@ -99,6 +99,11 @@ final class CodePlacer {
     }
 
     private void tell(CodeColumn column, List<String> unused, List<String> unknown) {
+        column.meanings().keySet().stream()
+                .filter(code -> code.matches(".*\\s\\d.*") && !unknown.contains(code))
+                .findFirst()
+                .ifPresent(code -> ledger.tell(
+                        table.source() + ": sizes behind codes, as in " + code + ", are not read; give them in a column"));
         if (!unused.isEmpty()) {
             ledger.tell(table.source() + ", not used: " + String.join("; ", unused));
         }

@@ -144,13 +144,26 @@ final class LayerDrafter {
         }
     }
 
+    /** The kind of every feature, where no column says it: by the name of the layer, else asked. */
     private List<Statement> all() {
-        Attribute<String> attribute = Meaning.attribute(role);
-        boolean isOpen = placed.codes().isEmpty() && !columns.taken().containsKey(attribute);
-        return placed.kind()
-                .filter(any -> isOpen)
-                .map(kind -> List.of(Statement.likely(attribute.name(), kind, "by the name of the layer")))
-                .orElse(List.of());
+        boolean isSaid = placed.codes().isPresent()
+                || known.columns(role).contains(Attribute.KIND)
+                || columns.fields().stream().anyMatch(line -> line.key().equals(Attribute.KIND.name()))
+                || columns.taken().containsKey(Attribute.KIND);
+        List<String> kinds = Vocabulary.of(role, Attribute.KIND);
+        if (isSaid || kinds.isEmpty()) {
+            return List.of();
+        }
+        String key = Attribute.KIND.name();
+        if (placed.kind().isPresent()) {
+            return List.of(Statement.likely(key, placed.kind().get(), "by the name of the layer"));
+        }
+        String source = placed.table().source();
+        String asks = "what kind of " + role.spoken() + " are those in " + source + " ("
+                + Drawn.counted(placed.features()) + ")?";
+        return List.of(ledger.ask(Question.choice("kind." + source, asks, kinds))
+                .map(answer -> Statement.certain(key, answer))
+                .orElseGet(() -> Statement.open(key, String.join(", ", kinds) + "?")));
     }
 
     /** Abandoned lines may stay in or not: nobody but the designer knows what the rules should see. */

@@ -2,8 +2,10 @@ package org.fallrule.intake;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.site.Role;
 
@@ -35,16 +37,22 @@ final class LayerName {
 
     /** What its words may stand for, one meaning for each role, where the form of the geometry fits. */
     List<Meaning> meanings(Role.Form form) {
-        Map<Role, Meaning> found = new LinkedHashMap<>();
+        Map<Role, Set<String>> kinds = new LinkedHashMap<>();
         for (String word : parts()) {
             for (Meaning meaning : words.layer(word)) {
-                meaning.role()
-                        .filter(role -> Drawn.fits(role, form))
-                        .ifPresent(role -> found.merge(
-                                role, meaning, (one, other) -> other.kind().isPresent() ? other : one));
+                meaning.role().filter(role -> Drawn.fits(role, form)).ifPresent(role -> kinds.computeIfAbsent(
+                                role, any -> new LinkedHashSet<>())
+                        .addAll(meaning.kind().stream().toList()));
             }
         }
-        return List.copyOf(found.values());
+        return kinds.entrySet().stream()
+                .map(entry -> meaning(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    /** Of several kinds none is taken. */
+    private static Meaning meaning(Role role, Set<String> kinds) {
+        return Meaning.of(kinds.size() == 1 ? role.word() + " " + kinds.iterator().next() : role.word());
     }
 
     /** Its words, the whole and every two that follow each other too: {@code DRN_AREA} is drn, area and drnarea. */

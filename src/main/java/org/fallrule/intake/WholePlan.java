@@ -33,7 +33,10 @@ final class WholePlan {
     /** The system of the files that do not name theirs; nothing where all do. */
     Optional<Statement> crs() {
         List<String> silent = new ArrayList<>();
-        loose.tables().stream().filter(table -> !table.hasSystem()).forEach(table -> silent.add(table.source()));
+        loose.tables().stream()
+                .filter(table -> !table.hasSystem()
+                        && Drawn.as(table.raw().features()).isPresent())
+                .forEach(table -> silent.add(table.source()));
         loose.rasters().stream().filter(raster -> !raster.hasSystem()).forEach(raster -> silent.add(raster.file()));
         if (silent.isEmpty()) {
             return Optional.empty();

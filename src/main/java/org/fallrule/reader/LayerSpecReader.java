@@ -66,7 +66,7 @@ final class LayerSpecReader {
 
     /** A role may come from several files. */
     private static List<Node> each(Node node) {
-        return node instanceof Node.Sequence several ? several.items() : List.of(node);
+        return node instanceof Node.Sequence several && !several.items().isEmpty() ? several.items() : List.of(node);
     }
 
     Optional<LayerSpec> layer(Role role, Node node) {
