@@ -17,7 +17,7 @@ final class Terminal {
 
     /** Up to Java 21 there is a console only on a terminal; from 22 on it has to be asked. */
     @SuppressWarnings("SystemConsoleNull")
-    private static boolean isTerminal() {
+    static boolean isTerminal() {
         Console console = System.console();
         if (console == null) {
             return false;

@@ -13,7 +13,7 @@ import org.fallrule.measure.Unit;
 import org.fallrule.site.Attribute;
 
 /** Finds the column that holds an attribute: the one that site.yaml names, or one whose name is known to mean it. */
-final class ColumnFinder {
+public final class ColumnFinder {
     private final LayerSpec spec;
     private final Set<String> columns;
     private final List<Fault> faults;
@@ -30,34 +30,48 @@ final class ColumnFinder {
      * @param name the column as the file names it
      * @param unit the unit at the end of its name, as in {@code DIAM_IN}
      */
-    record Column(String name, Optional<Unit> unit) {}
+    public record Column(String name, Optional<Unit> unit) {}
 
-    /** The column of an attribute. Two columns that could both be it are a fault. */
+    /** The column of an attribute. Two columns that could both be it are a fault; one that is left open is none. */
     Optional<Column> of(Attribute<?> attribute) {
         Node.Scalar stated = spec.fields().get(attribute);
         if (stated != null) {
-            return stated(attribute, stated);
+            return stated.blank() ? Optional.empty() : stated(attribute, stated);
         }
-        List<Column> exact = matching(attribute, attribute.name());
+        return one(attribute, candidates(attribute, columns));
+    }
+
+    /**
+     * The columns that could hold an attribute by their names: those that carry the attribute's own name, else those of which it
+     * is known. Of several ids it is the likeliest.
+     */
+    public static List<Column> candidates(Attribute<?> attribute, Set<String> columns) {
+        List<Column> exact = candidates(attribute, List.of(attribute.name()), columns);
         if (!exact.isEmpty()) {
-            return one(attribute, exact);
+            return exact;
         }
-        List<Column> known = new ArrayList<>();
-        for (String synonym : attribute.columns()) {
-            List<Column> found = matching(attribute, synonym);
-            if (attribute == Attribute.ID && !found.isEmpty()) {
-                return Optional.of(found.get(0));
-            }
-            known.addAll(found);
+        List<Column> known = candidates(attribute, attribute.columns(), columns);
+        return attribute == Attribute.ID ? known.stream().limit(1).toList() : known;
+    }
+
+    /**
+     * The columns whose names are one of some words, with or without a unit at the end.
+     *
+     * @param words what the attribute may be called, likeliest first
+     */
+    public static List<Column> candidates(Attribute<?> attribute, List<String> words, Set<String> columns) {
+        List<Column> found = new ArrayList<>();
+        for (String word : words) {
+            found.addAll(matching(attribute, word, words, columns));
         }
-        return one(attribute, known);
+        return found;
     }
 
     private Optional<Column> stated(Attribute<?> attribute, Node.Scalar stated) {
         List<Column> found = columns.stream()
                 .filter(column -> column.equalsIgnoreCase(stated.text()))
                 .sorted(Comparator.comparing((String column) -> !column.equals(stated.text())))
-                .map(column -> new Column(column, suffix(attribute, column)))
+                .map(column -> new Column(column, suffix(attribute, column, attribute.columns())))
                 .toList();
         if (found.isEmpty()) {
             faults.add(new Fault(
@@ -95,12 +109,13 @@ final class ColumnFinder {
                         entry.getKey() != attribute && entry.getValue().text().equalsIgnoreCase(column.name()));
     }
 
-    private List<Column> matching(Attribute<?> attribute, String word) {
+    private static List<Column> matching(
+            Attribute<?> attribute, String word, List<String> words, Set<String> columns) {
         String wanted = plain(word);
         List<Column> found = new ArrayList<>();
         for (String column : columns) {
             String name = plain(column);
-            Optional<Unit> unit = suffix(attribute, column);
+            Optional<Unit> unit = suffix(attribute, column, words);
             if (name.equals(wanted)) {
                 found.add(new Column(column, Optional.empty()));
             } else if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
@@ -114,16 +129,16 @@ final class ColumnFinder {
      * The unit that a column's name ends with, of those that measure the attribute: one that stands apart, as in DIAM_M, before
      * one that does not, as in DIAMM; then the one with the longest sign.
      */
-    private static Optional<Unit> suffix(Attribute<?> attribute, String column) {
+    private static Optional<Unit> suffix(Attribute<?> attribute, String column, List<String> words) {
         String name = plain(column);
-        if (isKnown(attribute, name)) {
+        if (isKnown(attribute, name, words)) {
             return Optional.empty();
         }
         return attribute
                 .dimension()
                 .flatMap(dimension -> Arrays.stream(Unit.values())
                         .filter(unit -> unit.dimension() == dimension)
-                        .filter(unit -> isSuffix(attribute, name, plain(unit.symbol())))
+                        .filter(unit -> isSuffix(attribute, name, plain(unit.symbol()), words))
                         .max(Comparator.comparing((Unit unit) -> standsApart(column, unit))
                                 .thenComparing(unit -> unit.symbol().length())));
     }
@@ -135,18 +150,18 @@ final class ColumnFinder {
                 && column.substring(before + 1).equalsIgnoreCase(unit.symbol());
     }
 
-    private static boolean isSuffix(Attribute<?> attribute, String plainName, String sign) {
+    private static boolean isSuffix(Attribute<?> attribute, String plainName, String sign, List<String> words) {
         if (!plainName.endsWith(sign) || plainName.length() == sign.length()) {
             return false;
         }
         String stem = plainName.substring(0, plainName.length() - sign.length());
-        return isKnown(attribute, stem);
+        return isKnown(attribute, stem, words);
     }
 
     /** Whether a name without a unit is known to mean the attribute: DIAM is a diameter, not DIA in metres. */
-    private static boolean isKnown(Attribute<?> attribute, String plainName) {
+    private static boolean isKnown(Attribute<?> attribute, String plainName, List<String> words) {
         return plainName.equals(plain(attribute.name()))
-                || attribute.columns().stream().anyMatch(word -> plain(word).equals(plainName));
+                || words.stream().anyMatch(word -> plain(word).equals(plainName));
     }
 
     private static String plain(String name) {

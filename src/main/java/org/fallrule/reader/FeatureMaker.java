@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import org.fallrule.document.Fault;
+import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Truth;
@@ -157,6 +158,19 @@ final class FeatureMaker {
                 }
             }
         }
+        for (Map.Entry<Attribute<?>, Node.Scalar> entry : spec.all().entrySet()) {
+            if (!attributes.has(entry.getKey())) {
+                attributes = withSaid(attributes, entry.getKey(), entry.getValue());
+            }
+        }
         return attributes;
+    }
+
+    /** With what site.yaml says of every feature of the layer. */
+    private Attributes withSaid(Attributes attributes, Attribute<?> attribute, Node.Scalar said) {
+        ColumnFinder.Column column = new ColumnFinder.Column(attribute.name(), Optional.empty());
+        return values.value(attribute, column, said.text(), said.place())
+                .map(value -> attributes.withUntyped(attribute, value))
+                .orElse(attributes);
     }
 }

@@ -38,6 +38,11 @@ enum LayerFormat {
         boolean holdsTables() {
             return true;
         }
+
+        @Override
+        List<String> tables(Path file, String shownAs) {
+            return ShapefileReader.zipped(file, shownAs);
+        }
     },
     GEOPACKAGE(".gpkg") {
         @Override
@@ -48,6 +53,11 @@ enum LayerFormat {
         @Override
         boolean holdsTables() {
             return true;
+        }
+
+        @Override
+        List<String> tables(Path file, String shownAs) {
+            return GeoPackageReader.tables(file, shownAs);
         }
     },
     SURVEYED_POINTS(".csv") {
@@ -96,5 +106,10 @@ enum LayerFormat {
     /** Whether a file of this format may hold several layers, told apart by {@code table}. */
     boolean holdsTables() {
         return false;
+    }
+
+    /** The tables of a file of a format that holds such. */
+    List<String> tables(Path file, String shownAs) {
+        return List.of();
     }
 }

@@ -22,6 +22,7 @@ import org.fallrule.site.Role;
  * @param fields the column of an attribute
  * @param units the units of bare numbers, by the name of an attribute or {@code elevation}
  * @param values what a raw value stands for, by attribute
+ * @param all what holds for every feature that says nothing else in a column
  * @param where which of the file's features belong to it
  * @param whereText the same as written
  * @param place where site.yaml speaks of it
@@ -35,6 +36,7 @@ record LayerSpec(
         Map<Attribute<?>, Node.Scalar> fields,
         Map<String, Unit> units,
         Map<Attribute<?>, Map<String, String>> values,
+        Map<Attribute<?>, Node.Scalar> all,
         Filter where,
         String whereText,
         Place place) {
@@ -49,9 +51,16 @@ record LayerSpec(
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 new Filter.Always(),
                 "",
                 place);
+    }
+
+    /** The same layer from one of its file's tables. */
+    LayerSpec of(Node.Scalar named) {
+        return new LayerSpec(
+                role, file, Optional.of(named), crs, datum, fields, units, values, all, where, whereText, place);
     }
 
     /** Its file, and its table where one is named, as messages show them: {@code plan.gpkg/drains}. */

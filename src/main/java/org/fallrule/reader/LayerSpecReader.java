@@ -23,8 +23,16 @@ import org.fallrule.site.Role;
 final class LayerSpecReader {
     private final List<Fault> faults;
 
+    private final LayerProfile profile;
+
     LayerSpecReader(List<Fault> faults) {
+        this(faults, LayerProfile.NONE);
+    }
+
+    /** @param profile what layers take that do not say themselves */
+    LayerSpecReader(List<Fault> faults, LayerProfile profile) {
         this.faults = faults;
+        this.profile = profile;
     }
 
     List<LayerSpec> layers(Node.Mapping layers) {
@@ -37,12 +45,31 @@ final class LayerSpecReader {
                         "unknown role " + word + Nearest.hint(word, Role.words()) + " Known: "
                                 + String.join(", ", Role.words())));
             }
-            role.flatMap(known -> layer(known, node)).ifPresent(specs::add);
+            role.ifPresent(known -> each(node).forEach(
+                    one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
         });
+        refuseRastersBesideOthers(specs);
         return specs;
     }
 
-    private Optional<LayerSpec> layer(Role role, Node node) {
+    /** Of two grounds neither is known to be the right one. */
+    private void refuseRastersBesideOthers(List<LayerSpec> specs) {
+        for (LayerSpec raster : specs) {
+            boolean others = specs.stream().anyMatch(spec -> spec != raster && spec.role() == raster.role());
+            if (GroundRasters.isOne(raster) && others) {
+                faults.add(new Fault(
+                        raster.place(),
+                        raster.role().word() + " is given by " + raster.file() + " and by another file; keep one"));
+            }
+        }
+    }
+
+    /** A role may come from several files. */
+    private static List<Node> each(Node node) {
+        return node instanceof Node.Sequence several && !several.items().isEmpty() ? several.items() : List.of(node);
+    }
+
+    Optional<LayerSpec> layer(Role role, Node node) {
         if (node instanceof Node.Scalar file && !file.text().isBlank()) {
             return Optional.of(LayerSpec.plain(role, file.text(), file.place()));
         }
@@ -57,7 +84,9 @@ final class LayerSpecReader {
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<Node.Scalar> datum =
                 keys.scalar("datum").filter(said -> !said.text().isBlank());
-        Map<Attribute<?>, Node.Scalar> fields = fields(role, keys);
+        Map<Attribute<?>, Node.Scalar> fields = attributes(role, keys, "fields");
+        Map<Attribute<?>, Node.Scalar> all = attributes(role, keys, "all");
+        all.values().removeIf(Node.Scalar::blank);
         Map<String, Unit> units = units(keys);
         if (Attribute.of(role).contains(Attribute.ELEVATION)) {
             keys.scalar("unit")
@@ -77,6 +106,7 @@ final class LayerSpecReader {
                 fields,
                 units,
                 values,
+                all,
                 filter,
                 where.map(Node.Scalar::text).orElse(""),
                 name.place()));
@@ -95,12 +125,12 @@ final class LayerSpecReader {
         }
     }
 
-    private Map<Attribute<?>, Node.Scalar> fields(Role role, Keys keys) {
-        Map<Attribute<?>, Node.Scalar> fields = new LinkedHashMap<>();
-        keys.texts("fields")
-                .forEach((name, column) ->
-                        attribute(role, name, column).ifPresent(attribute -> fields.put(attribute, column)));
-        return fields;
+    private Map<Attribute<?>, Node.Scalar> attributes(Role role, Keys keys, String key) {
+        Map<Attribute<?>, Node.Scalar> found = new LinkedHashMap<>();
+        keys.texts(key)
+                .forEach((name, text) ->
+                        attribute(role, name, text).ifPresent(attribute -> found.put(attribute, text)));
+        return found;
     }
 
     private Optional<Attribute<?>> attribute(Role role, String name, Node at) {
@@ -130,7 +160,7 @@ final class LayerSpecReader {
         return values;
     }
 
-    /** The units under {@code units}: by attribute, or {@code elevation} for every elevation and Z. */
+    /** The units under {@code units}: by attribute, or {@code elevation} for every elevation and Z. A blank says nothing. */
     Map<String, Unit> units(Keys keys) {
         Map<String, Unit> units = new LinkedHashMap<>();
         keys.texts("units").forEach((name, word) -> unit(name, word).ifPresent(unit -> units.put(name, unit)));
@@ -144,6 +174,9 @@ final class LayerSpecReader {
                     word.place(),
                     "units: " + name + " is not a quantity" + Nearest.hint(name, measured()) + " Known: "
                             + String.join(", ", measured())));
+            return Optional.empty();
+        }
+        if (word.blank()) {
             return Optional.empty();
         }
         Optional<Unit> unit = Unit.named(word.text(), dimension.get());

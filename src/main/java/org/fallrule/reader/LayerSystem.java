@@ -46,6 +46,12 @@ final class LayerSystem {
                                         : "says nothing of its coordinate reference system; name it in site.yaml, such as crs: EPSG:2264")));
     }
 
+    /** Whether a layer's file tells its system, by its own words or as degrees in GeoJSON. */
+    static boolean isTold(String file, RawLayer layer) {
+        boolean isGeoJson = LayerFormat.of(file).equals(Optional.of(LayerFormat.GEOJSON));
+        return layer.crs().isPresent() || (isGeoJson && DEGREES.contains(extent(layer)));
+    }
+
     /** The system that site.yaml names. */
     static CoordinateSystem of(Node.Scalar named) {
         return CoordinateSystem.of(named.text(), named.place().field("crs"));

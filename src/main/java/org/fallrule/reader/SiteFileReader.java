@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,8 +42,13 @@ final class SiteFileReader {
         Optional<Node.Scalar> crs =
                 keys.scalar("crs").filter(named -> !named.text().isBlank());
         Optional<String> datum = said(keys, "datum");
-        LayerSpecReader layerReader = new LayerSpecReader(faults);
-        Map<String, Unit> units = layerReader.units(keys);
+        Optional<Node.Scalar> from =
+                keys.scalar("layers_from").filter(named -> !named.text().isBlank());
+        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+        LayerProfile profile = ProfileFile.read(folder, from, faults);
+        LayerSpecReader layerReader = new LayerSpecReader(faults, profile);
+        Map<String, Unit> units = new LinkedHashMap<>(profile.units());
+        units.putAll(layerReader.units(keys));
         Survey survey = keys.mapping("survey").map(this::survey).orElse(Survey.UNKNOWN);
         Map<Role, Place> absent = absent(keys);
         List<LayerSpec> layers = keys.mapping("layers").map(layerReader::layers).orElse(List.of());

@@ -71,6 +71,13 @@ final class SiteFolder {
         return written.with(specs);
     }
 
+    /** What site.yaml asks and nobody has answered. */
+    List<Fault> questions() {
+        return Files.isRegularFile(folder.resolve(SITE_FILE))
+                ? OpenQuestions.in(folder.resolve(SITE_FILE), SITE_FILE)
+                : List.of();
+    }
+
     private void refuseOtherSpelling(List<Fault> faults) {
         if (names.contains(SITE_FILE)) {
             return;

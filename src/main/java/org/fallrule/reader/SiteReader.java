@@ -23,6 +23,7 @@ public final class SiteReader {
     private final Path folder;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Fault> problems = new ArrayList<>();
+    private List<Fault> questions = List.of();
 
     private SiteReader(Path folder) {
         this.folder = folder;
@@ -39,6 +40,8 @@ public final class SiteReader {
 
     private Site site() {
         SiteFolder place = SiteFolder.open(folder);
+        questions = place.questions();
+        problems.addAll(questions);
         SiteFile file = place.siteFile(faults, problems);
         refuseUnknownSystem(file);
         stopAtFaults();
@@ -134,15 +137,16 @@ public final class SiteReader {
                     layer.spec().role(), read, place -> layer.shown(frame.toLonLat(place)), faults, problems);
             boolean foreign = WithoutHeights.isNeededFor(made)
                     && datum.isForeign(layer.spec(), layer.system().heightDatum());
-            features.put(
-                    layer.spec().role(),
-                    foreign ? made.stream().map(WithoutHeights::of).toList() : made);
+            features.computeIfAbsent(layer.spec().role(), any -> new ArrayList<>())
+                    .addAll(foreign ? made.stream().map(WithoutHeights::of).toList() : made);
         }
         return features;
     }
 
     private void stopAtFaults() {
         if (!faults.isEmpty()) {
+            // an answer that is still to come may be all that is wrong
+            faults.addAll(questions);
             throw new UnusableInput(faults);
         }
     }

@@ -5,7 +5,7 @@ import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
 /** The words that an attribute may hold. */
-final class Vocabulary {
+public final class Vocabulary {
     private static final List<String> MATERIALS = List.of(
             "pvc_sdr35",
             "pvc_sch40",
@@ -42,7 +42,7 @@ final class Vocabulary {
     private Vocabulary() {}
 
     /** The words; none when any text will do. */
-    static List<String> of(Role role, Attribute<?> attribute) {
+    public static List<String> of(Role role, Attribute<?> attribute) {
         if (attribute == Attribute.KIND) {
             return kinds(role);
         }

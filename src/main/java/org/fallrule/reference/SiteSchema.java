@@ -27,6 +27,7 @@ public final class SiteSchema {
                 "house", text("picks rules/house/NAME.yaml"),
                 "crs", text("the coordinate reference system of layers that do not say themselves, such as EPSG:2264"),
                 "datum", text("the vertical datum"),
+                "layers_from", text("a profile of columns, a .yaml file at most three folders up"),
                 "units", object("$ref", "#/$defs/units"),
                 "survey", survey(),
                 "absent", anyOf(List.of(roles(), object("type", "array", "items", roles()))),
@@ -39,6 +40,9 @@ public final class SiteSchema {
                 "description", "Written by the build from the roles and attributes; not to be edited.");
         schema.putAll(closed(properties, List.of()));
         Map<String, Object> definitions = object("units", units());
+        for (Role role : Role.values()) {
+            definitions.put(definition(role), layer(role));
+        }
         definitions.putAll(SchemaTerms.quantities());
         schema.put("$defs", definitions);
         return JsonWriter.write(schema);
@@ -72,7 +76,7 @@ public final class SiteSchema {
     private static Map<String, Object> layers() {
         Map<String, Object> layers = new LinkedHashMap<>();
         for (Role role : Role.values()) {
-            layers.put(role.word(), layer(role));
+            layers.put(role.word(), files(role));
         }
         return closed(layers, List.of());
     }
@@ -80,24 +84,40 @@ public final class SiteSchema {
     private static Map<String, Object> layer(Role role) {
         Map<String, Object> fields = new LinkedHashMap<>();
         Map<String, Object> values = new LinkedHashMap<>();
+        Map<String, Object> all = new LinkedHashMap<>();
         for (Attribute<?> attribute : Attribute.of(role)) {
             fields.put(attribute.name(), object("description", attribute.meaning(), "type", "string"));
             values.put(attribute.name(), object("type", "object"));
+            all.put(attribute.name(), text("what holds for every feature that says nothing else"));
         }
         Map<String, Object> properties = object(
                 "file", text("the layer's file"),
                 "table", text("the table of a file that holds several"),
                 "crs", text("its coordinate reference system, where the file does not say"),
+                "datum", text("the vertical datum of its heights, where the file does not say"),
                 "fields", closed(fields, List.of()),
                 "units", object("$ref", "#/$defs/units"),
                 "values", closed(values, List.of()),
+                "all", closed(all, List.of()),
                 "where", object("description", "a condition in ECQL on the file's columns", "type", "string"));
         if (Attribute.of(role).contains(Attribute.ELEVATION)) {
             properties.put("unit", words(SchemaTerms.units(Dimension.ELEVATION)));
         }
-        Map<String, Object> layer = anyOf(List.of(object("type", "string"), closed(properties, List.of("file"))));
+        return closed(properties, List.of("file"));
+    }
+
+    /** A file, what there is to say of it, or several such. */
+    private static Map<String, Object> files(Role role) {
+        Map<String, Object> said = object("$ref", "#/$defs/" + definition(role));
+        Map<String, Object> one = anyOf(List.of(object("type", "string"), said));
+        Map<String, Object> layer =
+                anyOf(List.of(object("type", "string"), said, object("type", "array", "items", one)));
         layer.put("description", role.meaning());
         return layer;
+    }
+
+    private static String definition(Role role) {
+        return role.word() + "_layer";
     }
 
     private static Map<String, Object> waiver() {

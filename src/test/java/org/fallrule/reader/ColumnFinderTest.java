@@ -41,6 +41,7 @@ class ColumnFinderTest {
                 stated,
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 new Filter.Always(),
                 "",
                 place);

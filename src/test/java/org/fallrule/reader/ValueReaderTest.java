@@ -44,6 +44,7 @@ class ValueReaderTest {
                 Map.of(),
                 ofLayer,
                 values,
+                Map.of(),
                 new Filter.Always(),
                 "",
                 Place.of("site.yaml"));

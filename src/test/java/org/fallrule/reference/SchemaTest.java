@@ -131,10 +131,23 @@ class SchemaTest {
                 "{units: {diameter: stone}}",
                 "{layers: {pype: x.shp}}",
                 "{layers: {pipe: {file: x.shp, fields: {rim: X}}}}",
+                "{layers: {pipe: [{fields: {diameter: X}}]}}",
+                "{layers: {pipe: {file: x.shp, all: {rim: X}}}}",
                 "{waivers: [{rule: x}]}",
             })
     void aSiteWithAFaultDoesNotKeepToIt(String site) throws IOException {
         assertThat(faults(SiteSchema.write(), site)).isNotEmpty();
+    }
+
+    @Test
+    void aSiteOfEachUsualFormKeepsToIt() throws IOException {
+        assertThat(faults(SiteSchema.write(), """
+                        layers_from: ../our-collector.yaml
+                        layers:
+                          lot: lots.shp
+                          pipe: {file: drains.shp, fields: {diameter: DIA}, datum: NAVD88}
+                          utility: [marks.shp, {file: gas.shp, all: {kind: gas}}]
+                        """)).isEmpty();
     }
 
     @Test

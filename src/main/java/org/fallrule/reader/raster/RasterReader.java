@@ -61,6 +61,29 @@ public final class RasterReader {
         return new RasterReader(file, shownAs).reading(siteCrs, verticalUnit, frame, around);
     }
 
+    /**
+     * What a raster says of itself.
+     *
+     * @param hasSystem whether it, or the {@code .prj} beside it, names a coordinate reference system
+     * @param heightUnit the unit of its heights
+     */
+    public record Description(boolean hasSystem, Optional<Unit> heightUnit) {}
+
+    /**
+     * Reads what a raster says of itself, without its heights.
+     *
+     * @throws UnusableInput when it cannot be read
+     */
+    public static Description describe(Path file, String shownAs) {
+        RasterReader reader = new RasterReader(file, shownAs);
+        RasterFile raster = reader.open();
+        boolean says = raster.crs().isPresent() || reader.projectionFile().isPresent();
+        Optional<Unit> unit = says
+                ? raster.heightUnit().or(() -> bySystem(reader.system(raster, Optional.empty(), new ArrayList<>())))
+                : raster.heightUnit();
+        return new Description(says, unit);
+    }
+
     private Reading reading(Optional<String> siteCrs, Optional<Unit> verticalUnit, LocalFrame frame, Envelope around) {
         RasterFile raster = open();
         List<Fault> notes = new ArrayList<>(raster.notes());
@@ -129,11 +152,7 @@ public final class RasterReader {
     }
 
     private Unit unit(RasterFile raster, CoordinateSystem system, Optional<Unit> given, List<Fault> notes) {
-        Optional<Unit> said = raster.heightUnit()
-                .or(() -> system.heightUnitToMetre().stream()
-                        .boxed()
-                        .flatMap(metres -> HeightUnits.of(metres).stream())
-                        .findFirst());
+        Optional<Unit> said = raster.heightUnit().or(() -> bySystem(system));
         if (said.isPresent()
                 && given.isPresent()
                 && said.get().toSi() != given.get().toSi()) {
@@ -147,5 +166,12 @@ public final class RasterReader {
                         where,
                         "says nothing of the unit of its heights; say unit: ft, ft_us or m for it in site.yaml, as in layers:"
                                 + " {ground: {file: " + where.file() + ", unit: ft}}"));
+    }
+
+    private static Optional<Unit> bySystem(CoordinateSystem system) {
+        return system.heightUnitToMetre().stream()
+                .boxed()
+                .flatMap(metres -> HeightUnits.of(metres).stream())
+                .findFirst();
     }
 }

@@ -50,6 +50,15 @@ public final class ShapefileReader {
         return new ShapefileReader(ZippedFiles.open(zip, Place.of(shownAs), layer), shownAs).read();
     }
 
+    /**
+     * The names of the shapefiles in a zip file, as {@link #readZipped} takes them.
+     *
+     * @throws UnusableInput when the zip file is broken or names places outside of itself
+     */
+    public static List<String> zipped(Path zip, String shownAs) {
+        return ZippedFiles.layers(zip, Place.of(shownAs));
+    }
+
     private RawLayer read() {
         MainFile main = MainFile.open(files.main(), place, findings);
         files.find("shx").ifPresent(shx -> new IndexFileCheck(shx, findings).compare(main.frames()));

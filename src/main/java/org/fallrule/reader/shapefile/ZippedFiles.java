@@ -66,7 +66,17 @@ final class ZippedFiles implements Companions {
         }
     }
 
-    private void unpack(ZipFile zip, Optional<String> layer) throws IOException {
+    /** The shapefiles in a zip file, with their folders, without {@code .shp}. */
+    static List<String> layers(Path zip, Place place) {
+        try (ZipFile file = opened(zip)) {
+            return shapefiles(new ZippedFiles(place).names(file));
+        } catch (IOException | IllegalArgumentException broken) {
+            throw new UnusableInput(
+                    place, "is no zip file that can be read (" + broken.getMessage() + "); zip or copy it again");
+        }
+    }
+
+    private List<String> names(ZipFile zip) {
         if (zip.size() > MOST_ENTRIES) {
             throw new UnusableInput(
                     place, "holds " + zip.size() + " files, wanted at most " + MOST_ENTRIES + "; zip the layer alone");
@@ -80,12 +90,19 @@ final class ZippedFiles implements Companions {
                 .filter(name -> LEADS_OUT.matcher(name).matches())
                 .findFirst()
                 .ifPresent(this::refuse);
-        String chosen = choose(
-                names.stream()
-                        .filter(name -> extension(name).equals("shp"))
-                        .map(ZippedFiles::stem)
-                        .toList(),
-                layer);
+        return names;
+    }
+
+    private static List<String> shapefiles(List<String> names) {
+        return names.stream()
+                .filter(name -> extension(name).equals("shp"))
+                .map(ZippedFiles::stem)
+                .toList();
+    }
+
+    private void unpack(ZipFile zip, Optional<String> layer) throws IOException {
+        List<String> names = names(zip);
+        String chosen = choose(shapefiles(names), layer);
         for (String name : names) {
             String extension = extension(name);
             if (WANTED.contains(extension)

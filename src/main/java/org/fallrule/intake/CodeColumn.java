@@ -1,0 +1,104 @@
+package org.fallrule.intake;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.site.Role;
+
+/**
+ * A column whose values tell what each feature of a table is: the codes of a field book, or the layers of a drawing.
+ *
+ * @param name the column
+ * @param meanings what its values may stand for, none for a value that is not known
+ * @param counts how many features have each value
+ */
+record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, Integer> counts) {
+    private static final int MOST_CODES = 200;
+    /** The share of the features that have to have a known code; common practice has no figure, so: most. */
+    private static final double MOST = 0.6;
+
+    /** The column of a table that tells most; none where no column tells enough. */
+    static Optional<CodeColumn> of(Cells cells, TradeWords words) {
+        List<CodeColumn> found = new ArrayList<>();
+        for (String column : cells.columns()) {
+            Map<String, Integer> counts = cells.counts(column);
+            boolean isOfText = cells.values(column).stream().allMatch(String.class::isInstance);
+            boolean isName = counts.size() == cells.features().size() && counts.size() > 3;
+            if (isOfText && !counts.isEmpty() && counts.size() <= MOST_CODES && !isName) {
+                found.add(of(column, counts, cells, words));
+            }
+        }
+        return found.stream()
+                .filter(column -> column.known() >= MOST * cells.features().size())
+                .max(Comparator.comparingInt(CodeColumn::known)
+                        .thenComparingInt(column -> column.roles().size()));
+    }
+
+    private static CodeColumn of(String column, Map<String, Integer> counts, Cells cells, TradeWords words) {
+        Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
+        for (String code : counts.keySet()) {
+            List<Meaning> known = words.code(code);
+            meanings.put(code, known.isEmpty() ? byName(code, with(column, code, cells.features()), words) : known);
+        }
+        return new CodeColumn(column, meanings, counts);
+    }
+
+    private static List<Meaning> byName(String code, List<RawFeature> features, TradeWords words) {
+        return Drawn.as(features)
+                .map(form -> new LayerName(words, code).meanings(form))
+                .orElse(List.of());
+    }
+
+    /** The features that have a value in a column. */
+    static List<RawFeature> with(String column, String value, List<RawFeature> features) {
+        return features.stream()
+                .filter(feature -> {
+                    Object cell = feature.columns().get(column);
+                    return cell != null && Cells.text(cell).equals(value);
+                })
+                .toList();
+    }
+
+    private int known() {
+        return meanings.entrySet().stream()
+                .filter(entry -> !entry.getValue().isEmpty())
+                .mapToInt(entry -> counts.getOrDefault(entry.getKey(), 0))
+                .sum();
+    }
+
+    /** The roles that its values may stand for. */
+    Set<Role> roles() {
+        return meanings.values().stream()
+                .flatMap(List::stream)
+                .flatMap(meaning -> meaning.role().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Whether every value that is known stands for one role and nothing else. */
+    boolean isAllOf(Role role) {
+        return meanings.values().stream()
+                .flatMap(List::stream)
+                .allMatch(meaning -> meaning.is(role));
+    }
+
+    /** The condition in ECQL that takes the features with some values. */
+    static String where(String column, Collection<String> values) {
+        return quoted(column) + " IN ("
+                + values.stream()
+                        .map(value -> "'" + value.replace("'", "''") + "'")
+                        .collect(Collectors.joining(", "))
+                + ")";
+    }
+
+    /** A column's name as ECQL wants it. */
+    static String quoted(String column) {
+        return column.matches("[A-Za-z_][A-Za-z0-9_]*") ? column : '"' + column + '"';
+    }
+}

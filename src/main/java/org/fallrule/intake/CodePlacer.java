@@ -1,0 +1,137 @@
+package org.fallrule.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fallrule.reader.ColumnFinder;
+import org.fallrule.reader.LooseLayers;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
+
+/** Takes a table apart by the codes in one of its columns. A code with two meanings, or with none that is known, is asked about. */
+final class CodePlacer {
+    private static final String NO_USE = " (not used)";
+    private static final int MOST_UNKNOWN = 8;
+
+    private final Ledger ledger;
+    private final LooseLayers.Table table;
+    private final Cells cells;
+
+    CodePlacer(Ledger ledger, LooseLayers.Table table, Cells cells) {
+        this.ledger = ledger;
+        this.table = table;
+        this.cells = cells;
+    }
+
+    List<Placement> place(CodeColumn column) {
+        Map<Role, Map<String, String>> taken = new LinkedHashMap<>();
+        List<String> unused = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
+        column.meanings().forEach((code, meanings) -> {
+            List<RawFeature> features = CodeColumn.with(column.name(), code, cells.features());
+            Optional<Meaning> meaning = meanings.size() > 1
+                    ? asked(column, code, meanings, features)
+                    : meanings.stream().findFirst();
+            if (meanings.isEmpty()) {
+                unknown.add(code + " (" + features.size() + ")");
+            }
+            meaning.ifPresent(known -> {
+                Optional<Role> role = known.role().filter(each -> isUsable(each, features));
+                role.ifPresent(each -> taken.computeIfAbsent(each, any -> new LinkedHashMap<>())
+                        .put(code, known.kind().orElse("")));
+                if (role.isEmpty()) {
+                    unused.add(code + ", " + known.spoken() + why(known, features));
+                }
+            });
+        });
+        tell(column, unused, unknown);
+        return taken.entrySet().stream()
+                .map(entry -> placement(column, entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private boolean isUsable(Role role, List<RawFeature> features) {
+        Optional<Role.Form> form = Drawn.as(features);
+        boolean isLine = role != Role.UTILITY
+                || (!ColumnFinder.candidates(Attribute.LINE, cells.columns()).isEmpty()
+                        && !ColumnFinder.candidates(Attribute.SEQUENCE, cells.columns())
+                                .isEmpty());
+        return form.isPresent()
+                && (Drawn.fits(role, form.get())
+                        || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
+    }
+
+    private static String why(Meaning meaning, List<RawFeature> features) {
+        return meaning.role()
+                .map(role -> " (" + Drawn.counted(features) + "; wanted " + role.form().spoken() + ")")
+                .orElse("");
+    }
+
+    private Optional<Meaning> asked(
+            CodeColumn column, String code, List<Meaning> meanings, List<RawFeature> features) {
+        List<String> choices = meanings.stream()
+                .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
+                .toList();
+        String asks = "what does the code " + code + " stand for (" + Drawn.counted(features) + " in "
+                + table.source() + ")?";
+        Optional<String> answer =
+                ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
+        if (answer.isEmpty()) {
+            ledger.leaveOpen(
+                    asks + " " + String.join(", or ", choices)
+                            + ". If it is one of these layers, take it in below or add it to the layer's where; then"
+                            + " take this line away",
+                    meanings.stream()
+                            .flatMap(meaning -> meaning.role().stream())
+                            .map(role -> role.word() + ": {file: " + SiteYaml.text(table.file())
+                                    + table.table()
+                                            .map(name -> ", table: " + SiteYaml.text(name))
+                                            .orElse("")
+                                    + ", where: " + SiteYaml.text(CodeColumn.where(column.name(), List.of(code)))
+                                    + "}")
+                            .toList());
+        }
+        return answer.map(said -> meanings.get(choices.indexOf(said)));
+    }
+
+    private void tell(CodeColumn column, List<String> unused, List<String> unknown) {
+        column.meanings().keySet().stream()
+                .filter(code -> code.matches(".*\\s\\d.*") && !unknown.contains(code))
+                .findFirst()
+                .ifPresent(code -> ledger.tell(
+                        table.source() + ": sizes behind codes, as in " + code + ", are not read; give them in a column"));
+        if (!unused.isEmpty()) {
+            ledger.tell(table.source() + ", not used: " + String.join("; ", unused));
+        }
+        if (!unknown.isEmpty()) {
+            ledger.leaveOpen(
+                    "what do these codes in " + column.name() + " of " + table.source() + " stand for? "
+                            + unknown.stream().limit(MOST_UNKNOWN).collect(Collectors.joining(", "))
+                            + (unknown.size() > MOST_UNKNOWN
+                                    ? " and " + (unknown.size() - MOST_UNKNOWN) + " more"
+                                    : "")
+                            + ". Add those that belong to a layer to its where; then take this line away",
+                    List.of());
+        }
+    }
+
+    private Placement placement(CodeColumn column, Role role, Map<String, String> kinds) {
+        List<RawFeature> features = kinds.keySet().stream()
+                .flatMap(code -> CodeColumn.with(column.name(), code, cells.features()).stream())
+                .toList();
+        return new Placement(
+                role,
+                table,
+                features,
+                CodeColumn.where(column.name(), kinds.keySet()),
+                Optional.of(column.name()),
+                kinds,
+                Optional.empty(),
+                Sureness.LIKELY,
+                "by the codes in " + column.name());
+    }
+}

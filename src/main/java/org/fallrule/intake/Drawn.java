@@ -1,0 +1,56 @@
+package org.fallrule.intake;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Lineal;
+import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.geom.Puntal;
+
+/** The forms of geometry that features are drawn in. */
+final class Drawn {
+    private Drawn() {}
+
+    /** The form that most features have; none where nothing is drawn. */
+    static Optional<Role.Form> as(List<RawFeature> features) {
+        Map<Role.Form, Integer> counts = new EnumMap<>(Role.Form.class);
+        for (RawFeature feature : features) {
+            feature.geometry().flatMap(Drawn::form).ifPresent(form -> counts.merge(form, 1, Integer::sum));
+        }
+        return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+    }
+
+    /** Whether features of a form can stand for a role. */
+    static boolean fits(Role role, Role.Form form) {
+        return role.form() == Role.Form.ANY || role.form() == form;
+    }
+
+    private static Optional<Role.Form> form(Geometry geometry) {
+        if (geometry instanceof Puntal) {
+            return Optional.of(Role.Form.POINT);
+        }
+        if (geometry instanceof Lineal) {
+            return Optional.of(Role.Form.LINE);
+        }
+        return geometry instanceof Polygonal ? Optional.of(Role.Form.AREA) : Optional.empty();
+    }
+
+    /** Whether any has a height at a vertex. */
+    static boolean isRaised(List<RawFeature> features) {
+        return features.stream()
+                .flatMap(feature -> feature.geometry().stream())
+                .filter(geometry -> !geometry.isEmpty())
+                .anyMatch(geometry -> Double.isFinite(geometry.getCoordinate().getZ()));
+    }
+
+    /** {@code 12 points}. */
+    static String counted(List<RawFeature> features) {
+        String form = as(features).map(Role.Form::spoken).orElse("features");
+        int count = features.size();
+        return count + " " + (count == 1 ? form.substring(0, form.length() - 1) : form);
+    }
+}

@@ -1,0 +1,110 @@
+package org.fallrule.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.fallrule.document.Node;
+import org.fallrule.document.Yaml;
+import org.fallrule.site.Attribute;
+
+/** The words that offices and field crews use, from {@code trade-words.yaml}: data, so that a word is added without code. */
+final class TradeWords {
+    private static final String FILE = "trade-words.yaml";
+
+    private final Map<String, List<Meaning>> layers;
+    private final Map<String, List<Meaning>> codes;
+    private final Node.Mapping columns;
+    private final Map<String, Map<String, String>> values = new HashMap<>();
+
+    private TradeWords(Node.Mapping file) {
+        layers = meanings(mapping(file, "layers"));
+        codes = meanings(mapping(file, "codes"));
+        columns = mapping(file, "columns");
+        mapping(file, "values").entries().forEach((attribute, words) -> {
+            Map<String, String> known = new HashMap<>();
+            ((Node.Mapping) words)
+                    .entries()
+                    .forEach((names, word) -> List.of(names.split(" ", -1)).forEach(name -> known.put(name, text(word))));
+            values.put(attribute, known);
+        });
+    }
+
+    static TradeWords load() {
+        try (InputStream in = Objects.requireNonNull(TradeWords.class.getResourceAsStream(FILE), FILE)) {
+            return new TradeWords(Yaml.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), FILE));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The words that come with the program cannot be read", e);
+        }
+    }
+
+    private static Node.Mapping mapping(Node.Mapping file, String key) {
+        return (Node.Mapping) file.get(key).orElseThrow(() -> new IllegalStateException(FILE + " has no " + key));
+    }
+
+    private static String text(Node node) {
+        return ((Node.Scalar) node).text();
+    }
+
+    private static Map<String, List<Meaning>> meanings(Node.Mapping section) {
+        Map<String, List<Meaning>> all = new HashMap<>();
+        section.entries().forEach((words, node) -> {
+            List<Node> items = node instanceof Node.Sequence several ? several.items() : List.of(node);
+            List<Meaning> meanings =
+                    items.stream().map(item -> Meaning.of(text(item))).toList();
+            for (String word : words.split(" ", -1)) {
+                all.merge(plain(word), meanings, (one, other) -> {
+                    throw new IllegalStateException(FILE + " has " + word + " twice");
+                });
+            }
+        });
+        return all;
+    }
+
+    /** What a word in the name of a layer may stand for; nothing when it is not known. */
+    List<Meaning> layer(String word) {
+        return layers.getOrDefault(plain(word), List.of());
+    }
+
+    /** What a code may stand for. A size behind it, as in {@code TREE 24}, does not matter. */
+    List<Meaning> code(String code) {
+        List<Meaning> whole = codes.getOrDefault(plain(code), List.of());
+        String[] parts = code.strip().split("\\s+", 2);
+        boolean sized = parts.length == 2 && Character.isDigit(parts[1].charAt(0));
+        return whole.isEmpty() && sized ? codes.getOrDefault(plain(parts[0]), List.of()) : whole;
+    }
+
+    /** More names that a column of an attribute goes by, likeliest first. */
+    List<String> columns(Attribute<?> attribute) {
+        return columns(attribute, "likely");
+    }
+
+    /** Names of columns that may hold an attribute, but are asked about. */
+    List<String> askedColumns(Attribute<?> attribute) {
+        return columns(attribute, "asks");
+    }
+
+    private List<String> columns(Attribute<?> attribute, String key) {
+        List<String> names = new ArrayList<>();
+        columns.get(attribute.name())
+                .flatMap(said -> ((Node.Mapping) said).get(key))
+                .ifPresent(list -> ((Node.Sequence) list).items().forEach(name -> names.add(text(name))));
+        return names;
+    }
+
+    /** The word that a value of an attribute stands for. */
+    Optional<String> value(Attribute<?> attribute, String raw) {
+        return Optional.ofNullable(values.getOrDefault(attribute.name(), Map.of()).get(plain(raw)));
+    }
+
+    static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[_\\s-]", "");
+    }
+}

@@ -1,0 +1,73 @@
+package org.fallrule.reader;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fallrule.document.Fault;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Role;
+
+/** What a profile of layers settles beforehand, so that nobody has to be asked about it. */
+public final class KnownLayers {
+    private final LayerProfile profile;
+
+    private KnownLayers(LayerProfile profile) {
+        this.profile = profile;
+    }
+
+    /** Nothing is settled. */
+    public static KnownLayers none() {
+        return new KnownLayers(LayerProfile.NONE);
+    }
+
+    /**
+     * What a profile settles.
+     *
+     * @param folder the site folder
+     * @param name the profile's path from there
+     * @throws UnusableInput with every fault of the profile
+     */
+    public static KnownLayers of(Path folder, String name) {
+        List<Fault> faults = new ArrayList<>();
+        Node.Scalar named = new Node.Scalar(Place.of(name), name, false);
+        LayerProfile profile = ProfileFile.read(folder, Optional.of(named), faults);
+        if (!faults.isEmpty()) {
+            throw new UnusableInput(faults);
+        }
+        return new KnownLayers(profile);
+    }
+
+    /** What it says of a file by its name, taking it for a role. */
+    List<LayerProfile.Entry> of(String file) {
+        return profile.entries().stream()
+                .filter(entry -> entry.files().isPresent() && entry.speaksOf(file))
+                .toList();
+    }
+
+    /** The attributes of a role whose columns it names. */
+    public Set<Attribute<?>> columns(Role role) {
+        Set<Attribute<?>> named = new java.util.LinkedHashSet<>();
+        profile.entries().stream()
+                .filter(entry -> entry.role() == role)
+                .forEach(entry -> {
+                    named.addAll(entry.spec().fields().keySet());
+                    named.addAll(entry.spec().all().keySet());
+                });
+        return named;
+    }
+
+    /** The quantities, by name, whose units it says for a role. */
+    public Set<String> units(Role role) {
+        Set<String> said = new TreeSet<>(profile.units().keySet());
+        profile.entries().stream()
+                .filter(entry -> entry.role() == role)
+                .forEach(entry -> said.addAll(entry.spec().units().keySet()));
+        return said;
+    }
+}

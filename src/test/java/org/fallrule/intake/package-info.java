@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.intake;
+
+import org.jspecify.annotations.NullMarked;
