@@ -3,6 +3,7 @@ package org.fallrule.report.docket;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,17 +47,19 @@ public record Docket(List<DocketEntry> entries, List<String> notices, String day
     /** Every rule that a plan was held against, in the order of the books. */
     public List<RuleTally> rules() {
         Map<String, RuleStanding> first = new LinkedHashMap<>();
+        Map<String, Weight> weights = new HashMap<>();
         Map<String, Map<Outcome, Long>> plans = new LinkedHashMap<>();
         for (DocketEntry entry : entries) {
             for (RuleStanding standing : entry.standings()) {
                 first.putIfAbsent(standing.rule(), standing);
+                weights.merge(standing.rule(), standing.weight(), (one, other) -> one.compareTo(other) < 0 ? one : other);
                 plans.computeIfAbsent(standing.rule(), any -> new EnumMap<>(Outcome.class))
                         .merge(standing.outcome(), 1L, Long::sum);
             }
         }
         List<RuleTally> rules = new ArrayList<>();
         first.forEach((rule, standing) ->
-                rules.add(new RuleTally(rule, standing.title(), standing.weight(), plans.getOrDefault(rule, Map.of()))));
+                rules.add(new RuleTally(rule, standing.title(), weights.getOrDefault(rule, standing.weight()), plans.getOrDefault(rule, Map.of()))));
         return rules;
     }
 

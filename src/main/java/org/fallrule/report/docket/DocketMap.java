@@ -140,7 +140,7 @@ public final class DocketMap {
             svg.empty("path", "class", "bar",
                     "d", "M16 " + Svg.number(y - 4) + "V" + Svg.number(y) + "H" + Svg.number(16 + bar.px()) + "V"
                             + Svg.number(y - 4));
-            svg.leaf("text", bar.words(), "x", 22 + bar.px(), "y", y + 3);
+            svg.leaf("text", bar.words().replaceAll("(?<=[0-9])(?=([0-9]{3})+ )", ","), "x", 22 + bar.px(), "y", y + 3);
             y += 18;
         }
         double x = WIDTH - 26;

@@ -11,7 +11,7 @@ import org.fallrule.finding.Weight;
  *
  * @param rule the rule's id
  * @param title what it asks, in the words of the first plan that it was held against
- * @param weight what hangs on it there
+ * @param weight what hangs on it where most does
  * @param plans the number of plans by the outcome that needs a person most
  */
 public record RuleTally(String rule, String title, Weight weight, Map<Outcome, Long> plans) {
