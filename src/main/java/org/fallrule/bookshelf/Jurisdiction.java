@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -36,7 +37,12 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
      * @throws UnusableInput when none is named and the lot's place does not tell
      */
     public static Jurisdiction of(Optional<String> named, Site site, RuleLibrary library) {
-        Optional<CountyMap> map = CountyMap.of(library);
+        return of(named, site, library, CountyMap.of(library));
+    }
+
+    /** As {@link #of(Optional, Site, RuleLibrary)}, by a map that has been read. */
+    public static Jurisdiction of(
+            Optional<String> named, Site site, RuleLibrary library, Optional<CountyMap> map) {
         Optional<Place> lot = site.ownLot().map(Feature::origin);
         Optional<LotOnMap> place = site.ownLot().map(own -> new LotOnMap(own.geometry(), site.frame()));
         List<CountyArea> found = map.flatMap(each -> place.map(each::at)).orElse(List.of());
@@ -110,10 +116,15 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
 
     /** Their rules on a day, with a firm's own laid over each; of several the stricter. */
     public RuleBook book(RuleLibrary library, Optional<String> house, LocalDate day) {
+        return book(county -> library.load(county, house, day));
+    }
+
+    /** Their rules, those of each county got by its name; of several the stricter. */
+    public RuleBook book(Function<String, RuleBook> ofCounty) {
         String names = counties.get(0);
-        RuleBook book = library.load(names, house, day);
+        RuleBook book = ofCounty.apply(names);
         for (String county : counties.subList(1, counties.size())) {
-            book = StricterBook.of(names, book, county, library.load(county, house, day), statedBy);
+            book = StricterBook.of(names, book, county, ofCounty.apply(county), statedBy);
             names = names + " and " + county;
         }
         return new RuleBook(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
@@ -28,6 +29,16 @@ final class BookOptions {
 
     RuleLibrary library() {
         return RulesFolder.open(rules);
+    }
+
+    /** The books in force on a day, for every site of a run. */
+    BooksInForce inForce(RuleLibrary library, LocalDate day) {
+        return new BooksInForce(library, county, house, day);
+    }
+
+    /** What the options name. */
+    String said() {
+        return county.orElse("") + "|" + house.orElse("");
     }
 
     /** The county or counties whose rules apply to a site. */

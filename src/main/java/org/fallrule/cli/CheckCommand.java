@@ -9,22 +9,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.docket.PlanReview;
+import org.fallrule.docket.RunDigest;
+import org.fallrule.docket.Stack;
+import org.fallrule.docket.Submittal;
 import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
-import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
 import org.fallrule.report.pdf.Paper;
 import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.report.text.TextReport;
-import org.fallrule.review.Review;
-import org.fallrule.review.Reviewer;
-import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
-import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +34,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Checks the plan in each site folder and writes its report.",
+        description = "Checks the plan in each site folder and writes its report; for several sites an index too.",
         footer = {
             "",
             "Exit code: 0 nothing binding fails, 1 a binding rule fails (with --strict also what",
@@ -49,8 +47,12 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "SITE", arity = "1..*", description = "Site folders.")
-    private List<Path> sites = new ArrayList<>();
+    @Parameters(
+            paramLabel = "SITE",
+            arity = "1..*",
+            description = "Site folders, folders that hold site folders, patterns such as 'stack/*', or @FILE with one"
+                    + " of these on each line.")
+    private List<String> sites = new ArrayList<>();
 
     @Option(
             names = "--out",
@@ -80,21 +82,35 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--today", paramLabel = "DATE", description = "The day to hold waivers against. Default: today.")
     private LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
+    @Option(
+            names = "--jobs",
+            paramLabel = "N",
+            description = "How many sites to check at the same time. Default: one for each processor.")
+    private int jobs = Runtime.getRuntime().availableProcessors();
+
+    @Option(
+            names = "--resume",
+            description = "Of several sites, take over the reports in --out that are whole and were made from the same"
+                    + " files, rule books, options and day.")
+    private boolean resume;
+
     @Override
     public Integer call() {
+        Stack stack = Stack.of(sites, out);
         RuleLibrary library = books.library();
-        Optional<ReportFolder> reports =
-                out.map(folder -> ReportFolder.prepare(folder, sites, formats, new PrintSettings(paper, today)));
-        int worst = Fallrule.PASSES;
-        for (Path site : sites) {
-            worst = Math.max(worst, checkedSafely(site, library, reports));
+        PlanReview review = new PlanReview(books.inForce(library, today));
+        Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(
+                folder, stack.sites().stream().map(Submittal::path).toList(), formats, new PrintSettings(paper, today)));
+        if (stack.single()) {
+            return checkedSafely(stack.sites().get(0).path(), review, reports);
         }
-        return worst;
+        return new ManySites(stack, review, reports, new SiteLines(spec.commandLine(), quiet), strict, jobs)
+                .check(resume, new RunDigest(Version.build(), options(), library.folder()), today);
     }
 
-    private int checkedSafely(Path site, RuleLibrary library, Optional<ReportFolder> reports) {
+    private int checkedSafely(Path site, PlanReview review, Optional<ReportFolder> reports) {
         try {
-            return checked(site, library, reports);
+            return checked(site, review, reports);
         } catch (UnusableInput e) {
             tell(site, e.faults().stream().map(Fault::toString).toList());
         } catch (RuntimeException e) {
@@ -113,17 +129,17 @@ final class CheckCommand implements Callable<Integer> {
         err.flush();
     }
 
-    private int checked(Path folder, RuleLibrary library, Optional<ReportFolder> reports) {
-        Site site = SiteReader.read(folder);
-        Jurisdiction place = books.place(site, library);
-        RuleBook book = books.book(place, site, library, today);
-        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
-        Review review = Reviewer.review(analysis, book, today);
-        Report report = new Report(analysis, place.spoken(), book, review);
+    private int checked(Path folder, PlanReview review, Optional<ReportFolder> reports) {
+        Report report = review.of(folder);
         reports.ifPresent(each -> each.write(report));
         print(report, reports);
-        boolean open = strict && review.leavesOpen();
-        return review.failsPlan() || open ? Fallrule.FAILS : Fallrule.PASSES;
+        boolean open = strict && report.review().leavesOpen();
+        return report.review().failsPlan() || open ? Fallrule.FAILS : Fallrule.PASSES;
+    }
+
+    /** What changes a report beside the rule books and the plan. */
+    private String options() {
+        return String.join("|", books.said(), new TreeSet<>(formats).toString(), paper.toString(), today.toString());
     }
 
     private void print(Report report, Optional<ReportFolder> reports) {

@@ -46,6 +46,7 @@ public final class Fallrule {
         CommandLine line = new CommandLine(new Fallrule());
         line.setOut(out);
         line.setErr(err);
+        line.setUseSimplifiedAtFiles(true);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((e, command, parsed) -> unusable(e, err));
         if (args.length == 0) {

@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fallrule.docket.Filing;
+import org.fallrule.docket.ReportRecord;
+import org.fallrule.docket.Stack;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
@@ -17,13 +19,15 @@ import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.site.Site;
 
 /** The folder that reports go to. A site's report is written whole beside the place it belongs to and then moved there. */
-final class ReportFolder {
+final class ReportFolder implements Filing {
     private final Path folder;
+    private final Path unfinished;
     private final Set<ReportFormat> formats;
     private final PrintSettings settings;
 
-    private ReportFolder(Path folder, Set<ReportFormat> formats, PrintSettings settings) {
+    private ReportFolder(Path folder, Path unfinished, Set<ReportFormat> formats, PrintSettings settings) {
         this.folder = folder;
+        this.unfinished = unfinished;
         this.formats = formats;
         this.settings = settings;
     }
@@ -31,10 +35,11 @@ final class ReportFolder {
     /**
      * Makes the folder ready before anything is checked.
      *
-     * @throws UnusableInput if it cannot be written to, lies inside of a site, or two sites would write the same report
+     * @throws UnusableInput if it cannot be written to, lies inside of a site, or a report would stand in a site's place
      */
     static ReportFolder prepare(Path folder, List<Path> sites, Set<ReportFormat> formats, PrintSettings settings) {
-        refuseClashes(folder, sites);
+        Path whole = Stack.real(folder);
+        sites.forEach(site -> refuseClash(folder, whole, site));
         try {
             Files.createDirectories(folder);
             Files.delete(Files.createTempFile(folder, ".fallrule", ".probe"));
@@ -42,48 +47,45 @@ final class ReportFolder {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
         }
-        return new ReportFolder(folder, formats, settings);
+        return new ReportFolder(folder, folder, formats, settings);
     }
 
-    private static void refuseClashes(Path folder, List<Path> sites) {
-        Map<String, Path> taken = new HashMap<>();
-        for (Path site : sites) {
-            Path whole = real(site);
-            String id = String.valueOf(site.toAbsolutePath().normalize().getFileName());
-            if (real(folder).startsWith(whole)) {
-                throw new UnusableInput(
-                        Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
-            }
-            if (real(folder).resolve(id).equals(whole)) {
-                throw new UnusableInput(
-                        Place.of(folder.toString()),
-                        "is the folder that holds the site " + site + ", whose report would stand in its place; write"
-                                + " reports elsewhere");
-            }
-            Path other = taken.put(id, whole);
-            if (other != null) {
-                throw new UnusableInput(Place.of(site.toString()), clash(whole, other));
-            }
+    /** The same, for reports that are made in another folder before they are moved to their places. */
+    ReportFolder madeIn(Path place) {
+        return new ReportFolder(folder, place, formats, settings);
+    }
+
+    private static void refuseClash(Path folder, Path out, Path site) {
+        Path whole = Stack.real(site);
+        if (out.startsWith(whole)) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
+        }
+        if (whole.startsWith(out) && out.relativize(whole).getNameCount() == 1) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()),
+                    "is the folder that holds the site " + site + ", whose report would stand in its place; write"
+                            + " reports elsewhere");
         }
     }
 
-    private static String clash(Path site, Path other) {
-        return site.equals(other)
-                ? "is named twice; name it once"
-                : "has the same folder name as " + other
-                        + ", so their reports would overwrite each other; check them one"
-                        + " by one with --out folders of their own";
+    /** The file of a report that a person would open first. */
+    String toRead() {
+        return Stream.concat(Stream.of(ReportFormat.html, ReportFormat.pdf), Stream.of(ReportFormat.values()))
+                .filter(formats::contains)
+                .findFirst()
+                .map(ReportFormat::file)
+                .orElseThrow();
     }
 
-    /** The place on disk with links followed, as far as it is there yet. */
-    private static Path real(Path path) {
-        Path whole = path.toAbsolutePath().normalize();
-        try {
-            return whole.toRealPath();
-        } catch (IOException e) {
-            Path parent = whole.getParent();
-            return parent == null ? whole : real(parent).resolve(whole.getFileName());
-        }
+    @Override
+    public Path folder() {
+        return folder;
+    }
+
+    @Override
+    public Map<String, byte[]> files(Report report) {
+        return formats.stream().collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings)));
     }
 
     /** Where a site's report stands. */
@@ -93,11 +95,17 @@ final class ReportFolder {
 
     /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
     void write(Report report) {
-        Map<String, byte[]> files = formats.parallelStream()
-                .collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings)));
-        Path place = of(report.site());
+        put(
+                report.site().id(),
+                formats.parallelStream()
+                        .collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings))));
+    }
+
+    @Override
+    public void put(String name, Map<String, byte[]> files) {
+        Path place = folder.resolve(name);
         try {
-            Path fresh = Files.createTempDirectory(folder, "." + report.site().id() + "-");
+            Path fresh = Files.createTempDirectory(unfinished, "." + name + "-");
             try {
                 for (Map.Entry<String, byte[]> file : files.entrySet()) {
                     Files.write(fresh.resolve(file.getKey()), file.getValue());
@@ -130,7 +138,7 @@ final class ReportFolder {
                     "is a file where the report's folder would be; move it, or name another --out");
         }
         refuseForeignFiles(place);
-        Path old = place.resolveSibling(fresh.getFileName() + ".old");
+        Path old = fresh.resolveSibling(fresh.getFileName() + ".old");
         Files.move(place, old);
         try {
             Files.move(fresh, place);
@@ -143,8 +151,9 @@ final class ReportFolder {
 
     /** Only a report is replaced: a folder that holds anything else is somebody's. */
     private static void refuseForeignFiles(Path place) throws IOException {
-        Set<String> ours = Set.copyOf(
-                Stream.of(ReportFormat.values()).map(ReportFormat::file).toList());
+        Set<String> ours = Stream.concat(
+                        Stream.of(ReportRecord.FILE), Stream.of(ReportFormat.values()).map(ReportFormat::file))
+                .collect(Collectors.toUnmodifiableSet());
         try (Stream<Path> files = Files.list(place)) {
             files.filter(file -> !ours.contains(file.getFileName().toString()) || !Files.isRegularFile(file))
                     .findFirst()

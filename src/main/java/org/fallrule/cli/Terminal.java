@@ -9,10 +9,14 @@ final class Terminal {
 
     static Ink ink() {
         String noColor = System.getenv("NO_COLOR");
-        String term = System.getenv("TERM");
         boolean allowed = noColor == null || noColor.isEmpty();
-        boolean able = term != null && !term.equals("dumb") && isTerminal();
-        return allowed && able ? Ink.COLOUR : Ink.PLAIN;
+        return allowed && redraws() ? Ink.COLOUR : Ink.PLAIN;
+    }
+
+    /** Whether a line can be written over: only on a terminal that can. */
+    static boolean redraws() {
+        String term = System.getenv("TERM");
+        return term != null && !term.equals("dumb") && isTerminal();
     }
 
     /** Up to Java 21 there is a console only on a terminal; from 22 on it has to be asked. */

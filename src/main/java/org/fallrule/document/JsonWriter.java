@@ -35,6 +35,17 @@ public final class JsonWriter {
         return text.append('\n').toString();
     }
 
+    /** The same on one line, for data within a page. */
+    public static String compact(Map<String, ?> tree) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
+            new JsonWriter(generator).value(tree);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
     private void value(@Nullable Object value) throws IOException {
         if (value == null) {
             out.writeNull();

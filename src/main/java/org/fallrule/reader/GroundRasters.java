@@ -29,15 +29,33 @@ final class GroundRasters {
     private final PlanDatum datum;
     private final List<Fault> faults;
     private final List<Fault> problems;
+    private final String before;
 
     GroundRasters(
             Path folder, SiteFile site, LocalFrame frame, PlanDatum datum, List<Fault> faults, List<Fault> problems) {
+        this(folder, site, frame, datum, faults, problems, "");
+    }
+
+    private GroundRasters(
+            Path folder,
+            SiteFile site,
+            LocalFrame frame,
+            PlanDatum datum,
+            List<Fault> faults,
+            List<Fault> problems,
+            String before) {
+        this.before = before;
         this.folder = folder;
         this.site = site;
         this.frame = frame;
         this.datum = datum;
         this.faults = faults;
         this.problems = problems;
+    }
+
+    /** The same, its files shown with something before their names. */
+    GroundRasters shownAs(String newBefore) {
+        return new GroundRasters(folder, site, frame, datum, faults, problems, newBefore);
     }
 
     /** Whether a layer is a raster of the ground; a raster in another role is refused with the other files. */
@@ -67,11 +85,11 @@ final class GroundRasters {
         Optional<String> crs = spec.crs().or(site::crs).map(Node.Scalar::text);
         try {
             RasterReader.Reading reading =
-                    RasterReader.read(new LayerFiles(folder).path(spec), spec.file(), crs, unit, frame, plan);
+                    RasterReader.read(new LayerFiles(folder).path(spec), before + spec.file(), crs, unit, frame, plan);
             problems.addAll(reading.notes());
             return datum.isForeign(spec, reading.datum())
                     ? Optional.empty()
-                    : Optional.of(new Layer.Raster(reading.heights(), spec.file()));
+                    : Optional.of(new Layer.Raster(reading.heights(), before + spec.file()));
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return Optional.empty();

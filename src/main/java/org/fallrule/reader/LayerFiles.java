@@ -8,10 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 
 /** The layer files of a site folder, each read once. */
@@ -55,13 +57,27 @@ final class LayerFiles {
     }
 
     private RawLayer open(LayerSpec spec) {
-        Path file = path(spec);
-        LayerFormat format = LayerFormat.of(spec.file())
+        Path file = checked(spec);
+        return format(spec).read(file, spec);
+    }
+
+    /** The layer in a file without its features, which are handed on one by one. */
+    RawLayer stream(LayerSpec spec, Consumer<RawFeature> features) {
+        Path file = checked(spec);
+        return format(spec).read(file, spec, features);
+    }
+
+    private static LayerFormat format(LayerSpec spec) {
+        return LayerFormat.of(spec.file())
                 .orElseThrow(() -> new UnusableInput(
                         Place.of(spec.file()),
                         "is not a kind of file that can be read; give " + String.join(", ", LayerFormat.allEndings())));
+    }
+
+    private Path checked(LayerSpec spec) {
+        Path file = path(spec);
         companions(file).forEach(companion -> refuseLinkOut(companion, spec));
-        return format.read(file, spec);
+        return file;
     }
 
     private Path inside(LayerSpec spec) {
@@ -92,7 +108,7 @@ final class LayerFiles {
     }
 
     /** The files beside a layer's that differ from it in the ending only, upper and lower case alike; some are read with it. */
-    private static List<Path> companions(Path shp) {
+    static List<Path> companions(Path shp) {
         String base = stem(shp);
         Path place = shp.getParent();
         if (place == null) {

@@ -5,12 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.csv.SurveyedPoints;
 import org.fallrule.reader.geojson.GeoJsonReader;
 import org.fallrule.reader.geopackage.GeoPackageReader;
+import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 import org.fallrule.reader.shapefile.ShapefileReader;
 
@@ -21,11 +23,21 @@ enum LayerFormat {
         RawLayer readIt(Path file, LayerSpec spec) {
             return GeoJsonReader.read(file, spec.source());
         }
+
+        @Override
+        RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+            return GeoJsonReader.stream(file, spec.source(), features);
+        }
     },
     SHAPEFILE(".shp") {
         @Override
         RawLayer readIt(Path file, LayerSpec spec) {
             return ShapefileReader.read(file, spec.source());
+        }
+
+        @Override
+        RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+            return ShapefileReader.stream(file, spec.source(), features);
         }
     },
     ZIPPED_SHAPEFILE(".zip") {
@@ -48,6 +60,11 @@ enum LayerFormat {
         @Override
         RawLayer readIt(Path file, LayerSpec spec) {
             return GeoPackageReader.read(file, spec.source(), spec.table().map(Node.Scalar::text));
+        }
+
+        @Override
+        RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+            return GeoPackageReader.stream(file, spec.source(), spec.table().map(Node.Scalar::text), features);
         }
 
         @Override
@@ -93,12 +110,29 @@ enum LayerFormat {
 
     /** Reads a file of this format. */
     RawLayer read(Path file, LayerSpec spec) {
+        refuseTable(spec);
+        return readIt(file, spec);
+    }
+
+    /** Reads a file of this format, hands on its features one by one and gives the layer without them. */
+    RawLayer read(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+        refuseTable(spec);
+        return stream(file, spec, features);
+    }
+
+    private void refuseTable(LayerSpec spec) {
         if (spec.table().isPresent() && !holdsTables()) {
             throw new UnusableInput(
                     spec.table().get().place(),
                     spec.file() + " is a file of one layer and has no tables; take table: away");
         }
-        return readIt(file, spec);
+    }
+
+    /** As {@link #readIt}, feature by feature; a format that has no way to do so is read whole first. */
+    RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+        RawLayer whole = readIt(file, spec);
+        whole.features().forEach(features);
+        return whole.with(List.of());
     }
 
     abstract RawLayer readIt(Path file, LayerSpec spec);

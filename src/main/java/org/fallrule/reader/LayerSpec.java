@@ -63,6 +63,17 @@ record LayerSpec(
                 role, file, Optional.of(named), crs, datum, fields, units, values, all, where, whereText, place);
     }
 
+    /** The same with another datum. */
+    LayerSpec withDatum(Optional<Node.Scalar> newDatum) {
+        return new LayerSpec(role, file, table, crs, newDatum, fields, units, values, all, where, whereText, place);
+    }
+
+    /** The same as a site sees it that stands in a folder beside the file. */
+    LayerSpec shownUp() {
+        return new LayerSpec(
+                role, SharedFile.UP + file, table, crs, datum, fields, units, values, all, where, whereText, place);
+    }
+
     /** Its file, and its table where one is named, as messages show them: {@code plan.gpkg/drains}. */
     String source() {
         return table.map(named -> file + "/" + named.text()).orElse(file);

@@ -1,6 +1,7 @@
 package org.fallrule.reader;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -24,15 +25,25 @@ final class LayerSystem {
     }
 
     CoordinateSystem of(LayerSpec spec, RawLayer layer) {
-        if (layer.crs().isPresent()) {
-            return CoordinateSystem.of(layer.crs().get(), Place.of(spec.source()));
+        return of(spec, layer.crs(), () -> extent(layer));
+    }
+
+    /**
+     * The system of a layer.
+     *
+     * @param said what its file says
+     * @param extent the box that its coordinates lie in
+     */
+    CoordinateSystem of(LayerSpec spec, Optional<String> said, Supplier<Envelope> extent) {
+        if (said.isPresent()) {
+            return CoordinateSystem.of(said.get(), Place.of(spec.source()));
         }
         if (spec.crs().isPresent()) {
             return of(spec.crs().get());
         }
         Optional<LayerFormat> format = LayerFormat.of(spec.file());
         boolean isGeoJson = format.equals(Optional.of(LayerFormat.GEOJSON));
-        if (isGeoJson && (siteCrs.isEmpty() || DEGREES.contains(extent(layer)))) {
+        if (isGeoJson && (siteCrs.isEmpty() || DEGREES.contains(extent.get()))) {
             return CoordinateSystem.of("OGC:CRS84", spec.place());
         }
         return of(

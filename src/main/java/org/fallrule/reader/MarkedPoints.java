@@ -34,8 +34,7 @@ final class MarkedPoints {
             if (!isMark(feature)) {
                 joined.add(feature);
             } else if (isPlaced(feature)) {
-                marks.computeIfAbsent(feature.get(Attribute.LINE).orElseThrow(), any -> new ArrayList<>())
-                        .add(feature);
+                marks.computeIfAbsent(key(feature), any -> new ArrayList<>()).add(feature);
             } else {
                 faults.add(new Fault(
                         feature.origin(),
@@ -43,8 +42,14 @@ final class MarkedPoints {
                                 + " sequence (1, 2, 3 …) which marks belong together and in what order"));
             }
         }
-        marks.forEach((line, points) -> line(line, points, faults).ifPresent(joined::add));
+        marks.values().forEach(points -> line(points.get(0).get(Attribute.LINE).orElseThrow(), points, faults)
+                .ifPresent(joined::add));
         return joined;
+    }
+
+    /** Lines of the same name in two files are two lines. */
+    private static String key(Feature mark) {
+        return mark.origin().file() + "\n" + mark.get(Attribute.LINE).orElseThrow();
     }
 
     private static boolean isMark(Feature feature) {

@@ -10,6 +10,7 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Truth;
+import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.CoordinateSystem;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
@@ -24,8 +25,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param spec what it is for
  * @param raw what its file gives
  * @param system the system
+ * @param units the units of bare numbers of which the layer itself says nothing, by the name of an attribute
  */
-record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
+record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system, Map<String, Unit> units) {
 
     /** Every layer that can be read; what the files say of themselves becomes problems, once a file. */
     static List<OpenLayer> all(Path folder, SiteFile site, List<Fault> faults, List<Fault> problems) {
@@ -39,7 +41,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
             }
             try {
                 RawLayer raw = files.layer(spec);
-                open.add(new OpenLayer(spec, raw, systems.of(spec, raw)));
+                open.add(new OpenLayer(spec, raw, systems.of(spec, raw), site.units()));
                 noted.putIfAbsent(spec.source(), raw);
             } catch (UnusableInput e) {
                 e.faults().stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);

@@ -39,6 +39,22 @@ record SiteFile(
         List<Waiver> waivers,
         Storm storm) {
 
+    /** The same with what is said for it where it says nothing, and with these roles absent. */
+    SiteFile with(Optional<String> elseCounty, Optional<String> elseHouse, Map<Role, Place> newAbsent) {
+        return new SiteFile(
+                name,
+                county.or(() -> elseCounty),
+                house.or(() -> elseHouse),
+                crs,
+                datum,
+                units,
+                survey,
+                newAbsent,
+                layers,
+                waivers,
+                storm);
+    }
+
     /** What a folder without a site.yaml says. */
     static SiteFile silent() {
         return new SiteFile(

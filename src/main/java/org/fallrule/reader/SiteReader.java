@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -21,40 +23,54 @@ import org.locationtech.jts.geom.Envelope;
 /** Reads a site folder into a {@link Site}. */
 public final class SiteReader {
     private final Path folder;
+    private final Optional<SharedLayers> shared;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Fault> problems = new ArrayList<>();
     private List<Fault> questions = List.of();
 
-    private SiteReader(Path folder) {
+    private SiteReader(Path folder, Optional<SharedLayers> shared) {
         this.folder = folder;
+        this.shared = shared;
     }
 
     /**
-     * Reads a site folder.
+     * Reads a site folder, with what it takes from the layers that a {@code sites.yaml} beside it shares.
      *
      * @throws UnusableInput with every fault found, if it cannot be used
      */
     public static Site read(Path folder) {
-        return new SiteReader(folder).site();
+        return read(folder, new SharedLayersByFolder().around(folder));
+    }
+
+    /** Reads a site folder, with what it takes from shared layers that have been read. */
+    public static Site read(Path folder, Optional<SharedLayers> shared) {
+        return new SiteReader(folder, shared).site();
     }
 
     private Site site() {
         SiteFolder place = SiteFolder.open(folder);
         questions = place.questions();
         problems.addAll(questions);
-        SiteFile file = place.siteFile(faults, problems);
+        SiteFile said = place.siteFile(faults, problems);
+        SiteFile file = shared.map(layers -> layers.completed(said)).orElse(said);
         refuseUnknownSystem(file);
         stopAtFaults();
-        List<OpenLayer> open = OpenLayer.all(folder, file, faults, problems);
+        List<OpenLayer> open = new ArrayList<>(OpenLayer.all(folder, file, faults, problems));
+        stopAtFaults();
+        shared.ifPresent(layers -> open.addAll(layers.near(List.copyOf(open), faults, problems)));
         stopAtFaults();
         LocalFrame frame = frame(open);
         PlanDatum datum = PlanDatum.of(file, open, problems);
-        Map<Role, List<Feature>> features = features(file, open, frame, datum);
+        Map<Role, List<Feature>> features = features(open, frame, datum);
         stopAtFaults();
+        if (shared.isPresent() && features.containsKey(Role.LOT)) {
+            features.put(Role.LOT, LotOfPlan.marked(features, problems));
+        }
         new PlanSanity(faults, problems).look(features);
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();
+        shared.ifPresent(all -> rasters.putAll(all.rasters(features, Map.copyOf(rasters), frame, datum, problems)));
         Map<Role, Layer> layers = layers(file, open, features);
         stopAtFaults();
         layers.putAll(rasters);
@@ -79,7 +95,6 @@ public final class SiteReader {
 
     private Map<Role, Layer> layers(SiteFile file, List<OpenLayer> open, Map<Role, List<Feature>> features) {
         Map<Role, Layer> layers = new EnumMap<>(Role.class);
-        file.absent().forEach((role, by) -> layers.put(role, new Layer.StatedAbsent(by)));
         features.forEach((role, all) -> layers.put(
                 role,
                 new Layer.Supplied(
@@ -88,7 +103,21 @@ public final class SiteReader {
                                 .filter(layer -> layer.is(role))
                                 .map(layer -> layer.spec().source())
                                 .toList())));
+        file.absent().forEach((role, by) -> absent(role, by, layers));
         return layers;
+    }
+
+    /** A shared layer that shows something near the plan outweighs the plan's word that there is none. */
+    private void absent(Role role, Place by, Map<Role, Layer> layers) {
+        Layer found = layers.getOrDefault(role, new Layer.NotSupplied());
+        if (found.features().isEmpty()) {
+            layers.put(role, new Layer.StatedAbsent(by));
+        } else {
+            problems.add(new Fault(
+                    by,
+                    "states that there is no " + role.spoken() + ", but "
+                            + found.features().get(0).origin() + " lies near; it is held against the rules"));
+        }
     }
 
     private Site site(String id, SiteFile file, List<OpenLayer> open, LocalFrame frame, Map<Role, Layer> layers) {
@@ -126,12 +155,12 @@ public final class SiteReader {
         return LocalFrame.at(extent.centre().x, extent.centre().y);
     }
 
-    private Map<Role, List<Feature>> features(SiteFile file, List<OpenLayer> open, LocalFrame frame, PlanDatum datum) {
+    private Map<Role, List<Feature>> features(List<OpenLayer> open, LocalFrame frame, PlanDatum datum) {
         Map<Role, List<Feature>> features = new EnumMap<>(Role.class);
         for (OpenLayer layer : open) {
             ToLocal toLocal = new ToLocal(layer.system(), frame);
             List<Feature> read = new FeatureMaker(
-                            layer.spec(), layer.raw(), toLocal::local, file.units(), faults, problems)
+                            layer.spec(), layer.raw(), toLocal::local, layer.units(), faults, problems)
                     .features();
             List<Feature> made = LotLines.joined(
                     layer.spec().role(), read, place -> layer.shown(frame.toLonLat(place)), faults, problems);

@@ -48,11 +48,11 @@ public final class SiteSchema {
         return JsonWriter.write(schema);
     }
 
-    private static Map<String, Object> roles() {
+    static Map<String, Object> roles() {
         return words(Role.words());
     }
 
-    private static Map<String, Object> units() {
+    static Map<String, Object> units() {
         Map<String, Object> units = new LinkedHashMap<>();
         for (Attribute<?> attribute : Attribute.all()) {
             attribute
@@ -73,7 +73,7 @@ public final class SiteSchema {
                 List.of());
     }
 
-    private static Map<String, Object> layers() {
+    static Map<String, Object> layers() {
         Map<String, Object> layers = new LinkedHashMap<>();
         for (Role role : Role.values()) {
             layers.put(role.word(), files(role));

@@ -88,6 +88,11 @@ public final class RuleLibrary {
         return folder.shown(path.toAbsolutePath().normalize());
     }
 
+    /** The folder's absolute path. */
+    public Path folder() {
+        return folder.root();
+    }
+
     /** The path of the baseline's book. */
     public Path baselineFile() {
         return folder.baseline();

@@ -48,6 +48,7 @@ class ArchitectureTest {
             "report",
             "bookshelf",
             "reference",
+            "docket",
             "cli");
 
     /** The one package that knows a library. JTS, the vocabulary of geometry, and annotations are free. */

@@ -146,22 +146,27 @@ class ReportFolderTest {
     }
 
     @Test
-    void aSiteThatIsNamedTwiceIsRefused() {
-        refused(
-                checked(SITE, Path.of("sample-sites/../sample-sites/plumb-line-1"), "--out", place.resolve("out")),
-                "plumb-line-1: is named twice; name it once");
-        assertThat(place.resolve("out")).doesNotExist();
+    void aSiteThatIsNamedTwiceIsCheckedOnceAndThatIsTold() throws IOException {
+        Ran ran = checked(SITE, Path.of("sample-sites/../sample-sites/plumb-line-1"), "--out", place.resolve("out"));
+
+        assertThat(ran.err()).contains("plumb-line-1: is named twice, and was checked once");
+        assertThat(ran.out().lines()).hasSize(1);
+        assertThat(ran.code()).isZero();
+        assertThat(Files.readString(place.resolve("out/index.json"))).contains("is named twice");
     }
 
     @Test
-    void twoSitesOfOneFolderNameAreRefused() {
+    void twoSitesOfOneFolderNameHaveReportsOfTheirOwnAndThatIsTold() throws IOException {
         SiteOnDisk other = SiteOnDisk.copied("plumb-line-1", place);
 
-        refused(
-                checked(SITE, other.path(), "--out", place.resolve("out")),
-                "has the same folder name as ",
-                "would overwrite each other");
-        assertThat(place.resolve("out")).doesNotExist();
+        Ran ran = checked(SITE, other.path(), "--out", place.resolve("out"), "--format", "json");
+
+        assertThat(ran.err())
+                .contains(other.path()
+                        + ": has the folder name of another site; its report is written to plumb-line-1-2");
+        assertThat(ran.code()).isZero();
+        assertThat(contents(place.resolve("out")).keySet())
+                .contains("plumb-line-1/findings.json", "plumb-line-1-2/findings.json");
     }
 
     @Test

@@ -32,7 +32,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
     private static final Path FOLDER = Path.of("docs/schema");
     private static final Map<String, Supplier<String>> SCHEMAS =
-            Map.of("rule-book.schema.json", BookSchema::write, "site.schema.json", SiteSchema::write);
+            Map.of(
+                    "rule-book.schema.json", BookSchema::write,
+                    "site.schema.json", SiteSchema::write,
+                    "sites.schema.json", SitesSchema::write);
     private static final ObjectMapper YAML = new YAMLMapper();
 
     private static Set<ValidationMessage> faults(String schema, String yaml) throws IOException {
@@ -148,6 +151,26 @@ class SchemaTest {
                           pipe: {file: drains.shp, fields: {diameter: DIA}, datum: NAVD88}
                           utility: [marks.shp, {file: gas.shp, all: {kind: gas}}]
                         """)).isEmpty();
+    }
+
+    void aSharedFileOfEachKeyKeepsToIt() throws IOException {
+        assertThat(faults(SitesSchema.write(), """
+                        near: 250 ft
+                        county: saltmeadow
+                        crs: EPSG:2264
+                        datum: NAVD88
+                        units: {depth: in, elevation: ft}
+                        absent: [septic]
+                        shared:
+                          lot: county.gpkg
+                          utility: {file: marks.shp, fields: {kind: TYPE}, where: "STATUS <> 'ABD'"}
+                        """)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{near: 250}", "{layers: {lot: x.shp}}", "{shared: {lots: x.shp}}", "{survey: {}}"})
+    void aSharedFileWithAFaultDoesNotKeepToIt(String sites) throws IOException {
+        assertThat(faults(SitesSchema.write(), sites)).isNotEmpty();
     }
 
     @Test

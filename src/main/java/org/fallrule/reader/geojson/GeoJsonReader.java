@@ -1,10 +1,14 @@
 package org.fallrule.reader.geojson;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
 import org.fallrule.document.JsonStream;
 import org.fallrule.document.JsonStream.Token;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 
 /**
@@ -29,9 +33,20 @@ public final class GeoJsonReader {
      * @throws UnusableInput when the file is not GeoJSON, with line and column
      */
     public static RawLayer read(Path file, String shownAs) {
+        List<RawFeature> features = new ArrayList<>();
+        return stream(file, shownAs, features::add).with(features);
+    }
+
+    /**
+     * Reads a file as {@link #read} does, and keeps none of its features.
+     *
+     * @param features is handed each feature in file order
+     * @return the layer without its features
+     */
+    public static RawLayer stream(Path file, String shownAs, Consumer<RawFeature> features) {
         LayerNotes notes = new LayerNotes();
         try (JsonStream json = JsonStream.open(file, shownAs)) {
-            TextReader texts = new TextReader(json, notes);
+            TextReader texts = new TextReader(json, notes, features);
             if (json.next() == Token.END) {
                 throw new UnusableInput(
                         Place.of(shownAs), "the file is empty; wanted GeoJSON: {\"type\": \"FeatureCollection\", ...}");
@@ -40,7 +55,7 @@ public final class GeoJsonReader {
                 texts.read();
                 json.next();
             }
-            return new RawLayer(shownAs, texts.crs(), texts.features(), notes.faults(), texts.columns());
+            return new RawLayer(shownAs, texts.crs(), List.of(), notes.faults(), texts.columns());
         }
     }
 }

@@ -1,10 +1,9 @@
 package org.fallrule.reader.geojson;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.fallrule.document.JsonStream;
 import org.fallrule.document.JsonStream.Token;
 import org.fallrule.document.Place;
@@ -12,7 +11,7 @@ import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.layer.RawFeature;
 
 /**
- * Reads one GeoJSON text after the other into one list of features. A text is a FeatureCollection, a Feature or a geometry,
+ * Reads one GeoJSON text after the other and hands on their features as they come. A text is a FeatureCollection, a Feature or a geometry,
  * which is only known once its {@code type} has come by; the members of all three are gathered until then.
  */
 final class TextReader {
@@ -20,18 +19,16 @@ final class TextReader {
     private final LayerNotes notes;
     private final GeometryReader geometryReader;
     private final FeatureReader featureReader;
-    private final List<RawFeature> features = new ArrayList<>();
+    private final Consumer<RawFeature> features;
+    private long count;
     private Optional<String> crs = Optional.empty();
 
-    TextReader(JsonStream json, LayerNotes notes) {
+    TextReader(JsonStream json, LayerNotes notes, Consumer<RawFeature> features) {
         this.json = json;
         this.notes = notes;
+        this.features = features;
         this.geometryReader = new GeometryReader(json, notes);
         this.featureReader = new FeatureReader(json, notes, geometryReader);
-    }
-
-    List<RawFeature> features() {
-        return features;
     }
 
     /** The names of all properties. */
@@ -85,14 +82,14 @@ final class TextReader {
         require(!collection, geometry.typeWhere(), "an object with \"features\" is a FeatureCollection, not a " + type);
         if (type.equals(FeatureReader.TYPE)) {
             require(!geometry.hasCoordinates(), start, "this Feature has coordinates outside its \"geometry\"");
-            features.add(feature.feature(nextLabel(), notes));
+            features.accept(feature.feature(nextLabel(), notes));
         } else {
             require(GeometryType.isGeometry(type), geometry.typeWhere(), notGeoJson(type));
             require(
                     !feature.any(),
                     start,
                     "this " + type + " has members of a feature; put it in a Feature's \"geometry\"");
-            features.add(new RawFeature(nextLabel(), Optional.of(geometry.geometry()), Map.of()));
+            features.accept(new RawFeature(nextLabel(), Optional.of(geometry.geometry()), Map.of()));
         }
     }
 
@@ -101,7 +98,7 @@ final class TextReader {
             throw json.fault("\"features\" is " + json.found() + "; wanted an array of features");
         }
         while (json.next() != Token.ARRAY_END) {
-            features.add(featureReader.read(nextLabel()));
+            features.accept(featureReader.read(nextLabel()));
         }
     }
 
@@ -115,7 +112,8 @@ final class TextReader {
     }
 
     private String nextLabel() {
-        return "feature " + (features.size() + 1);
+        count++;
+        return "feature " + count;
     }
 
     private static String notGeoJson(String type) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -69,22 +70,23 @@ final class FeatureRows {
         return columns.stream().map(TableColumn::name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    List<RawFeature> read() throws SQLException {
-        List<RawFeature> features = new ArrayList<>();
+    /** Hands on each row's feature. */
+    void read(Consumer<RawFeature> features) throws SQLException {
+        int count = 0;
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(query())) {
             long most = mostRows();
             while (row.next()) {
-                if (features.size() >= most) {
+                if (count >= most) {
                     throw new UnusableInput(
                             place,
                             "gives more rows than a file of its size can hold; export the layer as a plain table, not a"
                                     + " view");
                 }
-                features.add(feature(row, features.size() + 1));
+                count++;
+                features.accept(feature(row, count));
             }
         }
-        return features;
     }
 
     /** As many rows as the pages can hold: each takes a pointer of two bytes and a cell of at least two. */

@@ -3,8 +3,10 @@ package org.fallrule.reader.geopackage;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.layer.Findings;
@@ -35,6 +37,18 @@ public final class GeoPackageReader {
      *     is broken or curved
      */
     public static RawLayer read(Path gpkg, String shownAs, Optional<String> table) {
+        List<RawFeature> features = new ArrayList<>();
+        return stream(gpkg, shownAs, table, features::add).with(features);
+    }
+
+    /**
+     * Reads a table as {@link #read} does, and keeps none of its features.
+     *
+     * @param features is handed each feature in the table's order
+     * @return the layer without its features
+     */
+    public static RawLayer stream(
+            Path gpkg, String shownAs, Optional<String> table, Consumer<RawFeature> features) {
         Place place = Place.of(shownAs);
         Findings findings = new Findings();
         try (Database database = Database.open(gpkg, place, findings)) {
@@ -42,9 +56,9 @@ public final class GeoPackageReader {
             FeatureTable chosen = FeatureTables.in(connection, place).choose(table);
             Optional<String> crs = ReferenceSystems.text(connection, chosen.srsId(), place, findings);
             FeatureRows rows = FeatureRows.of(connection, chosen, place, findings);
-            List<RawFeature> features = rows.read();
+            rows.read(features);
             findings.refuseIfFaulty();
-            return new RawLayer(shownAs, crs, features, findings.notes(), rows.columns());
+            return new RawLayer(shownAs, crs, List.of(), findings.notes(), rows.columns());
         } catch (SQLException failed) {
             throw Database.unusable(failed, place);
         }

@@ -28,6 +28,11 @@ public record RawLayer(
         columns = Collections.unmodifiableSet(all);
     }
 
+    /** The same layer with other features. */
+    public RawLayer with(List<RawFeature> newFeatures) {
+        return new RawLayer(file, crs, newFeatures, notes, columns);
+    }
+
     /** A layer whose columns are those that its features have a value in. */
     public RawLayer(String file, Optional<String> crs, List<RawFeature> features, List<Fault> notes) {
         this(file, crs, features, notes, Set.of());

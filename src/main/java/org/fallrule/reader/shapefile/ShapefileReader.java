@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.layer.Findings;
@@ -38,6 +39,16 @@ public final class ShapefileReader {
     }
 
     /**
+     * Reads a shapefile as {@link #read(Path, String)} does, and keeps none of its features.
+     *
+     * @param features is handed each feature in file order
+     * @return the layer without its features
+     */
+    public static RawLayer stream(Path shp, String shownAs, Consumer<RawFeature> features) {
+        return new ShapefileReader(new FilesBeside(shp, shownAs), shownAs).read(features);
+    }
+
+    /**
      * The layer that a shapefile within a zip file holds, read as {@link #read(Path, String)} reads one beside its companions.
      *
      * @param zip the zip file, with the shapefile's files in one folder of it
@@ -60,14 +71,19 @@ public final class ShapefileReader {
     }
 
     private RawLayer read() {
+        List<RawFeature> features = new ArrayList<>();
+        return read(features::add).with(features);
+    }
+
+    private RawLayer read(Consumer<RawFeature> features) {
         MainFile main = MainFile.open(files.main(), place, findings);
         files.find("shx").ifPresent(shx -> new IndexFileCheck(shx, findings).compare(main.frames()));
         Optional<DbfTable> table = table(main.frames().count());
-        List<RawFeature> features = features(main, table);
+        features(main, table, features);
         findings.refuseIfFaulty();
         Set<String> names = table.map(DbfTable::names).orElse(Set.of());
         Optional<String> crs = files.find("prj").flatMap(prj -> ProjectionFile.text(prj, findings));
-        return new RawLayer(place.file(), crs, features, findings.notes(), names);
+        return new RawLayer(place.file(), crs, List.of(), findings.notes(), names);
     }
 
     private Optional<DbfTable> table(int shapes) {
@@ -81,14 +97,12 @@ public final class ShapefileReader {
         return table;
     }
 
-    private List<RawFeature> features(MainFile main, Optional<DbfTable> table) {
-        List<RawFeature> features = new ArrayList<>();
+    private void features(MainFile main, Optional<DbfTable> table, Consumer<RawFeature> features) {
         for (int index = 0; index < main.frames().count(); index++) {
             if (table.isEmpty() || !table.get().deleted(index)) {
-                features.add(feature(index, main, table));
+                features.accept(feature(index, main, table));
             }
         }
-        return features;
     }
 
     private RawFeature feature(int index, MainFile main, Optional<DbfTable> table) {

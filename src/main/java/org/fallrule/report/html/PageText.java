@@ -25,6 +25,11 @@ public record PageText(String style, String script) {
         return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), script(SCRIPTS));
     }
 
+    /** Those of the page over many sites. */
+    static PageText ofDocket() {
+        return new PageText(resource("report.css") + resource("docket.css"), script(List.of("docket.js")));
+    }
+
     private static String script(List<String> names) {
         return names.stream()
                 .map(PageText::resource)

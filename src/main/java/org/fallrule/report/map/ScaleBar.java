@@ -10,7 +10,7 @@ import org.fallrule.measure.Length;
  * @param px its length on the sheet
  */
 public record ScaleBar(int number, GroundUnit unit, double px) {
-    private static final int[] ROUND = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000};
+    private static final int[] ROUND = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000};
 
     /** The units that it may be in. */
     public enum GroundUnit {
@@ -27,7 +27,7 @@ public record ScaleBar(int number, GroundUnit unit, double px) {
     }
 
     /** The longest bar of a round length that is no longer than so many pixels. */
-    static ScaleBar within(double mostPx, double pxPerMetre, GroundUnit unit) {
+    public static ScaleBar within(double mostPx, double pxPerMetre, GroundUnit unit) {
         ScaleBar bar = of(ROUND[0], unit, pxPerMetre);
         for (int number : ROUND) {
             if (of(number, unit, pxPerMetre).px() <= mostPx) {
@@ -41,7 +41,8 @@ public record ScaleBar(int number, GroundUnit unit, double px) {
         return new ScaleBar(number, unit, number * unit.metres * pxPerMetre);
     }
 
-    String words() {
+    /** Its length in words. */
+    public String words() {
         return number + " " + unit.symbol;
     }
 }

@@ -1,0 +1,61 @@
+package org.fallrule.docket;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.fallrule.bookshelf.CountyMap;
+import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.rulebook.RuleLibrary;
+import org.fallrule.site.Site;
+import org.jspecify.annotations.Nullable;
+
+/** The rule books of one run: each county's and firm's read once, however many plans they are held against. */
+public final class BooksInForce {
+    private record Chosen(String county, Optional<String> house) {}
+
+    private final RuleLibrary library;
+    private final Optional<String> county;
+    private final Optional<String> house;
+    private final LocalDate day;
+    private final Map<Chosen, RuleBook> read = new ConcurrentHashMap<>();
+    private @Nullable Optional<CountyMap> map;
+
+    /**
+     * @param county the county that is named for every plan, if one is
+     * @param house the firm that is named for every plan, if one is
+     * @param day the day that the books are to be in force on
+     */
+    public BooksInForce(RuleLibrary library, Optional<String> county, Optional<String> house, LocalDate day) {
+        this.library = library;
+        this.county = county;
+        this.house = house;
+        this.day = day;
+    }
+
+    public LocalDate day() {
+        return day;
+    }
+
+    /** The county or counties whose rules apply to a plan. */
+    public Jurisdiction place(Site site) {
+        return Jurisdiction.of(county, site, library, map());
+    }
+
+    /** The rules that apply to a plan in its place. */
+    public RuleBook book(Jurisdiction place, Site site) {
+        Optional<String> firm = house.or(site::house);
+        return place.book(name -> read.computeIfAbsent(
+                new Chosen(name, firm), chosen -> library.load(chosen.county(), chosen.house(), day)));
+    }
+
+    private synchronized Optional<CountyMap> map() {
+        Optional<CountyMap> known = map;
+        if (known == null) {
+            known = CountyMap.of(library);
+            map = known;
+        }
+        return known;
+    }
+}

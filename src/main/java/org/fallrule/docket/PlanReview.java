@@ -1,0 +1,34 @@
+package org.fallrule.docket;
+
+import java.nio.file.Path;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.reader.SharedLayersByFolder;
+import org.fallrule.reader.SiteReader;
+import org.fallrule.report.Report;
+import org.fallrule.review.Reviewer;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Site;
+
+/** From a site folder to its report. What plans have in common, rule books and shared layers, is read once. */
+public final class PlanReview {
+    private final BooksInForce books;
+    private final SharedLayersByFolder shared = new SharedLayersByFolder();
+
+    public PlanReview(BooksInForce books) {
+        this.books = books;
+    }
+
+    /**
+     * The report of the plan in a folder.
+     *
+     * @throws org.fallrule.document.UnusableInput with every fault found, if it cannot be checked
+     */
+    public Report of(Path folder) {
+        Site site = SiteReader.read(folder, shared.around(folder));
+        Jurisdiction place = books.place(site);
+        RuleBook book = books.book(place, site);
+        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
+        return new Report(analysis, place.spoken(), book, Reviewer.review(analysis, book, books.day()));
+    }
+}
