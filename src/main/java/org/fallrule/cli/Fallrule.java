@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
         description = "Checks lot-drainage plans, given as GIS layers, against a county's rules.",
         subcommands = {
             CheckCommand.class,
+            CompareCommand.class,
             GradeSheetCommand.class,
             RulesCommand.class,
             ExplainCommand.class,
