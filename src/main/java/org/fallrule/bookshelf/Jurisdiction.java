@@ -132,6 +132,7 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
                 book.locality(),
                 book.rules(),
                 Stream.concat(notices.stream(), book.notices().stream()).toList(),
-                book.checklist());
+                book.checklist(),
+                book.asBuilt());
     }
 }

@@ -46,8 +46,13 @@ final class BookOptions {
         return Jurisdiction.of(county, site, library);
     }
 
+    /** The firm whose rules are laid on top. */
+    Optional<String> house(Site site) {
+        return house.or(site::house);
+    }
+
     /** The books in force on a day. */
     RuleBook book(Jurisdiction place, Site site, RuleLibrary library, LocalDate day) {
-        return place.book(library, house.or(site::house), day);
+        return place.book(library, house(site), day);
     }
 }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             CheckCommand.class,
             BeginCommand.class,
+            CompareCommand.class,
             GradeSheetCommand.class,
             RulesCommand.class,
             ExplainCommand.class,

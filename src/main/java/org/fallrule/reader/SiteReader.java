@@ -15,22 +15,26 @@ import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.reader.frame.ToLocal;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Frame;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /** Reads a site folder into a {@link Site}. */
 public final class SiteReader {
     private final Path folder;
     private final Optional<SharedLayers> shared;
+    private final Optional<Frame> given;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Fault> problems = new ArrayList<>();
     private List<Fault> questions = List.of();
 
-    private SiteReader(Path folder, Optional<SharedLayers> shared) {
+    private SiteReader(Path folder, Optional<SharedLayers> shared, Optional<Frame> given) {
         this.folder = folder;
         this.shared = shared;
+        this.given = given;
     }
 
     /**
@@ -44,7 +48,16 @@ public final class SiteReader {
 
     /** Reads a site folder, with what it takes from shared layers that have been read. */
     public static Site read(Path folder, Optional<SharedLayers> shared) {
-        return new SiteReader(folder, shared).site();
+        return new SiteReader(folder, shared, Optional.empty()).site();
+    }
+
+    /**
+     * Reads a site folder into the local frame of another plan, so that both can be laid over each other.
+     *
+     * @throws UnusableInput with every fault found, if it cannot be used
+     */
+    public static Site read(Path folder, Frame frame) {
+        return new SiteReader(folder, new SharedLayersByFolder().around(folder), Optional.of(frame)).site();
     }
 
     private Site site() {
@@ -137,7 +150,7 @@ public final class SiteReader {
                 file.units().get("elevation") == Unit.ELEVATION_METRE);
     }
 
-    /** The local frame, its origin in the middle of the lots, or of everything when there is no lot. */
+    /** The local frame: the given one, or with its origin in the middle of the lots, or of everything when there is no lot. */
     private LocalFrame frame(List<OpenLayer> open) {
         Envelope extent = new Envelope();
         boolean lots = open.stream().anyMatch(layer -> layer.is(Role.LOT));
@@ -152,7 +165,9 @@ public final class SiteReader {
                             ? "no lot has geometry; draw the lot, or leave its layer out"
                             : "no layer has a feature with geometry; supply the plan");
         }
-        return LocalFrame.at(extent.centre().x, extent.centre().y);
+        Coordinate origin = given.map(frame -> frame.toLonLat(new Coordinate(0, 0)))
+                .orElseGet(extent::centre);
+        return LocalFrame.at(origin.x, origin.y);
     }
 
     private Map<Role, List<Feature>> features(List<OpenLayer> open, LocalFrame frame, PlanDatum datum) {

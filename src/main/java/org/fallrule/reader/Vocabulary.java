@@ -91,6 +91,7 @@ public final class Vocabulary {
                         "lighting",
                         "propane",
                         "unknown");
+            case AS_BUILT -> List.of("invert", "invert_up", "invert_down", "rim");
             default -> List.of();
         };
     }

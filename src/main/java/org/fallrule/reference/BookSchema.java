@@ -18,6 +18,7 @@ import org.fallrule.check.Parameter;
 import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Basis;
 import org.fallrule.finding.Weight;
+import org.fallrule.rulebook.AsBuiltTolerances;
 import org.fallrule.rulebook.BookKeys;
 import org.fallrule.rulebook.Checks;
 import org.fallrule.site.Attribute;
@@ -39,6 +40,7 @@ public final class BookSchema {
                 "builds_on", text("the book under this one, as a path from here"),
                 "effective", effective(),
                 "loosen_because", text("why a firm's book changes what the county says of the place"));
+        properties.put("as_built", asBuilt());
         BookKeys.ofPlace().forEach(key -> properties.put(key, object("type", "object")));
         properties.put(
                 "rules",
@@ -59,6 +61,19 @@ public final class BookSchema {
         definitions.putAll(SchemaTerms.quantities());
         schema.put("$defs", definitions);
         return schema;
+    }
+
+    /** How far the work as built may lie from its design. */
+    private static Map<String, Object> asBuilt() {
+        Map<String, Object> properties = object("weight", words(List.of("must", "should")));
+        for (AsBuiltTolerances.Measure measure : AsBuiltTolerances.Measure.values()) {
+            properties.put(measure.word(), quantity(measure.dimension()));
+        }
+        properties.put("basis", object("$ref", "#/$defs/basis"));
+        Map<String, Object> tolerances =
+                object("description", "how far the work as built may lie from its design, either way");
+        tolerances.putAll(closed(properties, List.of("basis")));
+        return tolerances;
     }
 
     /** A rule names its check and then holds that check's keys; or it changes single keys of a rule below; or it drops it. */

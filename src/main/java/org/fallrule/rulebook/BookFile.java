@@ -19,7 +19,8 @@ import org.fallrule.locality.Locality;
  * @param buildsOn the path of the book under it, where it stands
  * @param inForce when it is in force
  * @param locality what it says of its place
- * @param place the same as written
+ * @param asBuilt how far it lets the work as built lie from its design
+ * @param place what it says of its place and of the work as built, as written
  * @param checklist its checklist, as written
  * @param rules its rules by id, in the order written
  * @param rulePlaces where each rule's id stands
@@ -32,6 +33,7 @@ record BookFile(
         Optional<Node.Scalar> buildsOn,
         InForce inForce,
         Locality locality,
+        AsBuiltTolerances asBuilt,
         Node.Mapping place,
         Optional<Node.Mapping> checklist,
         Map<String, Node.Mapping> rules,

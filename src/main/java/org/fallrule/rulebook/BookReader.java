@@ -44,6 +44,9 @@ final class BookReader {
         InForce inForce = InForce.read(keys, faults);
         Node.Mapping place = place(keys.mapping());
         Locality locality = new LocalityReader(faults).read(keys);
+        AsBuiltTolerances asBuilt = keys.mapping(AsBuiltReader.KEY)
+                .map(mapping -> new AsBuiltReader(faults).read(mapping))
+                .orElse(AsBuiltTolerances.UNSAID);
         if (layer == BookFile.Layer.HOUSE) {
             guardPlace(keys, place, locality);
         }
@@ -57,14 +60,14 @@ final class BookReader {
         Optional<Node.Mapping> checklist = keys.mapping("checklist");
         keys.refuseOthers("a rule book");
         return new BookFile(
-                layer, shownAs, title, sha256(path), buildsOn, inForce, locality, place, checklist, rules, places);
+                layer, shownAs, title, sha256(path), buildsOn, inForce, locality, asBuilt, place, checklist, rules, places);
     }
 
     /** Rules rest on what a place is like, so a house book that changes it must say why. */
     private void guardPlace(Keys keys, Node.Mapping place, Locality locality) {
         if (keys.text("loosen_because").isEmpty() && !locality.equals(Locality.UNSAID)) {
-            place.entries()
-                    .keySet()
+            place.entries().keySet().stream()
+                    .filter(key -> !key.equals(AsBuiltReader.KEY))
                     .forEach(key -> keys.fault(
                             place.placeOf(key),
                             key
@@ -73,7 +76,7 @@ final class BookReader {
         }
     }
 
-    /** What a book says of its place: every key at its top that is not about the book itself. */
+    /** What a book says of its place and of the work as built: every key at its top that is not about the book itself. */
     private static Node.Mapping place(Node.Mapping book) {
         Map<String, Node> entries = new LinkedHashMap<>(book.entries());
         entries.keySet().removeAll(ABOUT);

@@ -33,6 +33,7 @@ final class Layering {
 
     LayeredBook layered(List<BookFile> books) {
         Locality locality = Locality.UNSAID;
+        AsBuiltTolerances asBuilt = AsBuiltTolerances.UNSAID;
         ChecklistLayering checklist = new ChecklistLayering(faults);
         List<LayeredBook.Page> pages = new ArrayList<>();
         for (BookFile book : books) {
@@ -42,7 +43,9 @@ final class Layering {
                 if (book.layer() == BookFile.Layer.HOUSE) {
                     new HouseGuard(faults)
                             .compare(locality.markAccuracy(), book.locality().markAccuracy());
+                    new HouseGuard(faults).compare(asBuilt, book.asBuilt());
                 }
+                asBuilt = asBuilt.overlaid(book.asBuilt());
                 locality = locality.overlaid(book.locality());
                 checklist.lay(book);
             } else {
@@ -55,7 +58,7 @@ final class Layering {
         List<RuleBook.Source> sources =
                 pages.stream().map(LayeredBook.Page::source).toList();
         return new LayeredBook(
-                new RuleBook(sources, locality, compiled, notices, checklist.items()),
+                new RuleBook(sources, locality, compiled, notices, checklist.items(), asBuilt),
                 day,
                 List.copyOf(histories.values()),
                 pages);

@@ -12,15 +12,31 @@ import org.fallrule.locality.Locality;
  * @param rules the rules in the order of the books
  * @param notices what a reader of a report should know of the books: what is not yet or no longer in force
  * @param checklist what a submittal is looked over for, in the order of the books
+ * @param asBuilt how far the work as built may lie from its design
  */
 public record RuleBook(
-        List<Source> books, Locality locality, List<Rule> rules, List<Fault> notices, List<ChecklistItem> checklist) {
+        List<Source> books,
+        Locality locality,
+        List<Rule> rules,
+        List<Fault> notices,
+        List<ChecklistItem> checklist,
+        AsBuiltTolerances asBuilt) {
 
     public RuleBook {
         books = List.copyOf(books);
         rules = List.copyOf(rules);
         notices = List.copyOf(notices);
         checklist = List.copyOf(checklist);
+    }
+
+    /** Rules that say nothing of the work as built. */
+    public RuleBook(
+            List<Source> books,
+            Locality locality,
+            List<Rule> rules,
+            List<Fault> notices,
+            List<ChecklistItem> checklist) {
+        this(books, locality, rules, notices, checklist, AsBuiltTolerances.UNSAID);
     }
 
     /** Rules that are all in force, without a checklist. */

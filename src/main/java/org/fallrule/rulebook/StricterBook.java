@@ -59,7 +59,8 @@ public final class StricterBook {
                 locality,
                 joined,
                 notices,
-                distinct(rules.checklist(), others.checklist()));
+                distinct(rules.checklist(), others.checklist()),
+                rules.asBuilt().tighter(others.asBuilt()));
     }
 
     private List<Rule> rules(List<Rule> rules, List<Rule> others) {

@@ -37,8 +37,8 @@ public final class Attribute<T> {
 
     public static final Attribute<String> KIND = text(
             "kind",
-            "what kind of inlet, outfall, building or utility it is",
-            EnumSet.of(Role.INLET, Role.OUTFALL, Role.UTILITY, Role.BUILDING),
+            "what kind of inlet, outfall, building, utility or point as built it is",
+            EnumSet.of(Role.INLET, Role.OUTFALL, Role.UTILITY, Role.BUILDING, Role.AS_BUILT),
             "type",
             "subtype",
             "structtype",
@@ -425,12 +425,21 @@ public final class Attribute<T> {
 
     public static final Attribute<Elevation> ELEVATION = elevation(
             "elevation",
-            "elevation of the ground",
-            EnumSet.of(Role.SPOT, Role.CONTOUR, Role.GROUND, Role.PROPOSED_GROUND),
+            "elevation of the ground, or of a point as built",
+            EnumSet.of(Role.SPOT, Role.CONTOUR, Role.GROUND, Role.PROPOSED_GROUND, Role.AS_BUILT),
             "elev",
             "z",
             "contour",
             "contourele");
+
+    public static final Attribute<String> MEASURED_ON = text(
+            "measured_on",
+            "the pipe, inlet, cleanout or outfall that a point as built was measured on",
+            EnumSet.of(Role.AS_BUILT),
+            "structure",
+            "struct",
+            "pipe",
+            "of");
 
     public static final Attribute<String> ABOVE = text(
             "above",
@@ -505,6 +514,7 @@ public final class Attribute<T> {
             FOOTING_BOTTOM,
             FOOTING_DEPTH,
             ELEVATION,
+            MEASURED_ON,
             ABOVE,
             STANDS_IN,
             TO_OUTFALL);

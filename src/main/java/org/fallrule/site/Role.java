@@ -29,7 +29,8 @@ public enum Role {
     CONTOUR(Form.LINE, "contours"),
     BREAKLINE(Form.LINE, "breaklines of the ground"),
     GROUND(Form.ANY, "the ground as it is: a raster, or points and lines with Z"),
-    PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points and lines with Z");
+    PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points and lines with Z"),
+    AS_BUILT(Form.POINT, "points of the drain measured after construction: inverts and rims");
 
     private final Form form;
     private final String meaning;

@@ -43,6 +43,7 @@ class ArchitectureTest {
             "check",
             "rulebook",
             "review",
+            "comparison",
             "remedy",
             "proposal",
             "report",

@@ -14,8 +14,12 @@ public final class HtmlReport {
 
     /** The page's text, to be stored as UTF-8. The same report gives the same text. */
     public static String write(Report report) {
-        StringOutput page = new StringOutput();
-        TEMPLATES.render("report.jte", new PageBuilder(report).page(), page);
-        return page.toString();
+        return rendered("report.jte", new PageBuilder(report).page());
+    }
+
+    static String rendered(String template, Object page) {
+        StringOutput text = new StringOutput();
+        TEMPLATES.render(template, page, text);
+        return text.toString();
     }
 }

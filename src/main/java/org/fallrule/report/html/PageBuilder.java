@@ -25,6 +25,7 @@ import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.SvgWriter;
 import org.fallrule.report.profile.SectionDrawing;
 import org.fallrule.report.water.StormWords;
+import org.fallrule.rulebook.RuleBook;
 
 /** Puts a report into the words and maps of its page. */
 final class PageBuilder {
@@ -77,7 +78,7 @@ final class PageBuilder {
                 CrossedUtility.of(report).stream().map(CrossingView::of).toList(),
                 checklist.stream().map(ChecklistRow::of).toList(),
                 Checklist.summary(checklist),
-                books(),
+                books(report.book().books()),
                 Cautions.in(report.book().locality().climate()));
     }
 
@@ -116,8 +117,8 @@ final class PageBuilder {
                 .toList();
     }
 
-    private List<ReportPage.Book> books() {
-        return report.book().books().stream()
+    static List<ReportPage.Book> books(List<RuleBook.Source> books) {
+        return books.stream()
                 .map(book -> new ReportPage.Book(
                         PlainText.of(book.title()),
                         PlainText.of(book.file()),

@@ -30,6 +30,11 @@ public record PageText(String style, String script) {
         return new PageText(resource("report.css") + resource("docket.css"), script(List.of("docket.js")));
     }
 
+    /** A page that has no script: nothing on it moves. */
+    static PageText still() {
+        return new PageText(MapStyle.css() + resource("report.css") + resource("comparison.css"), "");
+    }
+
     private static String script(List<String> names) {
         return names.stream()
                 .map(PageText::resource)
@@ -38,8 +43,8 @@ public record PageText(String style, String script) {
 
     /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */
     public String policy() {
-        return "default-src 'none'; style-src '" + digest(style) + "'; script-src '" + digest(script)
-                + "'; base-uri 'none'; form-action 'none'";
+        String scripts = script.isEmpty() ? "" : "; script-src '" + digest(script) + "'";
+        return "default-src 'none'; style-src '" + digest(style) + "'" + scripts + "; base-uri 'none'; form-action 'none'";
     }
 
     private static String digest(String text) {

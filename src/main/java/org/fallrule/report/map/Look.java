@@ -70,6 +70,9 @@ public enum Look {
                     .hatched(Ink.Hatch.DOTS)),
     MEASURED("measured here", Ink.line("#d9480f", "#ff9466", 11)),
     MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3)),
+    BEFORE("as it was", Ink.line("#7b5aa6", "#c3a6ea", 2).dashed("6 4")),
+    BEFORE_PLACE("as it was", Ink.area("none", "none").edged("#7b5aa6", "#c3a6ea", 2).dashed("3 2")),
+    BUILT_PLACE("measured as built", Ink.area("#16202b", "#f2f4f6").edged("#ffffff", "#14181c", 1)),
     GROUND_LINE("ground", Ink.line("#5a4526", "#cdb48c", 2.6)),
     INVERT("invert", Ink.line("#16202b", "#f2f4f6", 2.4)),
     PIPE_WALL("drain pipe, outside", Ink.area("#d3d9de", "#3b454e").edged("#16202b", "#f2f4f6", 1)),
@@ -134,6 +137,7 @@ public enum Look {
             case WATER_BODY -> WATER_BODY;
             case FLOOD_ZONE -> FLOOD_ZONE;
             case DRAINAGE_AREA, SOIL, SPOT, CONTOUR, BREAKLINE, GROUND, PROPOSED_GROUND -> CONTOUR;
+            case AS_BUILT -> BUILT_PLACE;
         };
     }
 

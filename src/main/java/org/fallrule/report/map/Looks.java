@@ -16,7 +16,9 @@ final class Looks {
             Look.CLEANOUT,
             Look.TREE,
             Look.WELL,
-            Look.MEASURED_PLACE);
+            Look.MEASURED_PLACE,
+            Look.BEFORE_PLACE,
+            Look.BUILT_PLACE);
     private static final Set<Look> AREAS = EnumSet.of(
             Look.BUILDING, Look.PUBLIC_WALK, Look.WALK, Look.DRIVE, Look.STREET, Look.WATER_BODY, Look.LIMIT);
 

@@ -37,6 +37,8 @@ final class Signs {
                 canvas.circle(style, at, 8);
                 canvas.circle(style, at, 4);
             }
+            case BEFORE_PLACE -> canvas.circle(style, at, 8);
+            case BUILT_PLACE -> canvas.circle(style, at, 4);
             case MEASURED_PLACE -> canvas.circle(style, at, 13);
             default -> canvas.circle(style, at, 5);
         }
