@@ -8,6 +8,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
@@ -51,7 +52,7 @@ final class BrokenGrade implements Remedy {
         Edits edits = at.edits();
         edits.level(run, new Elevation(up), new Elevation(there));
         edits.axis(run, (LineString) line.extractLine(0, station));
-        edits.add(lower(run.pipe(), (LineString) line.extractLine(station, length), there, down));
+        edits.add(lower(at, run.pipe(), (LineString) line.extractLine(station, length), there, down));
         String passes = (by < 0 ? "pass under " : "pass over ")
                 + at.finding().observation().other().map(Feature::spoken).orElse("it");
         return Optional.of(new Change(
@@ -62,8 +63,11 @@ final class BrokenGrade implements Remedy {
                         + Shown.slope((there - down) / (length - station))));
     }
 
-    private static Feature lower(Feature pipe, LineString line, double up, double down) {
-        String id = pipe.id() + Subject.PART + "2";
+    private static Feature lower(Situation at, Feature pipe, LineString line, double up, double down) {
+        long parts = at.analysis().site().features(Role.PIPE).stream()
+                .filter(each -> each.id().startsWith(pipe.id() + Subject.PART))
+                .count();
+        String id = pipe.id() + Subject.PART + (parts + 2);
         return new Feature(
                 pipe.role(),
                 id,

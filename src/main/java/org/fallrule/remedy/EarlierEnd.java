@@ -39,12 +39,18 @@ final class EarlierEnd implements Remedy {
         Feature outfall = last.down().structure(Role.OUTFALL).orElseThrow();
         edits.move(outfall, end);
         String left = up.flatMap(high -> invert.map(low -> high.above(low).metres()))
-                .map(fall -> ": fall left " + at.shown().height(fall) + ", slope " + Shown.slope(fall / length))
+                .map(fall -> left(at.shown(), fall, length))
                 .orElse("");
         return Optional.of(new Change(
                 edits.site(),
                 "end " + last.pipe().spoken() + " " + at.shown().plan(earlier) + " earlier, at "
                         + at.shown().station(length) + left));
+    }
+
+    private static String left(Shown shown, double fall, double length) {
+        return fall > 0
+                ? ": fall left " + shown.height(fall) + ", slope " + Shown.slope(fall / length)
+                : ": no fall left, the ground there stands " + shown.height(-fall) + " above the pipe's upper end";
     }
 
     private static Optional<Elevation> onItsSlope(PipeRun last, double length) {

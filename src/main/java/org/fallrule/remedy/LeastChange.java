@@ -1,10 +1,8 @@
 package org.fallrule.remedy;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 
@@ -26,7 +24,7 @@ final class LeastChange {
             new OutfallAside(),
             new PipeAside());
 
-    /** Changes of one finding that are proved before it is given up. */
+    /** Changes of one kind that are put to the proof before the next kind is tried. */
     private static final int MOST_PROOFS = 6;
 
     private final Trial trial;
@@ -38,34 +36,26 @@ final class LeastChange {
     /** A change that passes the finding's own rule. */
     record Candidate(Series series, Series.Least least) {}
 
-    /** Of each kind the changes that pass the finding's own rule, the least first. */
-    List<Candidate> candidates(Finding finding) {
-        Situation at = new Situation(trial.submitted(), finding);
-        List<Candidate> all = new ArrayList<>();
-        for (Remedy kind : KINDS) {
-            kind.series(at).stream()
-                    .flatMap(series -> series.least(change -> trial.turns(finding, change)).stream()
-                            .map(least -> new Candidate(series, least)))
-                    .sorted(Comparator.comparingInt(candidate -> candidate.least().steps()))
-                    .forEach(all::add);
-        }
-        return all;
+    /** The changes of one kind that pass the finding's own rule, the least first. */
+    List<Candidate> candidates(Remedy kind, Finding finding) {
+        return kind.series(new Situation(trial.submitted(), finding)).stream()
+                .flatMap(series -> series.least(change -> trial.turns(finding, change)).stream()
+                        .map(least -> new Candidate(series, least)))
+                .sorted(Comparator.comparingInt(candidate -> candidate.least().steps()))
+                .toList();
     }
 
     /** The change that is offered for a finding that fails or is borderline, or why none is. */
     Remedied of(Finding finding) {
         Optional<TradeOff> first = Optional.empty();
-        int proofs = 0;
-        for (Candidate candidate : candidates(finding)) {
-            Change change = candidate.least().change();
-            SiteAnalysis changed = trial.submitted().with(change.site());
-            Optional<Drawback> drawback = trial.drawback(changed);
-            if (drawback.isEmpty()) {
-                return new Remedied(finding, change.says(), Optional.of(change));
-            }
-            first = first.or(() -> Optional.of(new TradeOff(change, drawback.get())));
-            if (++proofs == MOST_PROOFS) {
-                break;
+        for (Remedy kind : KINDS) {
+            for (Candidate candidate : candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
+                Change change = candidate.least().change();
+                Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
+                if (drawback.isEmpty()) {
+                    return new Remedied(finding, change.says(), Optional.of(change));
+                }
+                first = first.or(() -> Optional.of(new TradeOff(change, drawback.get())));
             }
         }
         String why = first.map(off -> off.says(trial.submitted())).orElseGet(() -> none(finding));

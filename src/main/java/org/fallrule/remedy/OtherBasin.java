@@ -26,6 +26,7 @@ final class OtherBasin implements Remedy {
         if (at.isOf("drain_down")) {
             series.add(new Series(MOST, steps -> weep(at, inlet, steps)));
             series.add(new Series(MOST, steps -> sump(at, inlet, -steps)));
+            series.add(Series.single(() -> noSump(at, inlet)));
         }
         if (at.isOf("frost", "attribute", "flotation")) {
             series.add(new Series(MOST, steps -> sump(at, inlet, steps)));

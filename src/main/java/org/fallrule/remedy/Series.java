@@ -26,7 +26,7 @@ record Series(int most, IntFunction<Optional<Change>> at) {
     record Least(Change change, int steps) {}
 
     /**
-     * The least change that will do, as far as more steps do more: steps are doubled until it does, and then halved between the
+     * The least change that will do, as far as more steps do more: steps are quadrupled until it does, and then halved between the
      * last that does not and the first that does, so that one step less does not do.
      */
     Optional<Least> least(Predicate<Change> does) {
@@ -35,7 +35,7 @@ record Series(int most, IntFunction<Optional<Change>> at) {
         Optional<Change> found = tried(steps, does);
         while (found.isEmpty() && steps < most) {
             failing = steps;
-            steps = Math.min(most, steps * 2);
+            steps = Math.min(most, steps * 4);
             found = tried(steps, does);
         }
         while (found.isPresent() && steps - failing > 1) {

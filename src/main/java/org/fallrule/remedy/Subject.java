@@ -19,7 +19,7 @@ record Subject(String rule, String subject, String other, String of) {
     /** Stands between a pipe's id and the number of its part. */
     static final String PART = "~";
 
-    private static final Pattern PART_OF = Pattern.compile(PART + "\\d+$");
+    private static final Pattern PART_OF = Pattern.compile("(" + PART + "\\d+)+$");
 
     static Subject of(Finding finding) {
         Observation seen = finding.observation();
