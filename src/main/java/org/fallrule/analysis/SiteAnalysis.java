@@ -63,6 +63,19 @@ public record SiteAnalysis(
         return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
     }
 
+    /**
+     * The same plan with another drain. What a changed drain leaves as it is, the ground, what lies on it and what runs off it,
+     * is not worked out again; so a trial costs little.
+     *
+     * @param changed the plan, of which only pipes, inlets, outfalls and cleanouts differ from this one
+     */
+    public SiteAnalysis with(Site changed) {
+        FlowSurface over = flow.around(changed);
+        PipeNetwork drain = NetworkBuilder.build(changed, ground);
+        DrainWater running = water.with(changed, over, drain);
+        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems);
+    }
+
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {
         boolean isExisting = points.contains(Role.SPOT);
         GroundBuilder.Result result = GroundBuilder.build(

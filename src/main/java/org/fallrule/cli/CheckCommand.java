@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.fallrule.docket.PlanReview;
+import org.fallrule.docket.RemedySearch;
 import org.fallrule.docket.RunDigest;
 import org.fallrule.docket.Stack;
 import org.fallrule.docket.Submittal;
@@ -76,6 +77,15 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "Exit 1 also when something is borderline or cannot be told.")
     private boolean strict;
 
+    @Option(
+            names = "--remedies",
+            paramLabel = "HOW",
+            description = {
+                "What to look for that would pass: ${COMPLETION-CANDIDATES}.",
+                "Default: each for one site, none for several."
+            })
+    private Optional<RemedySearch> remedies = Optional.empty();
+
     @Option(names = "--quiet", description = "Print one line for each site.")
     private boolean quiet;
 
@@ -98,7 +108,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Stack stack = Stack.of(sites, out);
         RuleLibrary library = books.library();
-        PlanReview review = new PlanReview(books.inForce(library, today));
+        PlanReview review = new PlanReview(books.inForce(library, today), search(stack));
         Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(
                 folder, stack.sites().stream().map(Submittal::path).toList(), formats, new PrintSettings(paper, today)));
         if (stack.single()) {
@@ -139,7 +149,17 @@ final class CheckCommand implements Callable<Integer> {
 
     /** What changes a report beside the rule books and the plan. */
     private String options() {
-        return String.join("|", books.said(), new TreeSet<>(formats).toString(), paper.toString(), today.toString());
+        return String.join(
+                "|",
+                books.said(),
+                new TreeSet<>(formats).toString(),
+                paper.toString(),
+                today.toString(),
+                remedies.toString());
+    }
+
+    private RemedySearch search(Stack stack) {
+        return remedies.orElse(stack.single() ? RemedySearch.each : RemedySearch.none);
     }
 
     private void print(Report report, Optional<ReportFolder> reports) {

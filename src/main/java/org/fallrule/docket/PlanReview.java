@@ -6,6 +6,7 @@ import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.reader.SharedLayersByFolder;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
+import org.fallrule.review.Review;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Site;
@@ -13,10 +14,12 @@ import org.fallrule.site.Site;
 /** From a site folder to its report. What plans have in common, rule books and shared layers, is read once. */
 public final class PlanReview {
     private final BooksInForce books;
+    private final RemedySearch remedies;
     private final SharedLayersByFolder shared = new SharedLayersByFolder();
 
-    public PlanReview(BooksInForce books) {
+    public PlanReview(BooksInForce books, RemedySearch remedies) {
         this.books = books;
+        this.remedies = remedies;
     }
 
     /**
@@ -29,6 +32,8 @@ public final class PlanReview {
         Jurisdiction place = books.place(site);
         RuleBook book = books.book(place, site);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
-        return new Report(analysis, place.spoken(), book, Reviewer.review(analysis, book, books.day()));
+        Review review = Reviewer.review(analysis, book, books.day());
+        return new Report(
+                analysis, place.spoken(), book, review, remedies.in(analysis, book, review, books.day()));
     }
 }
