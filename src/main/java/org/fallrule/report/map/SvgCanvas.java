@@ -30,6 +30,11 @@ public final class SvgCanvas implements Canvas {
         this.prefix = prefix;
     }
 
+    /** A canvas whose shapes do not say which feature they are part of. */
+    public static SvgCanvas nameless(Svg svg, String prefix) {
+        return new SvgCanvas(svg, prefix, false);
+    }
+
     @Override
     public void area(Look look, Geometry px) {
         svg.empty("path", Looks.areaAttributes(look, prefix, Svg.path(px)));

@@ -10,6 +10,7 @@ import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -79,6 +80,8 @@ final class SectionKey {
         if (isUtility(look)) {
             canvas.circle(look.cssClass() + " s-xing", new Coordinate(x + 7, y), 5);
             words("m-code " + look.cssClass() + "-code", look.ink().code(), x + 15, y + 4);
+        } else if (look == Look.LIMIT) {
+            canvas.area(look, new GeometryFactory().toGeometry(new Envelope(x, x + SWATCH, y - 6, y + 6)));
         } else if (BOXES.contains(look)) {
             canvas.box(look.cssClass(), new Coordinate(x, y - 6), SWATCH, 12);
         } else {
