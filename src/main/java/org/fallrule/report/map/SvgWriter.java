@@ -55,7 +55,7 @@ public final class SvgWriter {
     }
 
     private String write(Sheet sheet, Optional<String> style) {
-        Furniture furniture = new Furniture(canvas, drawing, ScaleBar.GroundUnit.FEET, sheet.legendWidth(), explained);
+        Furniture furniture = new Furniture(canvas, drawing, sheet.legendWidth(), explained);
         boolean beside = sheet.legendBeside();
         double width = beside ? sheet.mapWidth() + 2 * GAP + sheet.legendWidth() : sheet.mapWidth();
         double height =

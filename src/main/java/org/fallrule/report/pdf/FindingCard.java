@@ -15,9 +15,11 @@ import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.Furniture;
 import org.fallrule.report.map.MapPainter;
 import org.fallrule.report.map.PlainText;
-import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.Viewport;
+import org.fallrule.report.profile.Section;
+import org.fallrule.report.profile.SectionPainter;
+import org.fallrule.report.profile.SectionSnippet;
 
 /** One finding with every fact, and its map beside them. */
 final class FindingCard {
@@ -25,21 +27,22 @@ final class FindingCard {
     private static final double SCALE = 0.62;
     private static final double GAP = 14;
     private static final double HEADING = 34;
+    private static final double BETWEEN = 4;
     private static final int TITLE = 140;
 
     private final Galley galley;
-    private final Report report;
     private final String title;
     private final List<Fact> facts;
     private final Optional<Drawing> map;
+    private final Optional<Section> profile;
 
     FindingCard(Galley galley, Report report, int number, Finding finding) {
         this.galley = galley;
-        this.report = report;
         this.title = number + "  " + finding.outcome().spoken() + ", "
                 + finding.weight().word() + ": " + PlainText.clipped(finding.title(), TITLE);
         this.facts = facts(finding);
         this.map = SnippetDrawing.of(report, finding);
+        this.profile = SectionSnippet.of(report, finding);
     }
 
     private static List<Fact> facts(Finding finding) {
@@ -57,15 +60,19 @@ final class FindingCard {
     void write() throws IOException {
         PdfPages pages = galley.pages();
         double most = pages.height() - HEADING;
-        double width = pages.width() - (map.isPresent() ? MAP_PX * SCALE + GAP : 0);
+        double width = pages.width() - (map.isPresent() || profile.isPresent() ? MAP_PX * SCALE + GAP : 0);
         double words = facts.stream()
                         .mapToInt(fact -> galley.factLines(fact, width).size())
                         .sum()
                 * Galley.LINE;
-        double picture = map.map(this::height).orElse(0.0) * SCALE;
+        double above = map.map(drawing -> height(drawing) * SCALE + BETWEEN).orElse(0.0);
+        double picture = above + profile.map(this::height).orElse(0.0) * SCALE;
         galley.heading(3, title, Math.min(most, Math.max(words, picture)));
         if (map.isPresent()) {
             figure(map.get(), width + GAP);
+        }
+        if (profile.isPresent()) {
+            figure(profile.get(), width + GAP, above);
         }
         double before = pages.y();
         int page = pages.number();
@@ -89,9 +96,26 @@ final class FindingCard {
                 + furniture(nowhere, drawing).height();
     }
 
+    private double height(Section section) {
+        PdfCanvas nowhere =
+                new PdfCanvas(galley.pages().content(), galley.regular(), galley.bold(), 0, 0, PdfCanvas.POINTS);
+        return new SectionPainter(nowhere, section, SectionSnippet.EXPLAINED).height();
+    }
+
+    private void figure(Section section, double left, double below) throws IOException {
+        galley.pages().skip(below);
+        galley.figure(
+                section.drawing().title() + ". " + section.drawing().description(),
+                left,
+                MAP_PX * SCALE,
+                height(section) * SCALE,
+                SCALE,
+                canvas -> new SectionPainter(canvas, section, SectionSnippet.EXPLAINED).draw());
+        galley.pages().skip(-below);
+    }
+
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
-        ScaleBar.GroundUnit unit = report.site().metric() ? ScaleBar.GroundUnit.METRES : ScaleBar.GroundUnit.FEET;
-        return new Furniture(canvas, drawing, unit, MAP_PX);
+        return new Furniture(canvas, drawing, MAP_PX);
     }
 
     private void figure(Drawing drawing, double left) throws IOException {

@@ -43,7 +43,7 @@ final class GroundHeights {
             double station = stationOf(ground, lowest, length);
             return new HeightMeasured(
                     Optional.empty(),
-                    new Reach(0, length),
+                    new Reach(-THICK, length),
                     new Mark(station, wall),
                     new Mark(station, lowest),
                     false,

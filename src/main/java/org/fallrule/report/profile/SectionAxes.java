@@ -49,7 +49,7 @@ final class SectionAxes {
         double unit = section.units().metres();
         double bottom = origin.y + viewport.height();
         Ticks ticks = Ticks.stations(
-                section.reach().from() / unit,
+                Math.max(0, section.reach().from()) / unit,
                 section.reach().to() / unit,
                 unit * section.scale().pxPerMetre());
         for (double place : ticks.all()) {

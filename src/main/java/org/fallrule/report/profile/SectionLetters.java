@@ -116,26 +116,27 @@ final class SectionLetters {
     }
 
     private void value(Shape.Dimension dimension) {
-        beside(onSheet.apply(line(dimension)), dimension.text(), 14, "m-label m-value-label");
+        beside(onSheet.apply(line(dimension)), dimension.text(), 14, "m-label m-value-label", true);
     }
 
     private void label(Shape.Label label) {
         switch (label.rank()) {
             case SURFACE -> notKnown(label);
-            case LIMIT -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label m-limit-label");
-            default -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label");
+            case LIMIT -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label m-limit-label", label.kept());
+            default -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label", label.kept());
         }
     }
 
     /** Words beside what they name, wherever there is most room. */
-    private void beside(Geometry thing, String words, double font, String style) {
+    private void beside(Geometry thing, String words, double font, String style, boolean kept) {
         LabelCandidates boxes = new LabelCandidates(TextWidth.of(words, font) + 6, font * 1.25);
         List<Envelope> candidates = new ArrayList<>();
         if (thing.getDimension() == 1 && thing.getLength() > 0) {
             candidates.addAll(boxes.beside(thing, GAPS));
         }
         candidates.addAll(boxes.around(thing.getInteriorPoint().getCoordinate(), GAPS));
-        placer.placeAnyway(candidates).ifPresent(box -> text(style, words, box.centre()));
+        Optional<Envelope> found = kept ? placer.placeAnyway(candidates) : placer.place(candidates);
+        found.ifPresent(box -> text(style, words, box.centre()));
     }
 
     private void notKnown(Shape.Label label) {

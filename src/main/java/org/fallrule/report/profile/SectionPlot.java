@@ -118,7 +118,7 @@ final class SectionPlot {
         }
     }
 
-    private static String style(Look look) {
+    static String style(Look look) {
         if (SectionKey.isUtility(look)) {
             return look.cssClass() + " s-xing";
         }

@@ -1,8 +1,11 @@
 package org.fallrule.report.profile;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
 import org.fallrule.network.FlowLine;
@@ -13,17 +16,29 @@ import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.Clip;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
+import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.Shape;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
-/** The profile of one finding about a height: the ground and the drain there, what was measured, its value and the limit. */
+/**
+ * The profile of one finding about a height: the ground and the drain there, what was measured, its value and the limit.
+ * What the key of the long sections explains it does not explain again.
+ */
 public final class SectionSnippet {
+    /** What its key does not speak of. */
+    public static final Set<Look> EXPLAINED = Arrays.stream(Look.values())
+            .filter(look -> SectionKey.isUtility(look) || SectionKey.isOfDrain(look))
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final SectionForm FORM = SectionForm.SNIPPET;
     /** Room in pixels around what is drawn. */
-    private static final double MARGIN = 12;
+    private static final double MARGIN = 18;
+    /** Metres beyond any height. */
+    private static final double FAR = 1e6;
 
     private final Report report;
     private final Finding finding;
@@ -50,7 +65,7 @@ public final class SectionSnippet {
                 .toList();
         String about = PlainText.clipped(Sentence.about(finding.observation()), 200);
         String says = PlainText.clipped(Sentence.of(finding), 600);
-        Drawing drawing = new Drawing("Profile of " + about, says, view, layers);
+        Drawing drawing = new Drawing("Profile of " + about, says, view, ScaleBar.GroundUnit.of(report.site()), layers);
         return new Section(
                 height.reach(),
                 SheetUnits.of(report.site()),
@@ -63,20 +78,20 @@ public final class SectionSnippet {
     }
 
     private SectionScale scale() {
-        double range = extent(SectionScale.NATURAL, layers(SectionScale.NATURAL)).getHeight();
+        SectionForm inside =
+                FORM.wide(FORM.width() - 2 * MARGIN).low(FORM.greatestHeight() - 2 * MARGIN);
         double length = height.reach().length().metres();
-        if (!height.isTrue()) {
-            return SectionScale.fitting(length, range, FORM);
-        }
-        double px = Math.min(FORM.plotWidth() / length, (FORM.greatestHeight() - 2 * MARGIN) / range);
-        return new SectionScale(1, px);
+        SectionScale fullWidth = SectionScale.fitting(length, 0, inside).natural();
+        double range = extent(fullWidth, layers(fullWidth)).getHeight();
+        return height.isTrue()
+                ? new SectionScale(1, Math.min(fullWidth.pxPerMetre(), inside.greatestHeight() / range))
+                : SectionScale.fitting(length, range, inside);
     }
 
     /** What is drawn between the ends of the reach. */
     private Envelope extent(SectionScale scale, List<DrawingLayer> layers) {
         Reach reach = height.reach();
-        double far = 1e6;
-        Clip between = new Clip(new Envelope(reach.from() - 0.3, reach.to() + 1e-6, -far, far));
+        Clip between = new Clip(new Envelope(reach.from(), reach.to(), -FAR, FAR));
         Envelope extent = new Envelope();
         layers.stream().flatMap(layer -> within(layer, between).shapes().stream()).forEach(shape -> {
             geometry(shape).ifPresent(drawn -> extent.expandToInclude(drawn.getEnvelopeInternal()));
@@ -100,16 +115,11 @@ public final class SectionSnippet {
     /** The extent with room around it, no lower than the form asks; heights drawn true fill its width. */
     private Envelope grown(Envelope extent, SectionScale scale) {
         Envelope view = new Envelope(
-                Math.min(extent.getMinX(), height.reach().from()),
-                Math.max(extent.getMaxX(), height.reach().to()),
-                extent.getMinY(),
-                extent.getMaxY());
-        view.expandBy(0, scale.metres(MARGIN));
-        double lacking = Math.max(0, scale.metres(FORM.leastHeight()) - view.getHeight());
-        view.expandBy(0, lacking / 2);
-        double widest = scale.metres(FORM.plotWidth());
-        double narrow = Math.min(scale.metres(2 * MARGIN), Math.max(0, widest - view.getWidth()));
-        view.expandBy((height.isTrue() ? Math.max(0, widest - view.getWidth()) : narrow) / 2, 0);
+                height.reach().from(), height.reach().to(), extent.getMinY(), extent.getMaxY());
+        view.expandBy(scale.metres(MARGIN));
+        double lower = Math.max(0, scale.metres(FORM.leastHeight()) - view.getHeight());
+        double narrower = height.isTrue() ? Math.max(0, scale.metres(FORM.plotWidth()) - view.getWidth()) : 0;
+        view.expandBy(narrower / 2, lower / 2);
         return view;
     }
 
@@ -134,6 +144,19 @@ public final class SectionSnippet {
         layers.add(new DrawingLayer("ground", new SectionGround(report.analysis(), line).shapes(scale)));
         layers.add(new DrawingLayer("structure", SectionStructures.shapes(stands, scale)));
         layers.add(new DrawingLayer("utility", crossings.known(scale)));
+        layers.add(new DrawingLayer("names", names(stands, scale)));
+    }
+
+    private static List<Shape> names(List<Stand> stands, SectionScale scale) {
+        List<Shape> names = new ArrayList<>();
+        for (Stand stand : stands) {
+            stand.rim()
+                    .or(stand::ground)
+                    .filter(top -> !stand.name().equals("joint"))
+                    .map(top -> LimitLine.point(scale.at(stand.station(), top)))
+                    .ifPresent(top -> names.add(new Shape.Label(Shape.Rank.INLET, stand.name(), top, false)));
+        }
+        return names;
     }
 
     private static DrawingLayer within(DrawingLayer layer, Clip clip) {
@@ -157,7 +180,7 @@ public final class SectionSnippet {
         }
         if (shape instanceof Shape.Label label) {
             Geometry part = clip.of(label.of());
-            return part.isEmpty() ? Stream.of() : Stream.of(new Shape.Label(label.rank(), label.text(), part, true));
+            return part.isEmpty() ? Stream.of() : Stream.of(new Shape.Label(label.rank(), label.text(), part, label.kept()));
         }
         return Stream.of(shape);
     }

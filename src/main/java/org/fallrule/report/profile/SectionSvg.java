@@ -20,14 +20,14 @@ public final class SectionSvg {
     private final SectionPainter painter;
 
     private SectionSvg(Svg svg, Section section, String prefix) {
-        this(svg, section, prefix, new SvgCanvas(svg, prefix));
+        this(svg, section, prefix, new SectionPainter(new SvgCanvas(svg, prefix), section));
     }
 
-    private SectionSvg(Svg svg, Section section, String prefix, SvgCanvas canvas) {
+    private SectionSvg(Svg svg, Section section, String prefix, SectionPainter painter) {
         this.svg = svg;
         this.section = section;
         this.prefix = prefix;
-        this.painter = new SectionPainter(canvas, section);
+        this.painter = painter;
     }
 
     /**
@@ -44,7 +44,9 @@ public final class SectionSvg {
     /** The SVG of one finding's profile for a page that carries the styles; its shapes do not say which feature they are part of. */
     public static String snippet(Section section, String prefix) {
         Svg svg = new Svg();
-        SectionSvg snippet = new SectionSvg(svg, section, prefix, SvgCanvas.nameless(svg, prefix));
+        SectionPainter painter =
+                new SectionPainter(SvgCanvas.nameless(svg, prefix), section, SectionSnippet.EXPLAINED);
+        SectionSvg snippet = new SectionSvg(svg, section, prefix, painter);
         snippet.head("class", "map profile");
         snippet.definitions();
         snippet.painter.draw();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fallrule.measure.Printed;
-import org.fallrule.network.Station;
 import org.fallrule.report.gradesheet.SheetUnits;
 
 /**
@@ -15,7 +14,7 @@ import org.fallrule.report.gradesheet.SheetUnits;
  */
 record Ticks(double step, List<Double> all) {
     private static final double[] HEIGHTS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 500, 1000};
-    private static final double[] STATIONS = {0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
+    private static final double[] STATIONS = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
 
     static Ticks heights(double from, double to, double pxPerUnit) {
         return of(HEIGHTS, from, to, 24 / pxPerUnit);
@@ -45,9 +44,8 @@ record Ticks(double step, List<Double> all) {
     /** {@code 0+40} in feet, {@code 12} in metres. */
     static String station(double place, SheetUnits units) {
         long whole = Math.round(place);
-        boolean between = Math.abs(place - whole) > 1e-6;
-        return units == SheetUnits.FEET && !between
+        return units == SheetUnits.FEET
                 ? String.format(Locale.ROOT, "%d+%02d", whole / 100, whole % 100)
-                : units == SheetUnits.FEET ? new Station(place * units.metres()).toString() : Printed.trimmed(place);
+                : String.valueOf(whole);
     }
 }
