@@ -35,7 +35,7 @@ public final class Furniture {
     }
 
     /** With a legend that leaves out what a larger drawing beside it explains. */
-    Furniture(Canvas canvas, Drawing drawing, double width, Set<Look> explained) {
+    public Furniture(Canvas canvas, Drawing drawing, double width, Set<Look> explained) {
         this.canvas = canvas;
         this.unit = drawing.unit();
         this.width = width;

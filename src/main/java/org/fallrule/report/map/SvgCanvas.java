@@ -109,7 +109,7 @@ public final class SvgCanvas implements Canvas {
     }
 
     @Override
-    public void link(int finding, String title, Runnable content) {
+    public void link(int finding, String title, Coordinate middle, double radius, Runnable content) {
         svg.open("a", "href", "#finding-" + finding, "aria-label", finding + ": " + title);
         svg.leaf("title", finding + ": " + title);
         content.run();

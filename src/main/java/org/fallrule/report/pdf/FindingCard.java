@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
@@ -13,6 +14,7 @@ import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.Furniture;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.MapPainter;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.SnippetDrawing;
@@ -31,13 +33,17 @@ final class FindingCard {
     private static final int TITLE = 140;
 
     private final Galley galley;
+    private final int number;
     private final String title;
     private final List<Fact> facts;
     private final Optional<Drawing> map;
+    private final Set<Look> explained;
     private final Optional<Section> profile;
 
-    FindingCard(Galley galley, Report report, int number, Finding finding) {
+    FindingCard(Galley galley, Report report, Set<Look> explained, int number, Finding finding) {
+        this.explained = explained;
         this.galley = galley;
+        this.number = number;
         this.title = number + "  " + finding.outcome().spoken() + ", "
                 + finding.weight().word() + ": " + PlainText.clipped(finding.title(), TITLE);
         this.facts = facts(finding);
@@ -60,25 +66,28 @@ final class FindingCard {
     void write() throws IOException {
         PdfPages pages = galley.pages();
         double most = pages.height() - HEADING;
-        double width = pages.width() - (map.isPresent() || profile.isPresent() ? MAP_PX * SCALE + GAP : 0);
+        double width = pages.width() - (map.isPresent() ? MAP_PX * SCALE + GAP : 0);
         double words = facts.stream()
                         .mapToInt(fact -> galley.factLines(fact, width).size())
                         .sum()
                 * Galley.LINE;
-        double above = map.map(drawing -> height(drawing) * SCALE + BETWEEN).orElse(0.0);
-        double picture = above + profile.map(this::height).orElse(0.0) * SCALE;
-        galley.heading(3, title, Math.min(most, Math.max(words, picture)));
+        double below = profile.map(section -> height(section) * SCALE + BETWEEN).orElse(0.0);
+        double picture = map.map(this::height).orElse(0.0) * SCALE;
+        galley.headingOf(number, title, Math.min(most, Math.max(words + below, picture)));
         if (map.isPresent()) {
             figure(map.get(), width + GAP);
-        }
-        if (profile.isPresent()) {
-            figure(profile.get(), width + GAP, above);
         }
         double before = pages.y();
         int page = pages.number();
         PDStructureElement table = galley.under("Table");
         for (Fact fact : facts) {
             galley.fact(table, fact, width);
+        }
+        if (profile.isPresent()) {
+            pages.room(Math.min(below, pages.height()));
+            pages.skip(BETWEEN);
+            figure(profile.get(), width - MAP_PX * SCALE);
+            pages.skip(below - BETWEEN);
         }
         if (pages.number() == page) {
             pages.skip(Math.max(0, picture - (before - pages.y())));
@@ -102,8 +111,7 @@ final class FindingCard {
         return new SectionPainter(nowhere, section, SectionSnippet.EXPLAINED).height();
     }
 
-    private void figure(Section section, double left, double below) throws IOException {
-        galley.pages().skip(below);
+    private void figure(Section section, double left) throws IOException {
         galley.figure(
                 section.drawing().title() + ". " + section.drawing().description(),
                 left,
@@ -111,11 +119,10 @@ final class FindingCard {
                 height(section) * SCALE,
                 SCALE,
                 canvas -> new SectionPainter(canvas, section, SectionSnippet.EXPLAINED).draw());
-        galley.pages().skip(-below);
     }
 
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
-        return new Furniture(canvas, drawing, MAP_PX);
+        return new Furniture(canvas, drawing, MAP_PX, explained);
     }
 
     private void figure(Drawing drawing, double left) throws IOException {

@@ -181,6 +181,8 @@ final class SectionLetters {
         canvas.link(
                 badge.number(),
                 badge.title(),
+                box.centre(),
+                BADGE / 2,
                 () -> BadgeSign.draw(canvas, badge.outcome(), String.valueOf(badge.number()), box.centre(), BADGE / 2));
     }
 }

@@ -26,12 +26,12 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * The profile of one finding about a height: the ground and the drain there, what was measured, its value and the limit.
- * What the key of the long sections explains it does not explain again.
+ * What the key of the long sections explains it does not explain again, nor the limit, at which its words stand.
  */
 public final class SectionSnippet {
     /** What its key does not speak of. */
     public static final Set<Look> EXPLAINED = Arrays.stream(Look.values())
-            .filter(look -> SectionKey.isUtility(look) || SectionKey.isOfDrain(look))
+            .filter(look -> SectionKey.isUtility(look) || SectionKey.isOfDrain(look) || look == Look.LEVEL_LIMIT)
             .collect(Collectors.toUnmodifiableSet());
 
     private static final SectionForm FORM = SectionForm.SNIPPET;
