@@ -6,20 +6,26 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** The ground over the axis of a pipe, whether or not the pipe's own levels are known, and what lies on it. */
 public final class GroundAlong {
     private final SiteAnalysis analysis;
-    private final PipeRun run;
+    private final LineString line;
     private final LengthIndexedLine stations;
     private final double length;
 
     public GroundAlong(SiteAnalysis analysis, PipeRun run) {
+        this(analysis, run.axis());
+    }
+
+    /** The ground over any line. */
+    public GroundAlong(SiteAnalysis analysis, LineString line) {
         this.analysis = analysis;
-        this.run = run;
-        this.stations = new LengthIndexedLine(run.axis());
-        this.length = run.axis().getLength();
+        this.line = line;
+        this.stations = new LengthIndexedLine(line);
+        this.length = line.getLength();
     }
 
     /**
@@ -50,7 +56,7 @@ public final class GroundAlong {
     /** The pieces one after the other. */
     public List<Piece> pieces() {
         List<Double> cuts = cuts(
-                analysis.ground().map(ground -> ground.breaksAlong(run.axis())).orElse(List.of()));
+                analysis.ground().map(ground -> ground.breaksAlong(line)).orElse(List.of()));
         List<Piece> pieces = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
             pieces.add(piece(cuts.get(i - 1), cuts.get(i)));
@@ -68,7 +74,7 @@ public final class GroundAlong {
     /** What lies above, one stretch after the other. */
     public List<Surface> surfaces() {
         SurfaceAbove above = analysis.surfaces();
-        List<Double> cuts = cuts(above.breaksAlong(run.axis()));
+        List<Double> cuts = cuts(above.breaksAlong(line));
         List<Surface> surfaces = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
             double middle = (cuts.get(i - 1) + cuts.get(i)) / 2;

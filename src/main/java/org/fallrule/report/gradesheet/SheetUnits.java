@@ -7,8 +7,9 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.Station;
+import org.fallrule.site.Site;
 
-/** The units of a grade sheet. */
+/** The units of a sheet for the field: of a grade sheet, of a long section. */
 public enum SheetUnits {
     FEET(Unit.FOOT, Unit.ELEVATION_FOOT) {
         @Override
@@ -17,7 +18,7 @@ public enum SheetUnits {
         }
 
         @Override
-        String size(Length diameter) {
+        public String size(Length diameter) {
             return Printed.trimmed(Math.round(diameter.in(Unit.INCH) * 100) / 100.0) + " in";
         }
 
@@ -39,7 +40,7 @@ public enum SheetUnits {
         }
 
         @Override
-        String size(Length diameter) {
+        public String size(Length diameter) {
             return Printed.of(diameter, Unit.MILLIMETRE);
         }
 
@@ -55,12 +56,22 @@ public enum SheetUnits {
         }
     };
 
+    /** The units of a plan whose heights are in metres, or of one whose heights are in feet. */
+    public static SheetUnits of(Site site) {
+        return site.metric() ? METRES : FEET;
+    }
+
     private final Unit length;
     private final Unit height;
 
     SheetUnits(Unit length, Unit height) {
         this.length = length;
         this.height = height;
+    }
+
+    /** Metres in the unit of lengths and heights. */
+    public double metres() {
+        return length.toSi();
     }
 
     /** The sign of the unit. */
@@ -72,7 +83,7 @@ public enum SheetUnits {
     public abstract String station(double metres);
 
     /** A nominal diameter, with its unit. */
-    abstract String size(Length diameter);
+    public abstract String size(Length diameter);
 
     /** The depth of a utility, with its unit. */
     abstract String depth(Length depth);

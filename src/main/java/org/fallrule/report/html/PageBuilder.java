@@ -25,6 +25,8 @@ import org.fallrule.report.map.Sheet;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.SvgWriter;
 import org.fallrule.report.profile.SectionDrawing;
+import org.fallrule.report.profile.SectionSnippet;
+import org.fallrule.report.profile.SectionSvg;
 import org.fallrule.report.water.StormWords;
 import org.fallrule.rulebook.RuleBook;
 
@@ -85,8 +87,7 @@ final class PageBuilder {
 
     private FindingView view(int number, Finding finding) {
         Optional<String> map = finding.outcome().isOpen() || isDistance(finding)
-                ? SnippetDrawing.of(report, finding)
-                        .map(drawing -> SvgWriter.snippet(drawing, "map-" + number, explained))
+                ? Optional.of(maps(number, finding)).filter(drawn -> !drawn.isEmpty())
                 : Optional.empty();
         return FindingView.of(
                 number,
@@ -94,6 +95,17 @@ final class PageBuilder {
                 RemedyWords.of(report, finding),
                 map,
                 FindingPlace.of(finding, Stretch.of(finding, lines)));
+    }
+
+    /** The finding in plan and, where it measured a height, in profile. */
+    private String maps(int number, Finding finding) {
+        String plan = SnippetDrawing.of(report, finding)
+                .map(drawing -> SvgWriter.snippet(drawing, "map-" + number, explained))
+                .orElse("");
+        String profile = SectionSnippet.of(report, finding)
+                .map(section -> SectionSvg.snippet(section, "profile-" + number))
+                .orElse("");
+        return plan + profile;
     }
 
     private static boolean isDistance(Finding finding) {

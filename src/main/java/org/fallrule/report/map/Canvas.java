@@ -67,6 +67,6 @@ public interface Canvas {
         titled(title, content);
     }
 
-    /** Everything painted meanwhile leads to a finding. */
-    void link(int finding, String title, Runnable content);
+    /** Everything painted meanwhile, a sign about a place, leads to a finding. */
+    void link(int finding, String title, Coordinate middle, double radius, Runnable content);
 }

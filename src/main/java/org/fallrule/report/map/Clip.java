@@ -11,11 +11,11 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The part of a plan that a view shows. */
-final class Clip {
+public final class Clip {
     private final Envelope view;
     private final Geometry frame;
 
-    Clip(Envelope view) {
+    public Clip(Envelope view) {
         this.view = view.copy();
         this.frame = new GeometryFactory().toGeometry(view);
     }
@@ -28,7 +28,7 @@ final class Clip {
     }
 
     /** The part of a geometry of one kind, point, line or area, that lies in the view; lines keep their direction. */
-    Geometry of(Geometry geometry) {
+    public Geometry of(Geometry geometry) {
         if (!view.intersects(geometry.getEnvelopeInternal())) {
             return geometry.getFactory().createEmpty(geometry.getDimension());
         }

@@ -3,13 +3,14 @@ package org.fallrule.report.map;
 import org.locationtech.jts.geom.Coordinate;
 
 /** A measured distance: a line with a tick and an arrow at each end; where it is short the arrows point in from outside. */
-final class DimensionLine {
+public final class DimensionLine {
     private static final double SHORT = 30;
     private static final double TAIL = 18;
 
     private DimensionLine() {}
 
-    static void draw(Canvas canvas, Coordinate from, Coordinate to) {
+    /** Draws it from the one place to the other; as a ring where they are one. */
+    public static void draw(Canvas canvas, Coordinate from, Coordinate to) {
         double length = from.distance(to);
         if (length < 1) {
             Signs.draw(canvas, Look.MEASURED_PLACE, from);

@@ -11,9 +11,10 @@ import org.locationtech.jts.geom.Envelope;
  * @param title what it shows, in a few words
  * @param description what a reader who cannot see it must know
  * @param view the part of the plan that is shown, in metres of the local frame; neither side is zero
+ * @param unit the unit of its scale bar
  * @param layers the lowest first
  */
-public record Drawing(String title, String description, Envelope view, List<DrawingLayer> layers) {
+public record Drawing(String title, String description, Envelope view, ScaleBar.GroundUnit unit, List<DrawingLayer> layers) {
     public Drawing {
         view = view.copy();
         layers = List.copyOf(layers);

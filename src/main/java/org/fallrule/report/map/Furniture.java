@@ -30,14 +30,14 @@ public final class Furniture {
     private final List<Entry> entries = new ArrayList<>();
     private final int columns;
 
-    public Furniture(Canvas canvas, Drawing drawing, ScaleBar.GroundUnit unit, double width) {
-        this(canvas, drawing, unit, width, Set.of());
+    public Furniture(Canvas canvas, Drawing drawing, double width) {
+        this(canvas, drawing, width, Set.of());
     }
 
     /** With a legend that leaves out what a larger drawing beside it explains. */
-    Furniture(Canvas canvas, Drawing drawing, ScaleBar.GroundUnit unit, double width, Set<Look> explained) {
+    public Furniture(Canvas canvas, Drawing drawing, double width, Set<Look> explained) {
         this.canvas = canvas;
-        this.unit = unit;
+        this.unit = drawing.unit();
         this.width = width;
         Set<Look> looks = Looks.shownIn(drawing);
         for (Look look : Look.values()) {

@@ -46,6 +46,8 @@ final class LetteringPainter {
         canvas.link(
                 mark.badge().number(),
                 mark.badge().title(),
+                mark.box().centre(),
+                Lettering.BADGE_PX / 2,
                 () -> BadgeSign.draw(
                         canvas,
                         mark.badge().outcome(),

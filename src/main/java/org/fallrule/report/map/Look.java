@@ -77,6 +77,7 @@ public enum Look {
     INVERT("invert", Ink.line("#16202b", "#f2f4f6", 2.4)),
     PIPE_WALL("drain pipe, outside", Ink.area("#d3d9de", "#3b454e").edged("#16202b", "#f2f4f6", 1)),
     COVER_LIMIT("limit of cover", Ink.line("#a3391c", "#f0937a", 1.8).dashed("4 3")),
+    LEVEL_LIMIT("limit", Ink.line("#a3391c", "#f0937a", 1.8).dashed("9 3 2 3")),
     STRUCTURE("structure", Ink.area("#ffffff", "#14181c").edged("#16202b", "#f2f4f6", 1.8)),
     LAWN("lawn", Ink.area("#eaf1e3", "#222d22").edged("#8ba37c", "#6f8a63", 1)),
     SURFACE_UNKNOWN(

@@ -69,7 +69,12 @@ public final class PlanDrawing {
         if (!badges.isEmpty()) {
             layers.add(new DrawingLayer("findings", badges));
         }
-        return new Drawing("Plan of " + PlainText.of(report.site().name()), description(), view, layers);
+        return new Drawing(
+                "Plan of " + PlainText.of(report.site().name()),
+                description(),
+                view,
+                ScaleBar.GroundUnit.of(report.site()),
+                layers);
     }
 
     private Envelope extent() {

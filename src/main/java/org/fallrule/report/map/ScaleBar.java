@@ -1,6 +1,7 @@
 package org.fallrule.report.map;
 
 import org.fallrule.measure.Length;
+import org.fallrule.site.Site;
 
 /**
  * A bar of a round length.
@@ -19,6 +20,11 @@ public record ScaleBar(int number, GroundUnit unit, double px) {
 
         private final double metres;
         private final String symbol;
+
+        /** The unit of a plan whose heights are in metres, or of one whose heights are in feet. */
+        public static GroundUnit of(Site site) {
+            return site.metric() ? METRES : FEET;
+        }
 
         GroundUnit(double metres, String symbol) {
             this.metres = metres;

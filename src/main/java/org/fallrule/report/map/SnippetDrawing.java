@@ -56,7 +56,12 @@ public final class SnippetDrawing {
         features.stream().filter(layer -> !isGround(layer.name())).forEach(layers::add);
         layers.add(new DrawingLayer("measured", measured(where, view)));
         String about = PlainText.clipped(Sentence.about(finding.observation()), 200);
-        return new Drawing("Map of " + about, PlainText.clipped(Sentence.of(finding), 600), view, layers);
+        return new Drawing(
+                "Map of " + about,
+                PlainText.clipped(Sentence.of(finding), 600),
+                view,
+                ScaleBar.GroundUnit.of(report.site()),
+                layers);
     }
 
     private static boolean isGround(String layer) {

@@ -30,6 +30,11 @@ public final class SvgCanvas implements Canvas {
         this.prefix = prefix;
     }
 
+    /** A canvas whose shapes do not say which feature they are part of. */
+    public static SvgCanvas nameless(Svg svg, String prefix) {
+        return new SvgCanvas(svg, prefix, false);
+    }
+
     @Override
     public void area(Look look, Geometry px) {
         svg.empty("path", Looks.areaAttributes(look, prefix, Svg.path(px)));
@@ -104,7 +109,7 @@ public final class SvgCanvas implements Canvas {
     }
 
     @Override
-    public void link(int finding, String title, Runnable content) {
+    public void link(int finding, String title, Coordinate middle, double radius, Runnable content) {
         svg.open("a", "href", "#finding-" + finding, "aria-label", finding + ": " + title);
         svg.leaf("title", finding + ": " + title);
         content.run();

@@ -55,7 +55,7 @@ public final class SvgWriter {
     }
 
     private String write(Sheet sheet, Optional<String> style) {
-        Furniture furniture = new Furniture(canvas, drawing, ScaleBar.GroundUnit.FEET, sheet.legendWidth(), explained);
+        Furniture furniture = new Furniture(canvas, drawing, sheet.legendWidth(), explained);
         boolean beside = sheet.legendBeside();
         double width = beside ? sheet.mapWidth() + 2 * GAP + sheet.legendWidth() : sheet.mapWidth();
         double height =
@@ -97,33 +97,10 @@ public final class SvgWriter {
         svg.close("clipPath");
         for (Look look : Looks.shownIn(drawing)) {
             if (look.ink().hatch() != Ink.Hatch.NONE) {
-                hatch(look);
+                Hatches.write(svg, look, prefix);
             }
         }
         svg.close("defs");
-    }
-
-    private void hatch(Look look) {
-        boolean slant = look.ink().hatch() == Ink.Hatch.SLANT;
-        svg.open(
-                "pattern",
-                "id",
-                Looks.hatchId(look, prefix),
-                "width",
-                7,
-                "height",
-                7,
-                "patternUnits",
-                "userSpaceOnUse",
-                "patternTransform",
-                slant ? "rotate(45)" : "rotate(30)");
-        svg.empty("rect", "class", look.cssClass() + "-ground", "width", 7, "height", 7);
-        if (slant) {
-            svg.empty("path", "class", look.cssClass() + "-hatch", "d", "M0 0V7");
-        } else {
-            svg.empty("circle", "class", look.cssClass() + "-dots", "cx", 3, "cy", 3, "r", 1.1);
-        }
-        svg.close("pattern");
     }
 
     /** What a page needs to find a place of the local frame on the map: its left and upper edge in metres, pixels to a metre. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
@@ -14,11 +15,14 @@ import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.Furniture;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.MapPainter;
 import org.fallrule.report.map.PlainText;
-import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.SnippetDrawing;
 import org.fallrule.report.map.Viewport;
+import org.fallrule.report.profile.Section;
+import org.fallrule.report.profile.SectionPainter;
+import org.fallrule.report.profile.SectionSnippet;
 
 /** One finding with every fact, and its map beside them. */
 final class FindingCard {
@@ -26,21 +30,26 @@ final class FindingCard {
     private static final double SCALE = 0.62;
     private static final double GAP = 14;
     private static final double HEADING = 34;
+    private static final double BETWEEN = 4;
     private static final int TITLE = 140;
 
     private final Galley galley;
-    private final Report report;
+    private final int number;
     private final String title;
     private final List<Fact> facts;
     private final Optional<Drawing> map;
+    private final Set<Look> explained;
+    private final Optional<Section> profile;
 
-    FindingCard(Galley galley, Report report, int number, Finding finding) {
+    FindingCard(Galley galley, Report report, Set<Look> explained, int number, Finding finding) {
+        this.explained = explained;
         this.galley = galley;
-        this.report = report;
+        this.number = number;
         this.title = number + "  " + finding.outcome().spoken() + ", "
                 + finding.weight().word() + ": " + PlainText.clipped(finding.title(), TITLE);
         this.facts = facts(report, finding);
         this.map = SnippetDrawing.of(report, finding);
+        this.profile = SectionSnippet.of(report, finding);
     }
 
     private static List<Fact> facts(Report report, Finding finding) {
@@ -64,8 +73,9 @@ final class FindingCard {
                         .mapToInt(fact -> galley.factLines(fact, width).size())
                         .sum()
                 * Galley.LINE;
+        double below = profile.map(section -> height(section) * SCALE + BETWEEN).orElse(0.0);
         double picture = map.map(this::height).orElse(0.0) * SCALE;
-        galley.heading(3, title, Math.min(most, Math.max(words, picture)));
+        galley.headingOf(number, title, Math.min(most, Math.max(words + below, picture)));
         if (map.isPresent()) {
             figure(map.get(), width + GAP);
         }
@@ -74,6 +84,12 @@ final class FindingCard {
         PDStructureElement table = galley.under("Table");
         for (Fact fact : facts) {
             galley.fact(table, fact, width);
+        }
+        if (profile.isPresent()) {
+            pages.room(Math.min(below, pages.height()));
+            pages.skip(BETWEEN);
+            figure(profile.get(), width - MAP_PX * SCALE);
+            pages.skip(below - BETWEEN);
         }
         if (pages.number() == page) {
             pages.skip(Math.max(0, picture - (before - pages.y())));
@@ -91,9 +107,24 @@ final class FindingCard {
                 + furniture(nowhere, drawing).height();
     }
 
+    private double height(Section section) {
+        PdfCanvas nowhere =
+                new PdfCanvas(galley.pages().content(), galley.regular(), galley.bold(), 0, 0, PdfCanvas.POINTS);
+        return new SectionPainter(nowhere, section, SectionSnippet.EXPLAINED).height();
+    }
+
+    private void figure(Section section, double left) throws IOException {
+        galley.figure(
+                section.drawing().title() + ". " + section.drawing().description(),
+                left,
+                MAP_PX * SCALE,
+                height(section) * SCALE,
+                SCALE,
+                canvas -> new SectionPainter(canvas, section, SectionSnippet.EXPLAINED).draw());
+    }
+
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
-        ScaleBar.GroundUnit unit = report.site().metric() ? ScaleBar.GroundUnit.METRES : ScaleBar.GroundUnit.FEET;
-        return new Furniture(canvas, drawing, unit, MAP_PX);
+        return new Furniture(canvas, drawing, MAP_PX, explained);
     }
 
     private void figure(Drawing drawing, double left) throws IOException {

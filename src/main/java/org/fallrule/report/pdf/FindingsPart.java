@@ -2,8 +2,12 @@ package org.fallrule.report.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import org.fallrule.finding.Finding;
 import org.fallrule.report.Report;
+import org.fallrule.report.map.Look;
+import org.fallrule.report.map.PlanDrawing;
+import org.fallrule.report.map.SvgWriter;
 
 /** The findings: those that need a person each with its map and every fact, the settled ones in a table. */
 final class FindingsPart {
@@ -19,12 +23,16 @@ final class FindingsPart {
         galley.heading(2, "Findings", 120);
         galley.paragraph(
                 "Binding ones first, then advice; of each those that fail, are borderline, cannot be told. A number on the plan or in a long"
-                        + " section is that of a finding.");
+                        + " section is that of a finding. Signs and lines that the plan's legend and the key of the long"
+                        + " sections explain are not explained again.");
+        Set<Look> explained = PlanDrawing.extent(report)
+                .map(extent -> SvgWriter.legend(PlanDrawing.in(report, extent)))
+                .orElse(Set.of());
         List<Finding> findings = report.byNeed();
         int settled = 0;
         for (int i = 0; i < findings.size(); i++) {
             if (findings.get(i).outcome().isOpen()) {
-                new FindingCard(galley, report, i + 1, findings.get(i)).write();
+                new FindingCard(galley, report, explained, i + 1, findings.get(i)).write();
                 settled = i + 1;
             }
         }

@@ -24,12 +24,14 @@ final class Galley {
     private final Typeface regular;
     private final Typeface bold;
     private final Bookmarks bookmarks;
+    private final FindingLinks links;
 
     Galley(PDDocument document, Paper paper) throws IOException {
         this.pages = new PdfPages(document, paper);
         this.regular = Typeface.regular(document);
         this.bold = Typeface.semibold(document);
         this.bookmarks = new Bookmarks(document);
+        this.links = new FindingLinks(pages.tags());
     }
 
     PdfPages pages() {
@@ -42,6 +44,12 @@ final class Galley {
 
     Typeface bold() {
         return bold;
+    }
+
+    /** Leads the numbers on the drawings to their findings, and closes the last page with what stands at the foot of each. */
+    void close(String foot) throws IOException {
+        links.close();
+        pages.close(regular, foot);
     }
 
     /** A text from a plan as it is printed: whole, or its beginning with an ellipsis. */
@@ -63,6 +71,12 @@ final class Galley {
             pages.text(element, bold, size, 0, size * 1.1, line);
             pages.skip(size * 1.4);
         }
+    }
+
+    /** The heading of a finding, to which its number on the drawings leads. */
+    void headingOf(int finding, String text, double with) throws IOException {
+        heading(3, text, with);
+        links.at(finding, pages.page(), pages.y() + HEADINGS[2] * 1.4);
     }
 
     /** An element of the document's own. */
@@ -151,8 +165,10 @@ final class Galley {
         pages.content()
                 .beginMarkedContent(COSName.getPDFName("Figure"), pages.tags().mark(figure, pages.page()));
         pages.content().saveGraphicsState();
-        painting.paint(new PdfCanvas(pages.content(), regular, bold, x, pages.y(), scale));
+        PdfCanvas canvas = new PdfCanvas(pages.content(), regular, bold, x, pages.y(), scale);
+        painting.paint(canvas);
         pages.content().restoreGraphicsState();
         pages.content().endMarkedContent();
+        links.over(canvas.links(), pages.page());
     }
 }

@@ -1,6 +1,8 @@
 package org.fallrule.report.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
@@ -25,6 +27,7 @@ final class PdfCanvas implements Canvas {
     private final Typeface regular;
     private final Typeface bold;
     private final double scale;
+    private final List<Link> links = new ArrayList<>();
     private AffineTransformation onPage;
     private double degrees;
 
@@ -173,7 +176,24 @@ final class PdfCanvas implements Canvas {
     }
 
     @Override
-    public void link(int finding, String title, Runnable content) {
+    public void link(int finding, String title, Coordinate middle, double radius, Runnable content) {
         content.run();
+        Coordinate onSheet = onPage.transform(middle, new Coordinate());
+        links.add(new Link(finding, title, onSheet, radius * scale));
+    }
+
+    /**
+     * A place on the page that leads to a finding.
+     *
+     * @param finding its number
+     * @param title what it says
+     * @param middle in points from the page's lower left corner
+     * @param radius in points
+     */
+    record Link(int finding, String title, Coordinate middle, double radius) {}
+
+    /** What was painted that leads to findings. */
+    List<Link> links() {
+        return links;
     }
 }

@@ -10,7 +10,6 @@ import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.Furniture;
 import org.fallrule.report.map.MapPainter;
 import org.fallrule.report.map.PlanDrawing;
-import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.Viewport;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -116,8 +115,7 @@ final class PlanSheets {
     }
 
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
-        ScaleBar.GroundUnit unit = metric ? ScaleBar.GroundUnit.METRES : ScaleBar.GroundUnit.FEET;
-        return new Furniture(canvas, drawing, unit, galley.pages().width() / PdfCanvas.POINTS);
+        return new Furniture(canvas, drawing, galley.pages().width() / PdfCanvas.POINTS);
     }
 
     private void sheet(Layout layout, int number) throws IOException {

@@ -35,7 +35,7 @@ public final class ReportPdf {
             new ComputationsPart(galley, computations).write();
             new ChecklistPart(galley, report).write();
             new ClosingPart(galley, report).write();
-            galley.pages().close(galley.regular(), title + ", county " + report.county() + ", " + settings.reviewed());
+            galley.close(title + ", county " + report.county() + ", " + settings.reviewed());
             document.save(out);
             return out.toByteArray();
         } catch (IOException e) {

@@ -1,7 +1,9 @@
 package org.fallrule.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
@@ -13,6 +15,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 
 /** What each piece of a document is, for whoever has it read aloud: headings, paragraphs, tables (ISO 32000-1, 14.7 and 14.8). */
 final class Tags {
@@ -21,6 +24,8 @@ final class Tags {
     private final PDStructureElement whole;
     /** For each page the elements that its marked pieces belong to, in the order of their numbers. */
     private final List<COSArray> pages = new ArrayList<>();
+    /** The elements that annotations belong to, in the order of the document. */
+    private final Map<PDAnnotation, PDStructureElement> held = new LinkedHashMap<>();
 
     Tags(PDDocument document) {
         this.document = document;
@@ -66,6 +71,7 @@ final class Tags {
 
     void begin(PDPage page) {
         page.setStructParents(pages.size());
+        page.getCOSObject().setName("Tabs", "S");
         pages.add(new COSArray());
     }
 
@@ -80,6 +86,16 @@ final class Tags {
         reference.setInt(COSName.MCID, number);
         kids(element).add(reference);
         return number;
+    }
+
+    /** Joins an annotation of a page to the element that it belongs to. */
+    void holds(PDStructureElement element, PDAnnotation annotation, PDPage page) {
+        COSDictionary reference = new COSDictionary();
+        reference.setItem(COSName.TYPE, COSName.getPDFName("OBJR"));
+        reference.setItem(COSName.OBJ, annotation);
+        reference.setItem(COSName.PG, page);
+        kids(element).add(reference);
+        held.put(annotation, element);
     }
 
     private static COSArray kids(PDStructureElement element) {
@@ -97,10 +113,17 @@ final class Tags {
             numbers.add(COSInteger.get(i));
             numbers.add(pages.get(i));
         }
+        int next = pages.size();
+        for (Map.Entry<PDAnnotation, PDStructureElement> each : held.entrySet()) {
+            each.getKey().setStructParent(next);
+            numbers.add(COSInteger.get(next));
+            numbers.add(each.getValue().getCOSObject());
+            next++;
+        }
         COSDictionary tree = new COSDictionary();
         tree.setItem(COSName.NUMS, numbers);
         root.getCOSObject().setItem(COSName.PARENT_TREE, tree);
-        root.setParentTreeNextKey(pages.size());
+        root.setParentTreeNextKey(next);
         document.getDocumentCatalog().setStructureTreeRoot(root);
     }
 }

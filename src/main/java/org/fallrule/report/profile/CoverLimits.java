@@ -3,6 +3,7 @@ package org.fallrule.report.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.fallrule.analysis.LongSection;
 import org.fallrule.analysis.Stretch;
 import org.fallrule.check.Limits;
@@ -30,12 +31,23 @@ final class CoverLimits {
     private final Report report;
     private final List<Limits> limits;
 
-    CoverLimits(Report report) {
+    private CoverLimits(Report report, Predicate<Rule> which) {
         this.report = report;
         this.limits = report.book().rules().stream()
                 .filter(rule -> rule.check().name().equals("cover"))
+                .filter(which)
                 .flatMap(rule -> leastCover(rule).stream())
                 .toList();
+    }
+
+    /** What all the rules of cover ask together. */
+    static CoverLimits of(Report report) {
+        return new CoverLimits(report, rule -> true);
+    }
+
+    /** What one rule asks, by its id. */
+    static CoverLimits of(Report report, String id) {
+        return new CoverLimits(report, rule -> rule.id().equals(id));
     }
 
     private static Optional<Limits> leastCover(Rule rule) {

@@ -44,6 +44,9 @@ final class PipeBand {
 
     static double height(Section section) {
         boolean any = section.facts().stream().anyMatch(facts -> fits(facts, section));
+        if (section.facts().isEmpty()) {
+            return 0;
+        }
         return any ? 5 * LINE + 10 : LINE + 10;
     }
 

@@ -6,7 +6,7 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
+import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.PlainText;
 
 /**
@@ -14,33 +14,32 @@ import org.fallrule.report.map.PlainText;
  *
  * @param from station in metres where it begins
  * @param to station in metres where it ends
+ * @param stations the two as printed
  * @param id its name
  * @param size nominal diameter
  * @param length plan length
  * @param fall how much it falls or rises
  * @param slope slope in percent
  */
-public record PipeFacts(double from, double to, String id, String size, String length, String fall, String slope) {
+public record PipeFacts(
+        double from, double to, String stations, String id, String size, String length, String fall, String slope) {
     private static final int NAME_LENGTH = 18;
 
-    static PipeFacts of(FlowLine.Leg leg) {
+    static PipeFacts of(FlowLine.Leg leg, SheetUnits units) {
         PipeRun run = leg.run();
         return new PipeFacts(
                 leg.start(),
                 leg.end(),
+                units.station(leg.start()) + " to " + units.station(leg.end()),
                 PlainText.clipped(run.id(), NAME_LENGTH),
-                run.diameter()
-                        .map(size -> Printed.trimmed(Math.round(size.in(Unit.INCH) * 100) / 100.0) + " in")
-                        .orElse("size ?"),
-                Printed.of(run.length(), Unit.FOOT),
-                run.fall().map(PipeFacts::fall).orElse("fall ?"),
+                run.diameter().map(units::size).orElse("size ?"),
+                units.withUnit(run.length()),
+                run.fall().map(fall -> fall(fall, units)).orElse("fall ?"),
                 run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse("slope ?"));
     }
 
-    private static String fall(Length fall) {
-        return fall.metres() < 0
-                ? "rises " + Printed.of(fall.times(-1), Unit.FOOT)
-                : "falls " + Printed.of(fall, Unit.FOOT);
+    private static String fall(Length fall, SheetUnits units) {
+        return fall.metres() < 0 ? "rises " + units.withUnit(fall.times(-1)) : "falls " + units.withUnit(fall);
     }
 
     /** For a cell under the pipe, one line each. */
@@ -50,7 +49,7 @@ public record PipeFacts(double from, double to, String id, String size, String l
 
     /** The whole in one line. */
     public String sentence() {
-        return id + ", " + new Station(from) + " to " + new Station(to) + ": " + size + ", " + length + " long, " + fall
+        return id + ", " + stations + ": " + size + ", " + length + " long, " + fall
                 + ", " + slope + ".";
     }
 }

@@ -1,13 +1,15 @@
 package org.fallrule.report.profile;
 
 import java.util.List;
-import org.fallrule.network.FlowLine;
+import org.fallrule.network.Reach;
+import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.Drawing;
 
 /**
  * A long section before it is printed.
  *
- * @param line the pipes
+ * @param reach the stations that the axis below has, in metres
+ * @param units the units of the axes
  * @param drawing the shapes: x is the station in metres, y the elevation in metres times the exaggeration
  * @param scale the scales
  * @param form the form it is made for
@@ -16,7 +18,8 @@ import org.fallrule.report.map.Drawing;
  * @param notes what is not drawn, and why, each a sentence
  */
 public record Section(
-        FlowLine line,
+        Reach reach,
+        SheetUnits units,
         Drawing drawing,
         SectionScale scale,
         SectionForm form,

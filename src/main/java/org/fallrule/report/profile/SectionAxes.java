@@ -1,6 +1,5 @@
 package org.fallrule.report.profile;
 
-import org.fallrule.measure.Unit;
 import org.fallrule.report.map.Canvas;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.Viewport;
@@ -27,18 +26,18 @@ final class SectionAxes {
 
     /** Elevations at the left, with a faint line for each. */
     void heights() {
-        double foot = Unit.FOOT.toSi() * section.scale().exaggeration();
+        double unit = section.units().metres() * section.scale().exaggeration();
         Envelope view = section.drawing().view();
-        double pxPerFoot = foot * viewport.pxPerMetre();
-        double strip = 18 / pxPerFoot;
-        Ticks ticks = Ticks.heights(view.getMinY() / foot, view.getMaxY() / foot - strip, pxPerFoot);
-        for (double feet : ticks.all()) {
-            double y = origin.y + viewport.px(new Coordinate(0, feet * foot)).y;
+        double pxPerUnit = unit * viewport.pxPerMetre();
+        double strip = 18 / pxPerUnit;
+        Ticks ticks = Ticks.heights(view.getMinY() / unit, view.getMaxY() / unit - strip, pxPerUnit);
+        for (double place : ticks.all()) {
+            double y = origin.y + viewport.px(new Coordinate(0, place * unit)).y;
             String data = "M" + Svg.number(origin.x) + " " + Svg.number(y) + "h" + Svg.number(viewport.width());
             canvas.path("m-frame s-grid", data);
-            words(Ticks.height(feet), origin.x - 5, y + 4, Canvas.Anchor.END);
+            words(Ticks.height(place), origin.x - 5, y + 4, Canvas.Anchor.END);
         }
-        words("ft", origin.x - 5, origin.y - 4, Canvas.Anchor.END);
+        words(section.units().symbol(), origin.x - 5, origin.y - 4, Canvas.Anchor.END);
     }
 
     private void words(String words, double x, double y, Canvas.Anchor anchor) {
@@ -47,14 +46,16 @@ final class SectionAxes {
 
     /** Stations below. */
     void stations() {
-        double foot = Unit.FOOT.toSi();
+        double unit = section.units().metres();
         double bottom = origin.y + viewport.height();
         Ticks ticks = Ticks.stations(
-                section.line().length() / foot, foot * section.scale().pxPerMetre());
-        for (double feet : ticks.all()) {
-            double x = origin.x + viewport.px(new Coordinate(feet * foot, 0)).x;
+                Math.max(0, section.reach().from()) / unit,
+                section.reach().to() / unit,
+                unit * section.scale().pxPerMetre());
+        for (double place : ticks.all()) {
+            double x = origin.x + viewport.px(new Coordinate(place * unit, 0)).x;
             canvas.path("m-frame s-axis", "M" + Svg.number(x) + " " + Svg.number(bottom) + "v5");
-            words(Ticks.station(feet), x, bottom + 16, Canvas.Anchor.MIDDLE);
+            words(Ticks.station(place, section.units()), x, bottom + 16, Canvas.Anchor.MIDDLE);
         }
     }
 }

@@ -7,11 +7,14 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.FlowLines;
 import org.fallrule.network.InvertLine;
+import org.fallrule.network.Reach;
 import org.fallrule.report.Report;
+import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
+import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.Shape;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -24,7 +27,6 @@ public final class SectionDrawing {
     private static final double MARGIN = 16;
 
     private static final double STRIP = 15;
-    private static final double BAR = 7;
 
     private final Report report;
     private final FlowLine line;
@@ -41,7 +43,7 @@ public final class SectionDrawing {
         this.crossings = new SectionCrossings(report.analysis(), line);
         this.stands = Stand.along(report.analysis(), line);
         this.words = new SectionWords(report, line, ground, crossings, stands);
-        this.form = form.withRight(Flags.width(stands.get(stands.size() - 1)) + BAR);
+        this.form = form.withRight(Flags.width(stands.get(stands.size() - 1)) + SectionStructures.WIDTH);
     }
 
     /** The lines of a report's drain. */
@@ -62,15 +64,16 @@ public final class SectionDrawing {
         SectionScale scale = SectionScale.fitting(line.length(), natural.getHeight(), form);
         Envelope view = view(scale);
         String title = "Long section " + PlainText.clipped(line.name(), 60);
-        Drawing drawing = new Drawing(title, words.description(scale), view, layers(scale, view));
-        List<PipeFacts> facts = line.legs().stream().map(PipeFacts::of).toList();
-        return Optional.of(new Section(line, drawing, scale, form, stands, facts, words.notes()));
+        Drawing drawing = new Drawing(title, words.description(scale), view, ScaleBar.GroundUnit.of(report.site()), layers(scale, view));
+        SheetUnits units = SheetUnits.of(report.site());
+        List<PipeFacts> facts = line.legs().stream().map(leg -> PipeFacts.of(leg, units)).toList();
+        return Optional.of(new Section(new Reach(0, line.length()), units, drawing, scale, form, stands, facts, words.notes()));
     }
 
     private Envelope view(SectionScale scale) {
         Envelope view = extent(scale);
         view.expandToInclude(new Envelope(0, line.length(), view.getMinY(), view.getMaxY()));
-        view.expandBy(scale.metres(BAR), scale.metres(MARGIN));
+        view.expandBy(scale.metres(SectionStructures.WIDTH), scale.metres(MARGIN));
         double missing = Math.max(0, scale.metres(form.leastHeight()) - view.getHeight());
         return new Envelope(
                 view.getMinX(),
@@ -121,10 +124,10 @@ public final class SectionDrawing {
         List<DrawingLayer> layers = new ArrayList<>();
         layers.add(new DrawingLayer("above", ground.strip(strip, view.getMaxY())));
         layers.add(new DrawingLayer("depth-unknown", crossings.unknown(scale, view.getMinY(), strip)));
-        layers.add(new DrawingLayer("limit", new CoverLimits(report).shapes(line, scale)));
+        layers.add(new DrawingLayer("limit", CoverLimits.of(report).shapes(line, scale)));
         layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
         layers.add(new DrawingLayer("ground", ground.shapes(scale)));
-        layers.add(new DrawingLayer("structure", bars(scale)));
+        layers.add(new DrawingLayer("structure", SectionStructures.shapes(stands, scale)));
         layers.add(new DrawingLayer("utility", crossings.known(scale)));
         layers.add(new DrawingLayer("unknown", unknown(view.getMinY() + scale.metres(11), strip - scale.metres(11))));
         layers.add(new DrawingLayer("findings", SectionFindings.badges(report, line, scale)));
@@ -144,24 +147,5 @@ public final class SectionDrawing {
     private static Shape words(String text, double from, double to, double height) {
         Coordinate[] ends = {new Coordinate(from, height), new Coordinate(to, height)};
         return new Shape.Label(Shape.Rank.SURFACE, text, GEOMETRY.createLineString(ends), false);
-    }
-
-    /** A structure stands from its lowest invert to its rim, or to the ground where the rim is not given. */
-    private List<Shape> bars(SectionScale scale) {
-        List<Shape> bars = new ArrayList<>();
-        for (Stand stand : stands) {
-            Optional<Elevation> top = stand.rim().or(stand::ground);
-            if (stand.levels().isEmpty() || top.isEmpty() || stand.name().equals("joint")) {
-                continue;
-            }
-            Envelope box = new Envelope(scale.at(stand.station(), top.get()));
-            for (Elevation level : stand.levels()) {
-                Coordinate place = scale.at(stand.station(), level);
-                box.expandToInclude(place);
-            }
-            box.expandBy(scale.metres(BAR) / 2, 0);
-            bars.add(new Shape.Area(Look.STRUCTURE, GEOMETRY.toGeometry(box), stand.name()));
-        }
-        return bars;
     }
 }

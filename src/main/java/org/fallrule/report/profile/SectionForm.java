@@ -25,6 +25,9 @@ public record SectionForm(
     /** For a printed sheet; its width and scale are those of the paper. */
     public static final SectionForm PAPER = new SectionForm(688, 46, 84, 110, 200, 30);
 
+    /** For the profile of one finding, as wide as its map. */
+    public static final SectionForm SNIPPET = new SectionForm(340, 46, 10, 90, 170, 60);
+
     /** The form on a sheet so wide. */
     public SectionForm wide(double sheet) {
         return new SectionForm(sheet, left, right, leastHeight, greatestHeight, pixelsPerFoot);

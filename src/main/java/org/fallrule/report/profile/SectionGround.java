@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.fallrule.analysis.GroundAlong;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.network.FlowLine;
-import org.fallrule.network.Station;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.locationtech.jts.geom.Coordinate;
@@ -56,12 +55,7 @@ final class SectionGround {
     }
 
     /** A stretch of the line, in metres. */
-    record Gap(double from, double to) {
-        @Override
-        public String toString() {
-            return new Station(from) + " to " + new Station(to);
-        }
-    }
+    record Gap(double from, double to) {}
 
     /** Where the ground is not known. */
     List<Gap> gaps() {

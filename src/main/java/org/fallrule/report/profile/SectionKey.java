@@ -10,6 +10,7 @@ import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.TextWidth;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -27,18 +28,23 @@ final class SectionKey {
             Look.BUILDING,
             Look.SURFACE_UNKNOWN);
 
+    private static final Set<Look> OF_DRAIN =
+            EnumSet.of(Look.GROUND_LINE, Look.INVERT, Look.PIPE_WALL, Look.STRUCTURE, Look.COVER_LIMIT);
+
     private final Canvas canvas;
     private final List<Look> looks;
     private final int columns;
     private final double width;
 
-    SectionKey(Canvas canvas, Section section) {
+    /** The key of a section without what another explains. */
+    SectionKey(Canvas canvas, Section section, Set<Look> explained) {
         this.canvas = canvas;
         this.width = section.form().width();
         Set<Look> shown = EnumSet.noneOf(Look.class);
         section.drawing().shapes(Shape.Area.class).forEach(area -> shown.add(area.look()));
         section.drawing().shapes(Shape.Line.class).forEach(path -> shown.add(path.look()));
         this.looks = shown.stream()
+                .filter(look -> !explained.contains(look))
                 .sorted(Comparator.comparing(SectionKey::isUtility))
                 .toList();
         double widest = looks.stream()
@@ -54,6 +60,11 @@ final class SectionKey {
 
     static boolean isUtility(Look look) {
         return !look.ink().code().isEmpty();
+    }
+
+    /** Whether it is part of the drain or the ground over it, which every long section shows. */
+    static boolean isOfDrain(Look look) {
+        return OF_DRAIN.contains(look);
     }
 
     double height() {
@@ -79,8 +90,10 @@ final class SectionKey {
         if (isUtility(look)) {
             canvas.circle(look.cssClass() + " s-xing", new Coordinate(x + 7, y), 5);
             words("m-code " + look.cssClass() + "-code", look.ink().code(), x + 15, y + 4);
+        } else if (look == Look.LIMIT) {
+            canvas.area(look, new GeometryFactory().toGeometry(new Envelope(x, x + SWATCH, y - 6, y + 6)));
         } else if (BOXES.contains(look)) {
-            canvas.box(look.cssClass(), new Coordinate(x, y - 6), SWATCH, 12);
+            canvas.box(SectionPlot.style(look), new Coordinate(x, y - 6), SWATCH, 12);
         } else {
             String data = "M" + Svg.number(x) + " " + Svg.number(y) + "h" + Svg.number(SWATCH);
             canvas.path(look.cssClass(), data);

@@ -15,6 +15,7 @@ import org.fallrule.report.map.TextWidth;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** What is lettered inside of a section: what lies above, the kinds of utilities, the numbers of findings. */
 final class SectionLetters {
@@ -38,6 +39,7 @@ final class SectionLetters {
     private List<Envelope> closed() {
         List<Envelope> closed = new ArrayList<>();
         section.drawing().shapes(Shape.Line.class).forEach(line -> along(onSheet.apply(line.path()), closed));
+        section.drawing().shapes(Shape.Dimension.class).forEach(each -> along(onSheet.apply(line(each)), closed));
         section.drawing()
                 .shapes(Shape.Area.class)
                 .filter(area -> !isStrip(area))
@@ -47,7 +49,7 @@ final class SectionLetters {
 
     private void addArea(Shape.Area area, List<Envelope> closed) {
         Geometry outline = onSheet.apply(area.outline());
-        if (area.look() == Look.PIPE_WALL) {
+        if (area.look() == Look.PIPE_WALL || area.look() == Look.LIMIT) {
             along(outline.getBoundary(), closed);
         } else {
             closed.add(outline.getEnvelopeInternal());
@@ -87,7 +89,8 @@ final class SectionLetters {
                 .shapes(Shape.Line.class)
                 .filter(line -> SectionKey.isUtility(line.look()))
                 .forEach(line -> code(line.look(), unknown(line.look()), line.path()));
-        section.drawing().shapes(Shape.Label.class).forEach(this::notKnown);
+        section.drawing().shapes(Shape.Dimension.class).forEach(this::value);
+        section.drawing().shapes(Shape.Label.class).forEach(this::label);
         section.drawing().shapes(Shape.Badge.class).forEach(this::badge);
     }
 
@@ -106,6 +109,34 @@ final class SectionLetters {
         if (SectionPlot.hasRoom(words, box.getWidth() + 3)) {
             text("m-legend s-text", words, box.centre());
         }
+    }
+
+    private static Geometry line(Shape.Dimension dimension) {
+        return new GeometryFactory().createLineString(new Coordinate[] {dimension.from(), dimension.to()});
+    }
+
+    private void value(Shape.Dimension dimension) {
+        beside(onSheet.apply(line(dimension)), dimension.text(), 14, "m-label m-value-label", true);
+    }
+
+    private void label(Shape.Label label) {
+        switch (label.rank()) {
+            case SURFACE -> notKnown(label);
+            case LIMIT -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label m-limit-label", label.kept());
+            default -> beside(onSheet.apply(label.of()), label.text(), 12, "m-label", label.kept());
+        }
+    }
+
+    /** Words beside what they name, wherever there is most room. */
+    private void beside(Geometry thing, String words, double font, String style, boolean kept) {
+        LabelCandidates boxes = new LabelCandidates(TextWidth.of(words, font) + 6, font * 1.25);
+        List<Envelope> candidates = new ArrayList<>();
+        if (thing.getDimension() == 1 && thing.getLength() > 0) {
+            candidates.addAll(boxes.beside(thing, GAPS));
+        }
+        candidates.addAll(boxes.around(thing.getInteriorPoint().getCoordinate(), GAPS));
+        Optional<Envelope> found = kept ? placer.placeAnyway(candidates) : placer.place(candidates);
+        found.ifPresent(box -> text(style, words, box.centre()));
     }
 
     private void notKnown(Shape.Label label) {
@@ -150,6 +181,8 @@ final class SectionLetters {
         canvas.link(
                 badge.number(),
                 badge.title(),
+                box.centre(),
+                BADGE / 2,
                 () -> BadgeSign.draw(canvas, badge.outcome(), String.valueOf(badge.number()), box.centre(), BADGE / 2));
     }
 }

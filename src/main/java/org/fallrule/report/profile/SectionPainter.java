@@ -2,7 +2,9 @@ package org.fallrule.report.profile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.fallrule.report.map.Canvas;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.TextWidth;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -17,10 +19,15 @@ public final class SectionPainter {
     private final SectionKey key;
 
     public SectionPainter(Canvas canvas, Section section) {
+        this(canvas, section, Set.of());
+    }
+
+    /** The same with a key that leaves out what another explains. */
+    public SectionPainter(Canvas canvas, Section section, Set<Look> explained) {
         this.canvas = canvas;
         this.words = wrapped(section);
         this.plot = new SectionPlot(canvas, section);
-        this.key = new SectionKey(canvas, section);
+        this.key = new SectionKey(canvas, section, explained);
     }
 
     /** What a page needs to find a station on the section, as {@link SectionPlot} says. */

@@ -2,6 +2,7 @@ package org.fallrule.report.profile;
 
 import java.util.Locale;
 import org.fallrule.report.map.Canvas;
+import org.fallrule.report.map.DimensionLine;
 import org.fallrule.report.map.Look;
 import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
@@ -73,6 +74,11 @@ final class SectionPlot {
         return AffineTransformation.translationInstance(left, top).transform(viewport.px(drawn));
     }
 
+    private Coordinate onSheet(Coordinate drawn) {
+        Coordinate px = viewport.px(drawn);
+        return new Coordinate(left + px.x, top + px.y);
+    }
+
     private void frame() {
         canvas.box("m-frame", new Coordinate(left, top), viewport.width(), viewport.height());
     }
@@ -86,10 +92,21 @@ final class SectionPlot {
 
     private void shape(Shape shape) {
         if (shape instanceof Shape.Area area) {
-            canvas.titled(
-                    area.title(), area.feature(), () -> canvas.shape(style(area.look()), onSheet(area.outline())));
+            canvas.titled(area.title(), area.feature(), () -> area(area.look(), onSheet(area.outline())));
         } else if (shape instanceof Shape.Line line) {
             canvas.titled(line.title(), line.feature(), () -> line(line));
+        } else if (shape instanceof Shape.Dimension dimension) {
+            canvas.titled(
+                    dimension.text(),
+                    () -> DimensionLine.draw(canvas, onSheet(dimension.from()), onSheet(dimension.to())));
+        }
+    }
+
+    private void area(Look look, Geometry px) {
+        if (look == Look.LIMIT) {
+            canvas.area(look, px);
+        } else {
+            canvas.shape(style(look), px);
         }
     }
 
@@ -101,7 +118,7 @@ final class SectionPlot {
         }
     }
 
-    private static String style(Look look) {
+    static String style(Look look) {
         if (SectionKey.isUtility(look)) {
             return look.cssClass() + " s-xing";
         }

@@ -31,6 +31,11 @@ public record SectionScale(int exaggeration, double pxPerMetre) {
         return new SectionScale(1, Math.min(px, form.greatestHeight() / range));
     }
 
+    /** The same scale of lengths for heights too. */
+    SectionScale natural() {
+        return new SectionScale(1, pxPerMetre);
+    }
+
     /** Where a height at a station comes to lie in the drawing. */
     public Coordinate at(double station, Elevation height) {
         return new Coordinate(station, height.metres() * exaggeration);

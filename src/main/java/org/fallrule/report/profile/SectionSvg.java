@@ -2,7 +2,10 @@ package org.fallrule.report.profile;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fallrule.report.map.Hatches;
+import org.fallrule.report.map.Look;
 import org.fallrule.report.map.MapStyle;
+import org.fallrule.report.map.Shape;
 import org.fallrule.report.map.Svg;
 import org.fallrule.report.map.SvgCanvas;
 
@@ -17,10 +20,14 @@ public final class SectionSvg {
     private final SectionPainter painter;
 
     private SectionSvg(Svg svg, Section section, String prefix) {
+        this(svg, section, prefix, new SectionPainter(new SvgCanvas(svg, prefix), section));
+    }
+
+    private SectionSvg(Svg svg, Section section, String prefix, SectionPainter painter) {
         this.svg = svg;
         this.section = section;
         this.prefix = prefix;
-        this.painter = new SectionPainter(new SvgCanvas(svg, prefix), section);
+        this.painter = painter;
     }
 
     /**
@@ -32,6 +39,18 @@ public final class SectionSvg {
         Svg svg = new Svg();
         new SectionSvg(svg, section, prefix).write(0);
         return svg.toString();
+    }
+
+    /** The SVG of one finding's profile for a page that carries the styles; its shapes do not say which feature they are part of. */
+    public static String snippet(Section section, String prefix) {
+        Svg svg = new Svg();
+        SectionPainter painter =
+                new SectionPainter(SvgCanvas.nameless(svg, prefix), section, SectionSnippet.EXPLAINED);
+        SectionSvg snippet = new SectionSvg(svg, section, prefix, painter);
+        snippet.head("class", "map profile");
+        snippet.definitions();
+        snippet.painter.draw();
+        return svg.close("svg").toString();
     }
 
     /** Several sections, one below the other, as a file of its own. */
@@ -71,17 +90,15 @@ public final class SectionSvg {
     }
 
     private void write(double y) {
-        boolean hasLinks = !badges().isEmpty();
-        svg.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "class",
-                "map section",
-                "data-frame",
-                painter.reach(),
-                "y",
-                y,
+        head("class", "map section", "data-frame", painter.reach(), "y", y);
+        painter.draw();
+        svg.close("svg");
+    }
+
+    private void head(Object... attributes) {
+        List<Object> all = new ArrayList<>(List.of("xmlns", "http://www.w3.org/2000/svg"));
+        all.addAll(List.of(attributes));
+        all.addAll(List.of(
                 "viewBox",
                 "0 0 " + Svg.number(section.form().width()) + " " + Svg.number(painter.height()),
                 "width",
@@ -89,13 +106,20 @@ public final class SectionSvg {
                 "height",
                 painter.height(),
                 "role",
-                hasLinks ? "group" : "img",
+                badges().isEmpty() ? "img" : "group",
                 "aria-labelledby",
-                prefix + "-title " + prefix + "-desc");
+                prefix + "-title " + prefix + "-desc"));
+        svg.open("svg", all.toArray());
         svg.leaf("title", section.drawing().title(), "id", prefix + "-title");
         svg.leaf("desc", section.drawing().description(), "id", prefix + "-desc");
-        painter.draw();
-        svg.close("svg");
+    }
+
+    private void definitions() {
+        if (section.drawing().shapes(Shape.Area.class).anyMatch(area -> area.look() == Look.LIMIT)) {
+            svg.open("defs");
+            Hatches.write(svg, Look.LIMIT, prefix);
+            svg.close("defs");
+        }
     }
 
     private List<?> badges() {

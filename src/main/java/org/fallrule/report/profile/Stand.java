@@ -7,11 +7,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Printed;
-import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -67,7 +66,8 @@ public record Stand(
         List<Elevation> levels = Stream.of(in.flatMap(PipeRun::invertDown), out.flatMap(PipeRun::invertUp))
                 .flatMap(Optional::stream)
                 .toList();
-        return new Stand(station, name(place), rim, ground, levels, lines(place, rim, in, out, branches));
+        SheetUnits units = SheetUnits.of(analysis.site());
+        return new Stand(station, name(place), rim, ground, levels, lines(units, place, rim, in, out, branches));
     }
 
     private static String name(Junction place) {
@@ -81,6 +81,7 @@ public record Stand(
     }
 
     private static List<String> lines(
+            SheetUnits units,
             Junction place,
             Optional<Elevation> rim,
             Optional<PipeRun> in,
@@ -89,25 +90,21 @@ public record Stand(
         List<String> lines = new ArrayList<>();
         boolean wantsRim = place.structure(Role.INLET).isPresent()
                 || place.structure(Role.CLEANOUT).isPresent();
-        rim.ifPresentOrElse(level -> lines.add("rim " + shown(level)), () -> {
+        rim.ifPresentOrElse(level -> lines.add("rim " + units.number(level)), () -> {
             if (wantsRim) {
                 lines.add("rim ?");
             }
         });
         String word = place.isOutfall() ? "invert " : "in ";
-        in.ifPresent(run -> lines.add(word + shown(run.invertDown())));
+        in.ifPresent(run -> lines.add(word + shown(run.invertDown(), units)));
         for (PipeRun branch : branches) {
-            lines.add("in " + shown(branch.invertDown()) + " " + PlainText.clipped(branch.id(), 6));
+            lines.add("in " + shown(branch.invertDown(), units) + " " + PlainText.clipped(branch.id(), 6));
         }
-        out.ifPresent(run -> lines.add("out " + shown(run.invertUp())));
+        out.ifPresent(run -> lines.add("out " + shown(run.invertUp(), units)));
         return lines;
     }
 
-    private static String shown(Optional<Elevation> level) {
-        return level.map(Stand::shown).orElse("?");
-    }
-
-    static String shown(Elevation level) {
-        return Printed.of(level, Unit.ELEVATION_FOOT).replace(" ft", "");
+    private static String shown(Optional<Elevation> level, SheetUnits units) {
+        return level.map(units::number).orElse("?");
     }
 }

@@ -4,23 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fallrule.measure.Printed;
+import org.fallrule.report.gradesheet.SheetUnits;
 
 /**
- * Round places on an axis, in feet.
+ * Round places on an axis, in the unit of the axis.
  *
  * @param step from one to the next
  * @param all the places
  */
 record Ticks(double step, List<Double> all) {
-    private static final double[] HEIGHTS = {0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 500, 1000};
-    private static final double[] STATIONS = {2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
+    private static final double[] HEIGHTS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 500, 1000};
+    private static final double[] STATIONS = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
 
-    static Ticks heights(double from, double to, double pxPerFoot) {
-        return of(HEIGHTS, from, to, 24 / pxPerFoot);
+    static Ticks heights(double from, double to, double pxPerUnit) {
+        return of(HEIGHTS, from, to, 24 / pxPerUnit);
     }
 
-    static Ticks stations(double length, double pxPerFoot) {
-        return of(STATIONS, 0, length, 42 / pxPerFoot);
+    static Ticks stations(double from, double to, double pxPerUnit) {
+        return of(STATIONS, from, to, 42 / pxPerUnit);
     }
 
     private static Ticks of(double[] steps, double from, double to, double least) {
@@ -36,13 +37,15 @@ record Ticks(double step, List<Double> all) {
     }
 
     /** {@code 97.5}. */
-    static String height(double feet) {
-        return Printed.trimmed(Math.round(feet * 10) / 10.0);
+    static String height(double place) {
+        return Printed.trimmed(Math.round(place * 100) / 100.0);
     }
 
-    /** {@code 0+40}. */
-    static String station(double feet) {
-        long whole = Math.round(feet);
-        return String.format(Locale.ROOT, "%d+%02d", whole / 100, whole % 100);
+    /** {@code 0+40} in feet, {@code 12} in metres. */
+    static String station(double place, SheetUnits units) {
+        long whole = Math.round(place);
+        return units == SheetUnits.FEET
+                ? String.format(Locale.ROOT, "%d+%02d", whole / 100, whole % 100)
+                : String.valueOf(whole);
     }
 }

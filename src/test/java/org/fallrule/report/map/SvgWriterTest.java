@@ -83,6 +83,7 @@ class SvgWriterTest {
                 PLAN.title(),
                 PLAN.description(),
                 PLAN.view(),
+                PLAN.unit(),
                 PLAN.layers().stream()
                         .filter(layer -> !layer.name().equals("walk"))
                         .toList());
