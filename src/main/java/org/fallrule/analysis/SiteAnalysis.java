@@ -63,6 +63,25 @@ public record SiteAnalysis(
         return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
     }
 
+    /**
+     * The same place with another drain in it: only what hangs on pipes and structures is worked out anew.
+     *
+     * @param changed the same plan but for its pipes, inlets, outfalls and cleanouts, all within the lot
+     */
+    public SiteAnalysis withDrain(Site changed) {
+        PipeNetwork drain = NetworkBuilder.build(changed, ground);
+        return new SiteAnalysis(
+                changed,
+                locality,
+                ground,
+                existing,
+                surfaces,
+                flow,
+                drain,
+                new DrainWater(changed, locality, ground, surfaces, flow, drain),
+                problems);
+    }
+
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {
         boolean isExisting = points.contains(Role.SPOT);
         GroundBuilder.Result result = GroundBuilder.build(
