@@ -1,6 +1,7 @@
 package org.fallrule.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fallrule.measure.Area;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Attribute;
@@ -102,16 +105,20 @@ final class DrawnAreas {
         surfaces.merge(word, new Area(squareMetres), (a, b) -> new Area(a.squareMetres() + b.squareMetres()));
     }
 
-    /** The straight way from the corner of an area that is farthest from its inlet; empty where the ground there is not known. */
+    /**
+     * The straight way from the corner of an area that is farthest from its inlet, of several as far from the highest of them;
+     * empty where the ground there is not known.
+     */
     Optional<ContributingArea.FlowWay> farthest(Feature area, Feature inlet) {
         Coordinate to = inlet.geometry().getCoordinate();
-        Coordinate from = to;
-        for (Coordinate corner : area.geometry().getCoordinates()) {
-            from = corner.distance(to) > from.distance(to) ? corner : from;
-        }
-        Length length = new Length(from.distance(to));
-        Optional<Elevation> high = elevation(from);
-        return elevation(to).flatMap(low -> high.map(top -> new ContributingArea.FlowWay(length, top.above(low))));
+        Coordinate[] corners = area.geometry().getCoordinates();
+        double most = Stream.of(corners).mapToDouble(to::distance).max().orElse(0);
+        Optional<Elevation> high = Stream.of(corners)
+                .filter(corner -> to.distance(corner) >= most - Dimension.LENGTH.tolerance())
+                .flatMap(corner -> elevation(corner).stream())
+                .max(Comparator.comparingDouble(Elevation::metres));
+        return elevation(to)
+                .flatMap(low -> high.map(top -> new ContributingArea.FlowWay(new Length(most), top.above(low))));
     }
 
     private Optional<Elevation> elevation(Coordinate place) {

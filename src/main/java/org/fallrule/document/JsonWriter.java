@@ -2,6 +2,7 @@ package org.fallrule.document;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -33,6 +34,11 @@ public final class JsonWriter {
             throw new UncheckedIOException(e);
         }
         return text.append('\n').toString();
+    }
+
+    /** A text within quotes, as JSON and YAML read it. */
+    static String quoted(String text) {
+        return '"' + String.valueOf(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
     }
 
     private void value(@Nullable Object value) throws IOException {

@@ -69,8 +69,9 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system) {
 
     private void expand(Envelope extent, Geometry geometry, Place place, List<Fault> faults) {
         try {
-            for (Coordinate corner : geometry.getEnvelope().getCoordinates()) {
-                extent.expandToInclude(system.toLonLat(corner, place));
+            // every vertex: the corners of a box in one system are not those of a box in another
+            for (Coordinate vertex : geometry.getCoordinates()) {
+                extent.expandToInclude(system.toLonLat(vertex, place));
             }
         } catch (UnusableInput e) {
             faults.addAll(e.faults());

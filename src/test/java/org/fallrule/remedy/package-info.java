@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.remedy;
+
+import org.jspecify.annotations.NullMarked;
