@@ -2,6 +2,7 @@ package org.fallrule.proposal;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 
@@ -13,5 +14,11 @@ final class Axis {
 
     static LineString line(List<Coordinate> places) {
         return GEOMETRY.createLineString(places.toArray(new Coordinate[0]));
+    }
+
+    /** The axes of all reaches of a drain. */
+    static Geometry lines(Drain drain) {
+        return GEOMETRY.buildGeometry(
+                drain.reaches().stream().map(reach -> line(reach.axis())).toList());
     }
 }

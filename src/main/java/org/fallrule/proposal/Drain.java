@@ -88,21 +88,27 @@ record Drain(List<Node> places, List<Reach> reaches) {
 
     /** With a reach parted at a place on one of its straight pieces, the new place being the last. */
     Drain parted(Reach reach, int piece, Coordinate at) {
-        return parted(reach, piece, new Node(at, Optional.empty()));
+        return parted(reach, piece, piece, new Node(at, Optional.empty()));
     }
 
-    Drain parted(Reach reach, int piece, Node at) {
+    /**
+     * With a reach parted at a new place.
+     *
+     * @param before how many of its vertices lie before that place
+     * @param after the number of the first vertex after it; those between make room for it
+     */
+    Drain parted(Reach reach, int before, int after, Node at) {
         List<Node> more = new ArrayList<>(places);
         more.add(at);
         int number = more.size() - 1;
-        List<Coordinate> before = new ArrayList<>(reach.axis().subList(0, piece));
-        before.add(at.place());
-        List<Coordinate> after = new ArrayList<>(List.of(at.place()));
-        after.addAll(reach.axis().subList(piece, reach.axis().size()));
+        List<Coordinate> upper = new ArrayList<>(reach.axis().subList(0, before));
+        upper.add(at.place());
+        List<Coordinate> lower = new ArrayList<>(List.of(at.place()));
+        lower.addAll(reach.axis().subList(after, reach.axis().size()));
         List<Reach> with = new ArrayList<>(reaches);
         with.remove(reach);
-        with.add(new Reach(reach.up(), number, before));
-        with.add(new Reach(number, reach.down(), after));
+        with.add(new Reach(reach.up(), number, upper));
+        with.add(new Reach(number, reach.down(), lower));
         return new Drain(more, with);
     }
 }

@@ -28,13 +28,16 @@ final class Grading {
 
     private final SiteAnalysis analysis;
     private final LineRules rules;
+    private final LineRules noted;
     private final Stock stock;
     private final Ground ground;
     private final Map<Length, Heights> heights = new HashMap<>();
 
-    Grading(SiteAnalysis analysis, LineRules rules, Stock stock, Ground ground) {
+    /** @param noted every rule of the book: a pipe is laid no steeper than advised, since that takes only depth */
+    Grading(SiteAnalysis analysis, LineRules rules, LineRules noted, Stock stock, Ground ground) {
         this.analysis = analysis;
         this.rules = rules;
+        this.noted = noted;
         this.stock = stock;
         this.ground = ground;
     }
@@ -45,7 +48,8 @@ final class Grading {
     /** A crossing: the reach passes at or over one level or at or under another; both are inverts. */
     private record Pass(double station, double over, double under) {}
 
-    private record Section(Drain.Reach reach, Heights heights, List<Cap> caps, List<Pass> passes) {}
+    private record Section(
+            Drain.Reach reach, Heights heights, double greatest, List<Cap> caps, List<Pass> passes) {}
 
     /** The grades of a drain whose reaches have these sizes; nothing where it cannot fall as it must. */
     Optional<Grades> of(Drain drain, Map<Drain.Reach, Length> sizes) {
@@ -76,7 +80,8 @@ final class Grading {
             }
             caps.add(new Cap(station, level.get()));
         }
-        return Optional.of(new Section(reach, high, caps, passes(reach, size)));
+        return Optional.of(new Section(
+                reach, high, noted.greatestSlope(stock.pipe(size)), caps, passes(reach, size)));
     }
 
     private static List<Double> stations(Drain.Reach reach) {
@@ -173,7 +178,7 @@ final class Grading {
         double down = levels.getOrDefault(reach.down(), 0.0);
         double least = down + section.heights().leastSlope() * length;
         double up = Math.min(
-                highest.getOrDefault(reach.up(), 0.0), down + section.heights().greatestSlope() * length);
+                highest.getOrDefault(reach.up(), 0.0), down + section.greatest() * length);
         for (Cap cap : section.caps()) {
             double left = length - cap.station();
             if (left > 1e-9) {

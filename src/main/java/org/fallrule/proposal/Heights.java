@@ -62,8 +62,4 @@ final class Heights {
     double leastSlope() {
         return rules.leastSlope(pipe);
     }
-
-    double greatestSlope() {
-        return rules.greatestSlope(pipe);
-    }
 }

@@ -10,6 +10,9 @@ import org.locationtech.jts.geom.LineSegment;
 /** Where a branch can join a drain within reach of a place: by a wye of 45 degrees, or through the wall of a basin. */
 final class Joins implements LineSearch.Ends<Joins.Join> {
     private static final int DIRECTIONS = 8;
+    /** A basin takes a pipe in that comes so near to its middle, in metres. */
+    private static final double STRAIGHT = 0.05;
+
     private static final double WYE = Math.toRadians(45.5);
 
     private final Field field;
@@ -78,18 +81,41 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
             boolean isBasin = node.inlet()
                     .filter(each -> !each.get(Attribute.KIND).orElse("").equals("downspout"))
                     .isPresent();
-            if (isBasin && length <= reach && length > 0 && isAhead(place, direction, node.place())) {
-                add(place, node.place(), level, 0, grades.level(at), new Join.At(at), ends);
+            if (isBasin && length <= reach && length > 0) {
+                into(at, place, direction, level, ends);
             }
         }
     }
 
-    private boolean isAhead(Coordinate from, int direction, Coordinate to) {
-        if (direction == DIRECTIONS) {
-            return true;
+    /** On in the direction that the line has, and by one bend of 45 degrees or none straight into the basin. */
+    private void into(int basin, Coordinate from, int direction, double level, List<LineSearch.Last<Join>> ends) {
+        Coordinate to = drain.places().get(basin).place();
+        for (int first = 0; first < DIRECTIONS; first++) {
+            for (int turn = -1; turn <= 1; turn++) {
+                boolean goesOn = LineSearch.mayTurn(direction, first);
+                Optional<Coordinate> bend = goesOn ? bend(from, first, to, Math.floorMod(first + turn, DIRECTIONS)) : Optional.empty();
+                double fittings = (direction == DIRECTIONS ? 0 : Lattice.turn(direction, first)) + Math.abs(turn);
+                bend.ifPresent(at -> add(
+                        from,
+                        List.of(at, to),
+                        level,
+                        fittings * field.fitting(),
+                        grades.level(basin),
+                        new Join.At(basin),
+                        ends));
+            }
         }
-        LineSegment ahead = new LineSegment(from, lattice.along(from, direction, 1));
-        return turned(ahead, new LineSegment(from, to)) <= WYE;
+    }
+
+    /** Where a line from one place in one direction has to bend to come to another in a second direction. */
+    private Optional<Coordinate> bend(Coordinate from, int first, Coordinate to, int second) {
+        LineSegment ahead = new LineSegment(from, lattice.along(from, first, reach));
+        LineSegment back = new LineSegment(to, lattice.along(to, Math.floorMod(second + 4, DIRECTIONS), reach));
+        if (first == second) {
+            boolean isStraight = ahead.distance(to) < STRAIGHT;
+            return isStraight ? Optional.of(ahead.pointAlong(ahead.projectionFactor(to) / 2)) : Optional.empty();
+        }
+        return Optional.ofNullable(ahead.intersection(back));
     }
 
     private static double turned(LineSegment one, LineSegment other) {
@@ -112,7 +138,7 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
         }
         nearest.filter(join -> fits(join, ray))
                 .ifPresent(join -> add(
-                        from, join.place(), level, turn + field.fitting(), grades.level(join), join, ends));
+                        from, List.of(join.place()), level, turn + field.fitting(), grades.level(join), join, ends));
     }
 
     /** A wye needs a straight piece of pipe before and after it, and takes the branch in with the flow. */
@@ -128,23 +154,29 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
 
     private void add(
             Coordinate from,
-            Coordinate to,
+            List<Coordinate> way,
             double level,
             double extra,
             Grades.Range there,
             Join join,
             List<LineSearch.Last<Join>> ends) {
-        double length = from.distance(to);
-        double invert = level - field.heights().leastSlope() * length;
-        if (invert < there.least() || !field.isOpen(from, to, inlet)) {
-            return;
+        double length = 0;
+        double cost = extra;
+        Coordinate at = from;
+        for (Coordinate next : way) {
+            if (!field.isOpen(at, next, inlet)) {
+                return;
+            }
+            cost += field.cost(at, next);
+            length += at.distance(next);
+            at = next;
         }
-        double depth = field.heights().ground(from).orElseThrow() - level;
-        double lowering = Math.max(0, there.level() - invert) * there.below();
-        double cost = extra
-                + field.cost(from, to)
-                + field.trenchPerMetre(depth) * length
-                + Math.max(0, field.trenchPerMetre(lowering) - field.trenchPerMetre(0));
-        ends.add(new LineSearch.Last<>(to, cost, join));
+        double invert = level - field.heights().leastSlope() * length;
+        if (invert >= there.least()) {
+            double depth = field.heights().ground(from).orElseThrow() - level;
+            double lowering = Math.max(0, there.level() - invert) * there.below();
+            double deeper = Math.max(0, field.trenchPerMetre(lowering) - field.trenchPerMetre(0));
+            ends.add(new LineSearch.Last<>(way, cost + field.trenchPerMetre(depth) * length + deeper, join));
+        }
     }
 }

@@ -71,11 +71,11 @@ final class LineSearch {
     /**
      * An end of the way within reach of a place.
      *
-     * @param place where
+     * @param way from that place on to it
      * @param cost from that place to it, all told
      * @param end what it is
      */
-    record Last<E>(Coordinate place, double cost, E end) {}
+    record Last<E>(List<Coordinate> way, double cost, E end) {}
 
     /** Finds the ends within reach of a place. */
     interface Ends<E> {
@@ -137,7 +137,7 @@ final class LineSearch {
             double all = cost[state] + last.cost();
             if (better.isEmpty() || all < better.get().cost()) {
                 List<Coordinate> axis = way(state);
-                axis.add(last.place());
+                axis.addAll(last.way());
                 better = Optional.of(new Found<>(straightened(axis), all, last.end()));
             }
         }

@@ -61,6 +61,9 @@ public final class SiteWriter {
         Map<String, Object> tree = new LinkedHashMap<>();
         said.entries().forEach((key, node) -> tree.put(key, YamlWriter.tree(node)));
         tree.remove("crs");
+        if (site.waivers().isEmpty()) {
+            tree.remove("waivers");
+        }
         tree.put("units", Map.of("elevation", site.metric() ? "m" : "ft"));
         tree.put("layers", layers(said));
         Files.writeString(to.resolve(SITE_FILE), YamlWriter.write(tree));
