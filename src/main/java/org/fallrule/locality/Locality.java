@@ -10,7 +10,18 @@ package org.fallrule.locality;
  * @param expectedCover how deep utilities usually lie there
  */
 public record Locality(
-        Climate climate, Storm storm, Runoff runoff, MarkAccuracy markAccuracy, ExpectedCover expectedCover) {
+        Climate climate,
+        Storm storm,
+        Runoff runoff,
+        MarkAccuracy markAccuracy,
+        ExpectedCover expectedCover,
+        Laying laying) {
+
+    /** A place of which no book says how lines are laid. */
+    public Locality(
+            Climate climate, Storm storm, Runoff runoff, MarkAccuracy markAccuracy, ExpectedCover expectedCover) {
+        this(climate, storm, runoff, markAccuracy, expectedCover, Laying.UNSAID);
+    }
 
     /** A place of which no book says anything. */
     public static final Locality UNSAID =
@@ -23,11 +34,12 @@ public record Locality(
                 storm.overlaid(over.storm),
                 runoff.overlaid(over.runoff),
                 markAccuracy.overlaid(over.markAccuracy),
-                expectedCover.overlaid(over.expectedCover));
+                expectedCover.overlaid(over.expectedCover),
+                laying.overlaid(over.laying));
     }
 
     /** This locality with the rain that a site states for itself laid over it. */
     public Locality with(Storm site) {
-        return new Locality(climate, storm.overlaid(site), runoff, markAccuracy, expectedCover);
+        return new Locality(climate, storm.overlaid(site), runoff, markAccuracy, expectedCover, laying);
     }
 }

@@ -36,7 +36,8 @@ final class BothPlaces {
                 storm(one.storm(), other.storm()),
                 runoff(one.runoff(), other.runoff()),
                 marks(one.markAccuracy(), other.markAccuracy()),
-                cover(one.expectedCover(), other.expectedCover()));
+                cover(one.expectedCover(), other.expectedCover()),
+                one.laying());
     }
 
     private Climate climate(Climate one, Climate other) {

@@ -35,7 +35,8 @@ final class LocalityReader {
                         .map(mapping -> new RunoffReader(faults).read(mapping))
                         .orElse(Runoff.UNSAID),
                 book.mapping("mark_accuracy").map(utilities::accuracy).orElse(MarkAccuracy.UNSAID),
-                book.mapping("expected_cover").map(utilities::cover).orElse(ExpectedCover.UNSAID));
+                book.mapping("expected_cover").map(utilities::cover).orElse(ExpectedCover.UNSAID),
+                new LayingReader(faults).read(book.mapping("laying"), book.mapping("cost")));
     }
 
     /** The rain, which a book states with its basis. */
