@@ -14,6 +14,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Printed;
+import org.fallrule.remedy.Remedies;
 import org.fallrule.report.comparison.ChangeWords;
 import org.fallrule.report.comparison.ComparisonReport;
 import org.fallrule.site.Feature;
@@ -25,7 +26,7 @@ public final class ComparisonJson {
 
     private ComparisonJson(Comparison comparison) {
         this.comparison = comparison;
-        this.findings = new FindingTree(new GeoShape(comparison.after().site().frame()));
+        this.findings = new FindingTree(new GeoShape(comparison.after().site().frame()), Remedies.NONE);
     }
 
     public static String write(ComparisonReport report) {

@@ -74,6 +74,7 @@ public final class ComparisonDrawing {
                 "The later state is drawn in full. Dashed lines and rings show where things that have moved or gone were"
                         + " before. Numbers mark findings that the list explains.",
                 view,
+                ScaleBar.GroundUnit.of(drawn.site()),
                 layers.stream().filter(layer -> !layer.shapes().isEmpty()).toList());
     }
 
