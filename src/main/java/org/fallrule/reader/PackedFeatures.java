@@ -44,6 +44,8 @@ final class PackedFeatures {
         DAY
     }
 
+    private static final List<Kind> KINDS = List.of(Kind.values());
+
     private final List<String> columns = new ArrayList<>();
     private final Map<String, Integer> columnNumbers = new HashMap<>();
     private final List<String> words = new ArrayList<>();
@@ -138,7 +140,7 @@ final class PackedFeatures {
     }
 
     private Object value(DataInputStream in) throws IOException {
-        return switch (Kind.values()[in.readByte()]) {
+        return switch (KINDS.get(in.readByte())) {
             case WORD -> words.get(in.readUnsignedShort());
             case TEXT -> text(in);
             case WHOLE -> in.readLong();
@@ -149,7 +151,7 @@ final class PackedFeatures {
     }
 
     private static DataOutputStream kind(Kind kind, DataOutputStream out) throws IOException {
-        out.writeByte(kind.ordinal());
+        out.writeByte(KINDS.indexOf(kind));
         return out;
     }
 

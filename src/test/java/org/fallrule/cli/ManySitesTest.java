@@ -28,7 +28,8 @@ class ManySitesTest {
 
     private Ran checked(String out, Object... words) {
         return Ran.check(Stream.concat(
-                        Stream.of("sample-sites", "--out", place.resolve(out), "--format", "json,text"), Stream.of(words))
+                        Stream.of("sample-sites", "--out", place.resolve(out), "--format", "json,text"),
+                        Stream.of(words))
                 .toArray());
     }
 
@@ -78,7 +79,8 @@ class ManySitesTest {
 
     @Test
     void theWorstSiteGivesTheExitCode() {
-        assertThat(Ran.check("sample-sites/quillfeather-8", "sample-sites/plumb-line-1").code())
+        assertThat(Ran.check("sample-sites/quillfeather-8", "sample-sites/plumb-line-1")
+                        .code())
                 .isZero();
         assertThat(Ran.check("sample-sites/quillfeather-8", "sample-sites/maple-court-2", "--strict")
                         .code())
@@ -115,8 +117,10 @@ class ManySitesTest {
 
     @Test
     void resumeWithoutAFolderAndNoJobsAreRefused() {
-        assertThat(Ran.check("sample-sites", "--resume").err()).contains("--resume: wants the folder of the earlier run");
-        assertThat(Ran.check("sample-sites", "--jobs", "0").err()).contains("--jobs: 0 sites at the same time are none");
+        assertThat(Ran.check("sample-sites", "--resume").err())
+                .contains("--resume: wants the folder of the earlier run");
+        assertThat(Ran.check("sample-sites", "--jobs", "0").err())
+                .contains("--jobs: 0 sites at the same time are none");
         assertThat(Ran.check("sample-sites", "--jobs", "0").code()).isEqualTo(2);
     }
 
@@ -152,9 +156,7 @@ class ManySitesTest {
             Process child = child(out);
             waitForAReport(child, out, kill + 1);
             child.destroyForcibly().waitFor();
-            assertThat(out)
-                    .as(Files.readString(place.resolve("child.txt")))
-                    .exists();
+            assertThat(out).as(Files.readString(place.resolve("child.txt"))).exists();
             assertEveryReportIsWhole(out);
         }
 

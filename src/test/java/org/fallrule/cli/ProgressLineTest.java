@@ -26,7 +26,8 @@ class ProgressLineTest {
         seconds(10);
         line.show(new DocketRun.Progress(1000, 0, 70, 3, 4000));
 
-        assertThat(screen.toString()).isEqualTo("\r\u001B[K1,000 of 4,000 sites, 70 failing, 3 not checked, about 30 s left");
+        assertThat(screen.toString())
+                .isEqualTo("\r\u001B[K1,000 of 4,000 sites, 70 failing, 3 not checked, about 30 s left");
     }
 
     @Test

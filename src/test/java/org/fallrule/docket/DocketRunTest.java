@@ -169,7 +169,8 @@ class DocketRunTest {
 
         List<DocketEntry> entries = run(full, false, 2, "");
 
-        assertThat(entries.get(1).causes()).containsExactly("plan-2: the report could not be written: No space left on device");
+        assertThat(entries.get(1).causes())
+                .containsExactly("plan-2: the report could not be written: No space left on device");
         assertThat(entries).filteredOn(DocketEntry::isBroken).hasSize(1);
     }
 

@@ -133,7 +133,9 @@ class StackTest {
 
     @Test
     void aFolderWithASitesFileIsNoSiteThoughItsSharedLayersAreNamedForRoles() {
-        SiteOnDisk.in(place, "stack").with("sites.yaml", "shared: {lot: lot.geojson}").with("lot.geojson", "{}");
+        SiteOnDisk.in(place, "stack")
+                .with("sites.yaml", "shared: {lot: lot.geojson}")
+                .with("lot.geojson", "{}");
 
         assertThat(folders(found(stack))).containsExactly("plan-a", "plan-b", "plan-c");
     }

@@ -73,7 +73,8 @@ class PackedFeaturesTest {
     @Test
     void moreDifferentWordsThanGetANumberAreKeptToo() {
         for (int i = 0; i < 5000; i++) {
-            assertThat(through("feature 1", geometry("POINT (0 0)"), Map.of("name", "N" + i)).columns())
+            assertThat(through("feature 1", geometry("POINT (0 0)"), Map.of("name", "N" + i))
+                            .columns())
                     .containsEntry("name", "N" + i);
         }
     }

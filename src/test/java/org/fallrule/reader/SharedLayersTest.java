@@ -61,7 +61,9 @@ class SharedLayersTest {
                         // its box comes near, the line itself does not
                         line("G-round", -76.060, 35.3, -76.0499, 35.33));
         plan = SiteOnDisk.in(stack.path(), "plan-1")
-                .layer("building.geojson", SiteOnDisk.feature("'id': 'B'", "Polygon", square(-76.0498, 35.3004, 0.0002)));
+                .layer(
+                        "building.geojson",
+                        SiteOnDisk.feature("'id': 'B'", "Polygon", square(-76.0498, 35.3004, 0.0002)));
     }
 
     private Site site() {
@@ -108,14 +110,16 @@ class SharedLayersTest {
 
         assertThat(site.ownLot().map(Feature::id)).contains("here");
         assertThat(problems(site))
-                .contains("../lots.geojson: feature 3: is taken as the site's own lot, since it alone holds every building"
-                        + " of the plan");
+                .contains(
+                        "../lots.geojson: feature 3: is taken as the site's own lot, since it alone holds every building"
+                                + " of the plan");
     }
 
     @Test
     void noLotIsTakenWhereTheBuildingsStandOnTwo() {
         stack.replacing("sites.yaml", "near: 40 ft", "near: 200 ft");
-        plan.layer("building.geojson",
+        plan.layer(
+                "building.geojson",
                 SiteOnDisk.feature("'id': 'B'", "Polygon", square(-76.0498, 35.3004, 0.0002)),
                 SiteOnDisk.feature("'id': 'C'", "Polygon", square(-76.0508, 35.3004, 0.0002)));
 
@@ -128,8 +132,7 @@ class SharedLayersTest {
         Site site = site();
 
         assertThat(ids(site, Role.LOT)).containsExactly("drawn");
-        assertThat(problems(site))
-                .contains("../lots.geojson: is not used, since the plan has a lot layer of its own");
+        assertThat(problems(site)).contains("../lots.geojson: is not used, since the plan has a lot layer of its own");
     }
 
     @Test
@@ -138,8 +141,9 @@ class SharedLayersTest {
 
         assertThat(ids(site(), Role.UTILITY)).containsExactly("own", "G-2", "G-1");
         assertThat(site().layer(Role.UTILITY))
-                .isInstanceOfSatisfying(Layer.Supplied.class, layer -> assertThat(layer.files())
-                        .containsExactly("utility.geojson", "../marks.geojson"));
+                .isInstanceOfSatisfying(
+                        Layer.Supplied.class,
+                        layer -> assertThat(layer.files()).containsExactly("utility.geojson", "../marks.geojson"));
     }
 
     @Test
@@ -160,7 +164,8 @@ class SharedLayersTest {
 
         assertThat(ids(site, Role.UTILITY)).containsExactly("G-2", "G-1");
         assertThat(problems(site))
-                .anyMatch(each -> each.contains("states that there is no utility, but ../marks.geojson: feature 2 lies near"));
+                .anyMatch(each ->
+                        each.contains("states that there is no utility, but ../marks.geojson: feature 2 lies near"));
     }
 
     @Test
@@ -170,16 +175,20 @@ class SharedLayersTest {
         Site site = site();
 
         assertThat(site.county()).contains("saltmeadow");
-        assertThat(site.layer(Role.WELL)).isInstanceOfSatisfying(Layer.StatedAbsent.class, layer -> assertThat(
-                        layer.by().file())
-                .isEqualTo("../sites.yaml"));
+        assertThat(site.layer(Role.WELL))
+                .isInstanceOfSatisfying(
+                        Layer.StatedAbsent.class,
+                        layer -> assertThat(layer.by().file()).isEqualTo("../sites.yaml"));
         assertThat(ids(site, Role.SEPTIC)).containsExactly("S");
     }
 
     @Test
     void aFaultOfTheSharedFileOrLayerIsToldWithItsPlace() {
         stack.replacing("sites.yaml", "near: 40 ft", "near: -4 ft");
-        assertThatThrownBy(this::site).isInstanceOf(UnusableInput.class).hasMessageContaining("../sites.yaml:1").hasMessageContaining("negative");
+        assertThatThrownBy(this::site)
+                .isInstanceOf(UnusableInput.class)
+                .hasMessageContaining("../sites.yaml:1")
+                .hasMessageContaining("negative");
 
         stack.replacing("sites.yaml", "near: -4 ft", "close: 4 ft");
         assertThatThrownBy(this::site).hasMessageContaining("unknown key close");

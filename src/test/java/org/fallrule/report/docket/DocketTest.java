@@ -90,7 +90,8 @@ class DocketTest {
             DocketEntry back = EntryTree.read(JsonTree.read(file, "entry.json"), entry.path(), entry.folder());
 
             assertThat(back).usingRecursiveComparison().ignoringFields("lot").isEqualTo(entry);
-            assertThat(back.lot().orElseThrow().equalsExact(entry.lot().orElseThrow())).isTrue();
+            assertThat(back.lot().orElseThrow().equalsExact(entry.lot().orElseThrow()))
+                    .isTrue();
         }
     }
 
@@ -120,7 +121,8 @@ class DocketTest {
         String map = DocketMap.of(Dockets.ofMany(6).byNeed()).orElseThrow();
 
         assertThat(map.split("class=\"mark ", -1)).hasSize(7);
-        // 0.0055 degrees at 35 degrees north are 502 m (from memory: a degree is 111.32 km times the cosine of 35 degrees), on 492 px
+        // 0.0055 degrees at 35 degrees north are 502 m (from memory: a degree is 111.32 km times the cosine of 35
+        // degrees), on 492 px
         assertThat(map).contains("100 m</text>").contains("H114.");
     }
 

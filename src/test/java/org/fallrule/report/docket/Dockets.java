@@ -23,7 +23,8 @@ public final class Dockets {
                 Stream.of("harrow-14", "maple-court-2", "plumb-line-1", "quillfeather-8", "thistledown-3")
                         .map(sample -> EntryOfReport.of(Reports.of(sample), "sample-sites/" + sample, sample))
                         .toList());
-        entries.add(DocketEntry.broken("stack/torn", "torn", "torn", List.of("lot.geojson:1:2: found the end of the file")));
+        entries.add(DocketEntry.broken(
+                "stack/torn", "torn", "torn", List.of("lot.geojson:1:2: found the end of the file")));
         return new Docket(entries, List.of("stack/photos: holds no site.yaml"), "2026-06-01");
     }
 
@@ -45,7 +46,8 @@ public final class Dockets {
     static DocketEntry entry(String name, List<RuleStanding> standings, Optional<Geometry> lot) {
         Map<Outcome, Long> counts = new EnumMap<>(Outcome.class);
         standings.forEach(each -> counts.merge(each.outcome(), (long) each.findings(), Long::sum));
-        return new DocketEntry("stack/" + name, name, name, "saltmeadow", "Verdict.", counts, standings, lot, List.of());
+        return new DocketEntry(
+                "stack/" + name, name, name, "saltmeadow", "Verdict.", counts, standings, lot, List.of());
     }
 
     static Geometry square(double lon, double lat) {

@@ -44,7 +44,8 @@ class DocketPageTest extends InBrowser {
         browser.reopen("");
 
         assertThat(browser.console()).isEmpty();
-        assertThat(browser.requests()).allMatch(request -> request.contains("\"url\":\"file:") || request.contains("about:blank"));
+        assertThat(browser.requests())
+                .allMatch(request -> request.contains("\"url\":\"file:") || request.contains("about:blank"));
     }
 
     @Test
@@ -54,7 +55,8 @@ class DocketPageTest extends InBrowser {
         assertThat(browser.find("#shown").getText()).isEqualTo("6 of 6 plans");
 
         browser.find("input[value=open]").click();
-        assertThat(browser.seen("#rows a")).extracting(link -> link.getText())
+        assertThat(browser.seen("#rows a"))
+                .extracting(link -> link.getText())
                 .containsExactly(
                         "Thistledown Way 3 (invented)",
                         "Plumb Line 1 (invented)",
@@ -92,7 +94,8 @@ class DocketPageTest extends InBrowser {
         browser.open(page(Dockets.ofMany(10_000)));
 
         assertThat(browser.driver().findElements(By.cssSelector("#rows tr"))).hasSize(200);
-        assertThat(browser.driver().findElements(By.cssSelector(".heat-table td"))).hasSizeLessThan(20);
+        assertThat(browser.driver().findElements(By.cssSelector(".heat-table td")))
+                .hasSizeLessThan(20);
         browser.find("[name=words]").sendKeys("plan-9999");
         assertThat(browser.find("#rows").getText()).contains("plan-9999");
         browser.find("#show-all").click();
@@ -103,7 +106,15 @@ class DocketPageTest extends InBrowser {
     @Test
     void aHostileNameIsOnlyText() {
         DocketEntry hostile = new DocketEntry(
-                "stack/" + HOSTILE, "javascript:alert(1)", HOSTILE, HOSTILE, "", Map.of(), List.of(), Optional.empty(), List.of());
+                "stack/" + HOSTILE,
+                "javascript:alert(1)",
+                HOSTILE,
+                HOSTILE,
+                "",
+                Map.of(),
+                List.of(),
+                Optional.empty(),
+                List.of());
         DocketEntry torn = DocketEntry.broken(HOSTILE, HOSTILE, HOSTILE, List.of(HOSTILE));
         browser.open(page(new Docket(List.of(hostile, torn), List.of(HOSTILE), "2026-06-01")));
         browser.find("[name=words]").sendKeys("evil");
@@ -121,6 +132,7 @@ class DocketPageTest extends InBrowser {
         browser.open(page(new Docket(List.of(torn), List.of(), "2026-06-01")));
 
         assertThat(browser.find("main").getText())
-                .contains("No rule fails in any plan that could be checked.", "No plan has a place that could be drawn.");
+                .contains(
+                        "No rule fails in any plan that could be checked.", "No plan has a place that could be drawn.");
     }
 }
