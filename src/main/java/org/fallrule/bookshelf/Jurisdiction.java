@@ -41,8 +41,7 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
     }
 
     /** As {@link #of(Optional, Site, RuleLibrary)}, by a map that has been read. */
-    public static Jurisdiction of(
-            Optional<String> named, Site site, RuleLibrary library, Optional<CountyMap> map) {
+    public static Jurisdiction of(Optional<String> named, Site site, RuleLibrary library, Optional<CountyMap> map) {
         Optional<Place> lot = site.ownLot().map(Feature::origin);
         Optional<LotOnMap> place = site.ownLot().map(own -> new LotOnMap(own.geometry(), site.frame()));
         List<CountyArea> found = map.flatMap(each -> place.map(each::at)).orElse(List.of());

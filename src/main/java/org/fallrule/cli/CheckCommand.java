@@ -110,7 +110,10 @@ final class CheckCommand implements Callable<Integer> {
         RuleLibrary library = books.library();
         PlanReview review = new PlanReview(books.inForce(library, today), search(stack));
         Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(
-                folder, stack.sites().stream().map(Submittal::path).toList(), formats, new PrintSettings(paper, today)));
+                folder,
+                stack.sites().stream().map(Submittal::path).toList(),
+                formats,
+                new PrintSettings(paper, today)));
         if (stack.single()) {
             return checkedSafely(stack.sites().get(0).path(), review, reports);
         }

@@ -26,12 +26,7 @@ final class ManySites {
     private final int jobs;
 
     ManySites(
-            Stack stack,
-            PlanReview review,
-            Optional<ReportFolder> reports,
-            SiteLines lines,
-            boolean strict,
-            int jobs) {
+            Stack stack, PlanReview review, Optional<ReportFolder> reports, SiteLines lines, boolean strict, int jobs) {
         this.stack = stack;
         this.review = review;
         this.reports = reports;

@@ -58,7 +58,9 @@ final class ProgressLine {
         }
         int checked = now.done() - now.resumed();
         if (checked > 0) {
-            words.append(", ").append(span((double) nanos / checked * (now.all() - now.done()) / NANOS)).append(" left");
+            words.append(", ")
+                    .append(span((double) nanos / checked * (now.all() - now.done()) / NANOS))
+                    .append(" left");
         }
         return words.toString();
     }
@@ -67,6 +69,8 @@ final class ProgressLine {
         if (seconds < 90) {
             return "about " + Math.max(1, Math.round(seconds)) + " s";
         }
-        return seconds < 90 * 60 ? "about " + Math.round(seconds / 60) + " min" : "about " + Math.round(seconds / 3600) + " h";
+        return seconds < 90 * 60
+                ? "about " + Math.round(seconds / 60) + " min"
+                : "about " + Math.round(seconds / 3600) + " h";
     }
 }

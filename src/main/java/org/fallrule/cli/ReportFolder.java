@@ -152,7 +152,8 @@ final class ReportFolder implements Filing {
     /** Only a report is replaced: a folder that holds anything else is somebody's. */
     private static void refuseForeignFiles(Path place) throws IOException {
         Set<String> ours = Stream.concat(
-                        Stream.of(ReportRecord.FILE), Stream.of(ReportFormat.values()).map(ReportFormat::file))
+                        Stream.of(ReportRecord.FILE),
+                        Stream.of(ReportFormat.values()).map(ReportFormat::file))
                 .collect(Collectors.toUnmodifiableSet());
         try (Stream<Path> files = Files.list(place)) {
             files.filter(file -> !ours.contains(file.getFileName().toString()) || !Files.isRegularFile(file))

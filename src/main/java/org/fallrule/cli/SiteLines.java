@@ -67,7 +67,8 @@ final class SiteLines implements DocketRun.Watcher {
                 + needs.entrySet().stream()
                         .filter(each -> each.getValue() > 0)
                         .map(each -> each.getValue() + " " + each.getKey().spoken())
-                        .collect(Collectors.joining(", ")) + ".");
+                        .collect(Collectors.joining(", "))
+                + ".");
         docket.mostFailing().stream()
                 .limit(3)
                 .forEach(rule -> out.println(Visible.of("  fails in " + rule.plans(org.fallrule.finding.Outcome.FAILS)

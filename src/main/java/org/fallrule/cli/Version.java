@@ -26,7 +26,8 @@ final class Version implements IVersionProvider {
                     .getCodeSource()
                     .getLocation()
                     .toURI());
-            return number() + " " + (Files.isRegularFile(jar) ? Files.size(jar) + " " + Files.getLastModifiedTime(jar) : "");
+            return number() + " "
+                    + (Files.isRegularFile(jar) ? Files.size(jar) + " " + Files.getLastModifiedTime(jar) : "");
         } catch (IOException | URISyntaxException e) {
             return number();
         }

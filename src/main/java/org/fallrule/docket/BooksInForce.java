@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The rule books of one run: each county's and firm's read once, however many plans they are held against. */
 public final class BooksInForce {
+    private record Drawn(Optional<CountyMap> map) {}
+
     private record Chosen(String county, Optional<String> house) {}
 
     private final RuleLibrary library;
@@ -20,7 +22,7 @@ public final class BooksInForce {
     private final Optional<String> house;
     private final LocalDate day;
     private final Map<Chosen, RuleBook> read = new ConcurrentHashMap<>();
-    private @Nullable Optional<CountyMap> map;
+    private @Nullable Drawn drawn;
 
     /**
      * @param county the county that is named for every plan, if one is
@@ -51,11 +53,11 @@ public final class BooksInForce {
     }
 
     private synchronized Optional<CountyMap> map() {
-        Optional<CountyMap> known = map;
+        Drawn known = drawn;
         if (known == null) {
-            known = CountyMap.of(library);
-            map = known;
+            known = new Drawn(CountyMap.of(library));
+            drawn = known;
         }
-        return known;
+        return known.map();
     }
 }

@@ -39,7 +39,8 @@ public final class InputDigest {
     public InputDigest addFolder(Path folder) {
         try (Stream<Path> all = Files.walk(folder, FileVisitOption.FOLLOW_LINKS)) {
             List<Path> files = all.filter(Files::isRegularFile).sorted().toList();
-            files.forEach(file -> addFile(file, folder.relativize(file).toString().replace('\\', '/')));
+            files.forEach(
+                    file -> addFile(file, folder.relativize(file).toString().replace('\\', '/')));
             return this;
         } catch (IOException | UncheckedIOException e) {
             throw new UnusableInput(Place.of(folder.toString()), "cannot be read (" + e + "); make it readable");

@@ -13,6 +13,7 @@ import org.fallrule.document.JsonWriter;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.report.docket.DocketEntry;
 import org.fallrule.report.docket.EntryTree;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a report was made from, kept in a file beside it: the digest of everything that went into it, the sizes of its files, and
@@ -57,7 +58,7 @@ public final class ReportRecord {
         }
     }
 
-    private static boolean isWhole(Path report, @org.jspecify.annotations.Nullable Object sizes) throws IOException {
+    private static boolean isWhole(Path report, @Nullable Object sizes) throws IOException {
         if (!(sizes instanceof Map<?, ?> files)) {
             return false;
         }

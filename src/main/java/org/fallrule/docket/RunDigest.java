@@ -20,7 +20,8 @@ public final class RunDigest {
      * @param rules the folder of rule books
      */
     public RunDigest(String program, String options, Path rules) {
-        this.ofRun = new InputDigest().add(program).add(options).addFolder(rules).text();
+        this.ofRun =
+                new InputDigest().add(program).add(options).addFolder(rules).text();
     }
 
     /**

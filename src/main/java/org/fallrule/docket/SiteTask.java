@@ -41,7 +41,8 @@ public final class SiteTask {
         } catch (UnusableInput e) {
             return broken(site, e.faults().stream().map(Fault::toString).toList());
         } catch (OutOfMemoryError e) {
-            return broken(site, List.of("there is not enough memory for it; give more with java -Xmx, or use fewer --jobs"));
+            return broken(
+                    site, List.of("there is not enough memory for it; give more with java -Xmx, or use fewer --jobs"));
         } catch (RuntimeException | StackOverflowError e) {
             return broken(site, List.of("this is a fault of the program, please report it: " + e));
         }
@@ -50,9 +51,8 @@ public final class SiteTask {
     /** The digest is taken first: what changes while the site is read then differs from it in the next run. */
     private DocketEntry filed(Submittal site, Filing place) {
         String made = digest.of(site.path());
-        Optional<DocketEntry> kept = resume
-                ? ReportRecord.entry(place.folder().resolve(site.folder()), made, site)
-                : Optional.empty();
+        Optional<DocketEntry> kept =
+                resume ? ReportRecord.entry(place.folder().resolve(site.folder()), made, site) : Optional.empty();
         if (kept.isPresent()) {
             resumed.incrementAndGet();
             return kept.get();

@@ -36,8 +36,9 @@ final class LotOfPlan {
         Feature found = holding.get(0);
         problems.add(new Fault(
                 found.origin(),
-                "is taken as the site's own lot, since it alone holds every " + by.get().spoken() + " of the plan"));
-        return lots.stream().map(lot -> with(lot, lot == found)).toList();
+                "is taken as the site's own lot, since it alone holds every "
+                        + by.get().spoken() + " of the plan"));
+        return lots.stream().map(lot -> with(lot, lot.equals(found))).toList();
     }
 
     private static List<Point> own(Map<Role, List<Feature>> features, Role role) {

@@ -42,8 +42,9 @@ final class MarkedPoints {
                                 + " sequence (1, 2, 3 …) which marks belong together and in what order"));
             }
         }
-        marks.values().forEach(points -> line(points.get(0).get(Attribute.LINE).orElseThrow(), points, faults)
-                .ifPresent(joined::add));
+        marks.values()
+                .forEach(points -> line(points.get(0).get(Attribute.LINE).orElseThrow(), points, faults)
+                        .ifPresent(joined::add));
         return joined;
     }
 

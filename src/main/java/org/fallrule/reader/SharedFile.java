@@ -9,17 +9,17 @@ import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
+import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.document.Yaml;
 import org.fallrule.locality.Storm;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Unit;
+import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Role;
 import org.fallrule.site.Survey;
-import org.fallrule.document.Place;
 
 /**
  * What a sites.yaml says: the layers that the sites beside it share, and what holds for each site that says nothing else.
@@ -90,7 +90,8 @@ record SharedFile(Path folder, Length near, SiteFile says) {
             if (length.metres() >= 0) {
                 return length;
             }
-            faults.add(new Fault(said.place(), "near: " + said.kind() + " is negative; give a distance, such as 300 ft"));
+            faults.add(
+                    new Fault(said.place(), "near: " + said.kind() + " is negative; give a distance, such as 300 ft"));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(said.place(), "near: " + e.says()));
         }
@@ -102,7 +103,10 @@ record SharedFile(Path folder, Length near, SiteFile says) {
         List<Path> files = new ArrayList<>(List.of(folder.resolve(NAME)));
         for (LayerSpec spec : says.layers()) {
             Path file = new LayerFiles(folder).path(spec);
-            LayerFiles.companions(file).stream().filter(Files::isRegularFile).sorted().forEach(files::add);
+            LayerFiles.companions(file).stream()
+                    .filter(Files::isRegularFile)
+                    .sorted()
+                    .forEach(files::add);
         }
         return files;
     }

@@ -66,7 +66,9 @@ public final class SharedLayers {
     /** The files that the shared layers of a folder come from; none without a sites.yaml or when it cannot be read. */
     public static List<Path> files(Path folder) {
         try {
-            return SharedFile.in(folder, new ArrayList<>()).map(SharedFile::files).orElse(List.of());
+            return SharedFile.in(folder, new ArrayList<>())
+                    .map(SharedFile::files)
+                    .orElse(List.of());
         } catch (UnusableInput e) {
             return List.of(folder.resolve(SharedFile.NAME));
         }
@@ -97,7 +99,10 @@ public final class SharedLayers {
         for (SharedLayer layer : layers) {
             boolean supplied = own.stream().anyMatch(each -> each.is(layer.role()));
             if (supplied && layer.role() != Role.UTILITY) {
-                tell(layer, "is not used, since the plan has a " + layer.role().spoken() + " layer of its own", problems);
+                tell(
+                        layer,
+                        "is not used, since the plan has a " + layer.role().spoken() + " layer of its own",
+                        problems);
             } else if (!layer.reaches(around)) {
                 tell(layer, "does not reach to this plan and says nothing of it", problems);
             } else {
@@ -131,7 +136,11 @@ public final class SharedLayers {
 
     /** The rasters of the roles that a site has nothing of; where one does not reach to the plan, that is told. */
     Map<Role, Layer> rasters(
-            Map<Role, List<Feature>> features, Map<Role, Layer> own, LocalFrame frame, PlanDatum datum, List<Fault> problems) {
+            Map<Role, List<Feature>> features,
+            Map<Role, Layer> own,
+            LocalFrame frame,
+            PlanDatum datum,
+            List<Fault> problems) {
         List<LayerSpec> wanted = file.says().layers().stream()
                 .filter(GroundRasters::isOne)
                 .filter(spec -> !features.containsKey(spec.role()) && !own.containsKey(spec.role()))

@@ -68,12 +68,15 @@ public record SiteFolders(List<Path> sites, List<Path> others) {
         String small = name.toLowerCase(Locale.ROOT);
         return Stream.of(Role.values())
                 .anyMatch(role -> small.startsWith(role.word() + ".")
-                        && LayerFormat.allEndings().contains(small.substring(role.word().length())));
+                        && LayerFormat.allEndings()
+                                .contains(small.substring(role.word().length())));
     }
 
     private static List<String> names(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(path -> String.valueOf(path.getFileName())).sorted().toList();
+            return files.map(path -> String.valueOf(path.getFileName()))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be listed (" + e + "); make the folder readable");

@@ -31,11 +31,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The schemas are written from the code, are what JSON Schema 2020-12 calls one, and every shipped file keeps to them. */
 class SchemaTest {
     private static final Path FOLDER = Path.of("docs/schema");
-    private static final Map<String, Supplier<String>> SCHEMAS =
-            Map.of(
-                    "rule-book.schema.json", BookSchema::write,
-                    "site.schema.json", SiteSchema::write,
-                    "sites.schema.json", SitesSchema::write);
+    private static final Map<String, Supplier<String>> SCHEMAS = Map.of(
+            "rule-book.schema.json", BookSchema::write,
+            "site.schema.json", SiteSchema::write,
+            "sites.schema.json", SitesSchema::write);
     private static final ObjectMapper YAML = new YAMLMapper();
 
     private static Set<ValidationMessage> faults(String schema, String yaml) throws IOException {

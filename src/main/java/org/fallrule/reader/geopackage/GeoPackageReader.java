@@ -47,8 +47,7 @@ public final class GeoPackageReader {
      * @param features is handed each feature in the table's order
      * @return the layer without its features
      */
-    public static RawLayer stream(
-            Path gpkg, String shownAs, Optional<String> table, Consumer<RawFeature> features) {
+    public static RawLayer stream(Path gpkg, String shownAs, Optional<String> table, Consumer<RawFeature> features) {
         Place place = Place.of(shownAs);
         Findings findings = new Findings();
         try (Database database = Database.open(gpkg, place, findings)) {

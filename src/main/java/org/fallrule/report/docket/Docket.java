@@ -52,14 +52,18 @@ public record Docket(List<DocketEntry> entries, List<String> notices, String day
         for (DocketEntry entry : entries) {
             for (RuleStanding standing : entry.standings()) {
                 first.putIfAbsent(standing.rule(), standing);
-                weights.merge(standing.rule(), standing.weight(), (one, other) -> one.compareTo(other) < 0 ? one : other);
+                weights.merge(
+                        standing.rule(), standing.weight(), (one, other) -> one.compareTo(other) < 0 ? one : other);
                 plans.computeIfAbsent(standing.rule(), any -> new EnumMap<>(Outcome.class))
                         .merge(standing.outcome(), 1L, Long::sum);
             }
         }
         List<RuleTally> rules = new ArrayList<>();
-        first.forEach((rule, standing) ->
-                rules.add(new RuleTally(rule, standing.title(), weights.getOrDefault(rule, standing.weight()), plans.getOrDefault(rule, Map.of()))));
+        first.forEach((rule, standing) -> rules.add(new RuleTally(
+                rule,
+                standing.title(),
+                weights.getOrDefault(rule, standing.weight()),
+                plans.getOrDefault(rule, Map.of()))));
         return rules;
     }
 

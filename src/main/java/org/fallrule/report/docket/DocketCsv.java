@@ -9,8 +9,8 @@ import org.fallrule.report.data.CsvLine;
 
 /** The docket as a table (RFC 4180): a row for each plan, and for each rule a column with the outcome that needs a person most. */
 public final class DocketCsv {
-    private static final List<String> HEADER =
-            List.of("site", "name", "report", "county", "needs", "binding_fails", "open", "advice_fails", "verdict", "causes");
+    private static final List<String> HEADER = List.of(
+            "site", "name", "report", "county", "needs", "binding_fails", "open", "advice_fails", "verdict", "causes");
 
     private DocketCsv() {}
 

@@ -69,8 +69,16 @@ public final class DocketMap {
 
     private String drawn() {
         String label = "Map of " + plans.size() + (plans.size() == 1 ? " plan" : " plans") + ", north up";
-        svg.open("svg", "viewBox", "0 0 " + (int) WIDTH + " " + (int) HEIGHT, "class", "docket-map", "role", "img",
-                "aria-label", label);
+        svg.open(
+                "svg",
+                "viewBox",
+                "0 0 " + (int) WIDTH + " " + (int) HEIGHT,
+                "class",
+                "docket-map",
+                "role",
+                "img",
+                "aria-label",
+                label);
         svg.empty("rect", "class", "sheet-edge", "x", 0.5, "y", 0.5, "width", WIDTH - 1, "height", HEIGHT - 1);
         plans.forEach(plan -> svg.empty("path", "class", "lot-line", "d", Svg.path(plan.px())));
         plans.stream()
@@ -87,7 +95,10 @@ public final class DocketMap {
         Coordinate at = plan.px().getCentroid().getCoordinate();
         double r = numbered ? 6 : Math.max(1.6, 6 - Math.log10(plans.size()));
         svg.open("g", "class", "mark " + plan.entry().need().word(), "data-n", plan.number());
-        svg.leaf("title", plan.number() + ": " + plan.entry().name() + ": " + plan.entry().need().spoken());
+        svg.leaf(
+                "title",
+                plan.number() + ": " + plan.entry().name() + ": "
+                        + plan.entry().need().spoken());
         switch (plan.entry().need()) {
             case BINDING_FAILS -> svg.empty("path", "d", square(at, r));
             case OPEN -> svg.empty("path", "d", triangle(at, r * 1.25));
@@ -112,7 +123,10 @@ public final class DocketMap {
     private static String path(double... xy) {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i < xy.length; i += 2) {
-            path.append(i == 0 ? 'M' : 'L').append(Svg.number(xy[i])).append(' ').append(Svg.number(xy[i + 1]));
+            path.append(i == 0 ? 'M' : 'L')
+                    .append(Svg.number(xy[i]))
+                    .append(' ')
+                    .append(Svg.number(xy[i + 1]));
         }
         return path.append('Z').toString();
     }
@@ -137,14 +151,23 @@ public final class DocketMap {
         double y = HEIGHT - 28;
         for (ScaleBar.GroundUnit unit : ScaleBar.GroundUnit.values()) {
             ScaleBar bar = ScaleBar.within(WIDTH * 0.3, pxPerMetre, unit);
-            svg.empty("path", "class", "bar",
-                    "d", "M16 " + Svg.number(y - 4) + "V" + Svg.number(y) + "H" + Svg.number(16 + bar.px()) + "V"
+            svg.empty(
+                    "path",
+                    "class",
+                    "bar",
+                    "d",
+                    "M16 " + Svg.number(y - 4) + "V" + Svg.number(y) + "H" + Svg.number(16 + bar.px()) + "V"
                             + Svg.number(y - 4));
             svg.leaf("text", bar.words().replaceAll("(?<=[0-9])(?=([0-9]{3})+ )", ","), "x", 22 + bar.px(), "y", y + 3);
             y += 18;
         }
         double x = WIDTH - 26;
-        svg.empty("path", "class", "north", "d", path(x, HEIGHT - 48, x + 7, HEIGHT - 26, x, HEIGHT - 31, x - 7, HEIGHT - 26));
+        svg.empty(
+                "path",
+                "class",
+                "north",
+                "d",
+                path(x, HEIGHT - 48, x + 7, HEIGHT - 26, x, HEIGHT - 31, x - 7, HEIGHT - 26));
         svg.leaf("text", "N", "x", x, "y", HEIGHT - 9, "text-anchor", "middle");
     }
 }

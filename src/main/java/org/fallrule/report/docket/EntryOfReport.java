@@ -50,8 +50,8 @@ public final class EntryOfReport {
 
     private static List<RuleStanding> standings(List<Finding> findings) {
         Map<String, List<Finding>> byRule = new LinkedHashMap<>();
-        findings.forEach(finding -> byRule.computeIfAbsent(finding.rule(), any -> new ArrayList<>())
-                .add(finding));
+        findings.forEach(finding ->
+                byRule.computeIfAbsent(finding.rule(), any -> new ArrayList<>()).add(finding));
         return byRule.values().stream().map(EntryOfReport::standing).toList();
     }
 

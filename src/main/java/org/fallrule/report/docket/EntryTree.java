@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -46,7 +47,9 @@ public final class EntryTree {
                 text(tree, "county"),
                 text(tree, "verdict"),
                 countsOf(map(tree.get("counts"))),
-                list(tree.get("rules")).stream().map(each -> standing(map(each))).toList(),
+                list(tree.get("rules")).stream()
+                        .map(each -> standing(map(each)))
+                        .toList(),
                 tree.containsKey("lot") ? Optional.of(lot(list(tree.get("lot")))) : Optional.empty(),
                 List.of());
     }
@@ -104,8 +107,7 @@ public final class EntryTree {
     private static Geometry lot(List<?> rings) {
         List<Geometry> parts = new ArrayList<>();
         for (Object ring : rings) {
-            Coordinate[] places =
-                    list(ring).stream().map(EntryTree::place).toArray(Coordinate[]::new);
+            Coordinate[] places = list(ring).stream().map(EntryTree::place).toArray(Coordinate[]::new);
             Geometry part = places.length == 1 ? GEOMETRY.createPoint(places[0]) : GEOMETRY.createPolygon(places);
             parts.add(part);
         }
@@ -118,14 +120,14 @@ public final class EntryTree {
         return new Coordinate(degrees(numbers.get(0)), degrees(numbers.get(1)));
     }
 
-    private static double degrees(Object number) {
+    private static double degrees(@Nullable Object number) {
         if (number instanceof Number found) {
             return found.doubleValue();
         }
         throw new IllegalArgumentException("not a number: " + number);
     }
 
-    private static long number(Object number) {
+    private static long number(@Nullable Object number) {
         return (long) degrees(number);
     }
 
@@ -136,14 +138,14 @@ public final class EntryTree {
         throw new IllegalArgumentException("no text under " + key);
     }
 
-    private static Map<?, ?> map(Object found) {
+    private static Map<?, ?> map(@Nullable Object found) {
         if (found instanceof Map<?, ?> map) {
             return map;
         }
         throw new IllegalArgumentException("not an object");
     }
 
-    private static List<?> list(Object found) {
+    private static List<?> list(@Nullable Object found) {
         if (found instanceof List<?> list) {
             return list;
         }

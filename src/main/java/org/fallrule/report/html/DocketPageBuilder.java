@@ -210,11 +210,13 @@ final class DocketPageBuilder {
         tree.put("county", row.county());
         tree.put("says", row.says());
         tree.put("fails", numbers(entry, Outcome.FAILS, number));
-        tree.put("open", entry.standings().stream()
-                .filter(RuleStanding::isOpen)
-                .filter(standing -> standing.outcome() != Outcome.FAILS)
-                .map(standing -> number.get(standing.rule()))
-                .toList());
+        tree.put(
+                "open",
+                entry.standings().stream()
+                        .filter(RuleStanding::isOpen)
+                        .filter(standing -> standing.outcome() != Outcome.FAILS)
+                        .map(standing -> number.get(standing.rule()))
+                        .toList());
         return tree;
     }
 

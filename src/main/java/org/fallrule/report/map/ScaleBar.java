@@ -11,7 +11,9 @@ import org.fallrule.site.Site;
  * @param px its length on the sheet
  */
 public record ScaleBar(int number, GroundUnit unit, double px) {
-    private static final int[] ROUND = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000};
+    private static final int[] ROUND = {
+        1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000
+    };
 
     /** The units that it may be in. */
     public enum GroundUnit {

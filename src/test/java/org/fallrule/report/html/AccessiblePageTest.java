@@ -21,6 +21,11 @@ class AccessiblePageTest extends InBrowser {
     private static final String ONLY_SOME_ROWS =
             "document.querySelectorAll('.settled tr:nth-child(n+21)').forEach(row => row.remove())";
 
+    /** What is found, as a list of sentences. */
+    static final String RUN_AXE = "const done = arguments[0]; axe.run(document).then(result =>"
+            + " done(result.violations.map(each => each.impact + ' ' + each.id + ': '"
+            + " + each.nodes.map(node => node.html.slice(0, 120)).join(' | '))))";
+
     @BeforeAll
     static void patience() {
         browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
@@ -40,16 +45,13 @@ class AccessiblePageTest extends InBrowser {
         browser.find("button.show").click();
         browser.driver().executeScript(ONLY_SOME_ROWS);
         browser.driver().executeScript(axe());
-        Object found = browser.driver()
-                .executeAsyncScript("const done = arguments[0]; axe.run(document).then(result =>"
-                        + " done(result.violations.map(each => each.impact + ' ' + each.id + ': '"
-                        + " + each.nodes.map(node => node.html.slice(0, 120)).join(' | '))))");
+        Object found = browser.driver().executeAsyncScript(RUN_AXE);
         assertThat(found)
                 .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
                 .isEmpty();
     }
 
-    private static String axe() {
+    static String axe() {
         try (InputStream script = AccessiblePageTest.class.getResourceAsStream("/axe.min.js")) {
             assertThat(script).isNotNull();
             return new String(script.readAllBytes(), StandardCharsets.UTF_8);
