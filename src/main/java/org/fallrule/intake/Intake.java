@@ -14,6 +14,7 @@ import org.fallrule.reader.KnownLayers;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
+import org.jspecify.annotations.Nullable;
 
 /** Looks over a folder of loose files and drafts its site.yaml. What the files do not tell is asked, never guessed. */
 public final class Intake {
@@ -80,7 +81,7 @@ public final class Intake {
                     role,
                     table.file(),
                     table.table(),
-                    Drawn.counted(table.raw().features()),
+                    Drawn.counted(table.placedAs(role)),
                     Sureness.CERTAIN,
                     "as the profile says")));
             if (table.placedAs().isEmpty() || !table.unplaced().isEmpty()) {
@@ -89,13 +90,21 @@ public final class Intake {
                                 .add(each));
             }
         }
-        layers.forEach(layer -> placed.remove(layer.role()));
+        layers.forEach(layer -> tellOthers(layer, placed.remove(layer.role())));
         placed.forEach((role, several) -> new OneSource(ledger, role)
                 .of(several)
                 .forEach(each -> layers.add(new LayerDrafter(words, ledger, known, needs, each).draft())));
         grounds(layers);
         layers.sort(Comparator.comparing(DraftLayer::role));
         return layers;
+    }
+
+    private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {
+        if (others != null) {
+            others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.features())
+                    + " taken for " + taken.role().spoken() + " " + other.because() + ", is left out: the profile takes "
+                    + taken.source()));
+        }
     }
 
     private void tellPeople(LooseLayers.Table table) {
