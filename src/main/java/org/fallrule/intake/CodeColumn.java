@@ -38,7 +38,8 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
             }
         }
         return found.stream()
-                .filter(column -> column.known() >= column.least(words) * cells.features().size())
+                .filter(column ->
+                        column.known() >= column.least(words) * cells.features().size())
                 .filter(column -> column.known() > 0)
                 .max(Comparator.comparingInt(CodeColumn::known)
                         .thenComparingInt(column -> column.roles().size()));
@@ -98,8 +99,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
     boolean isAllOf(Role role) {
         boolean hasKinds = Attribute.of(role).contains(Meaning.attribute(role));
         return meanings.values().stream()
-                .allMatch(each -> (hasKinds || !each.isEmpty())
-                        && each.stream().allMatch(meaning -> meaning.is(role)));
+                .allMatch(each -> (hasKinds || !each.isEmpty()) && each.stream().allMatch(meaning -> meaning.is(role)));
     }
 
     /** The condition in ECQL that takes the features with some values. */

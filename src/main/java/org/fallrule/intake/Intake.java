@@ -77,13 +77,14 @@ public final class Intake {
         TablePlacer placer = new TablePlacer(words, ledger);
         for (LooseLayers.Table table : loose.tables()) {
             tellPeople(table);
-            table.placedAs().forEach(role -> layers.add(DraftLayer.plain(
-                    role,
-                    table.file(),
-                    table.table(),
-                    Drawn.counted(table.placedAs(role)),
-                    Sureness.CERTAIN,
-                    "as the profile says")));
+            table.placedAs()
+                    .forEach(role -> layers.add(DraftLayer.plain(
+                            role,
+                            table.file(),
+                            table.table(),
+                            Drawn.counted(table.placedAs(role)),
+                            Sureness.CERTAIN,
+                            "as the profile says")));
             if (table.placedAs().isEmpty() || !table.unplaced().isEmpty()) {
                 placer.place(table, table.unplaced())
                         .forEach(each -> placed.computeIfAbsent(each.role(), any -> new ArrayList<>())
@@ -102,7 +103,8 @@ public final class Intake {
     private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {
         if (others != null) {
             others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.features())
-                    + " taken for " + taken.role().spoken() + " " + other.because() + ", is left out: the profile takes "
+                    + " taken for " + taken.role().spoken() + " " + other.because()
+                    + ", is left out: the profile takes "
                     + taken.source()));
         }
     }
@@ -111,7 +113,9 @@ public final class Intake {
         long columns = table.raw().columns().stream().filter(Cells::isOfPeople).count();
         if (columns > 0) {
             ledger.tell(table.source() + ": "
-                    + (columns == 1 ? "a column that may name people was" : columns + " columns that may name people were")
+                    + (columns == 1
+                            ? "a column that may name people was"
+                            : columns + " columns that may name people were")
                     + " not looked into");
         }
     }

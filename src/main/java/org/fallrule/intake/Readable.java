@@ -35,8 +35,7 @@ final class Readable {
 
     /** Whether a value is a number without a unit. */
     static boolean isBare(Object value) {
-        return value instanceof Number
-                || Cells.text(value).matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
+        return value instanceof Number || Cells.text(value).matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
     }
 
     private static boolean isWritten(Object value, Dimension dimension) {

@@ -50,7 +50,8 @@ public final class KnownLayers {
                 .filter(entry -> entry.files().isPresent() && entry.speaksOf(file))
                 .filter(entry -> entry.spec()
                         .table()
-                        .map(named -> table.filter(named.text()::equalsIgnoreCase).isPresent())
+                        .map(named ->
+                                table.filter(named.text()::equalsIgnoreCase).isPresent())
                         .orElse(true))
                 .toList();
     }
@@ -58,12 +59,10 @@ public final class KnownLayers {
     /** The attributes of a role whose columns it names. */
     public Set<Attribute<?>> columns(Role role) {
         Set<Attribute<?>> named = new LinkedHashSet<>();
-        profile.entries().stream()
-                .filter(entry -> entry.role() == role)
-                .forEach(entry -> {
-                    named.addAll(entry.spec().fields().keySet());
-                    named.addAll(entry.spec().all().keySet());
-                });
+        profile.entries().stream().filter(entry -> entry.role() == role).forEach(entry -> {
+            named.addAll(entry.spec().fields().keySet());
+            named.addAll(entry.spec().all().keySet());
+        });
         return named;
     }
 

@@ -45,8 +45,8 @@ final class LayerSpecReader {
                         "unknown role " + word + Nearest.hint(word, Role.words()) + " Known: "
                                 + String.join(", ", Role.words())));
             }
-            role.ifPresent(known -> each(node).forEach(
-                    one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
+            role.ifPresent(known -> each(node)
+                    .forEach(one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
         });
         refuseRastersBesideOthers(specs);
         return specs;
@@ -128,8 +128,8 @@ final class LayerSpecReader {
     private Map<Attribute<?>, Node.Scalar> attributes(Role role, Keys keys, String key) {
         Map<Attribute<?>, Node.Scalar> found = new LinkedHashMap<>();
         keys.texts(key)
-                .forEach((name, text) ->
-                        attribute(role, name, text).ifPresent(attribute -> found.put(attribute, text)));
+                .forEach(
+                        (name, text) -> attribute(role, name, text).ifPresent(attribute -> found.put(attribute, text)));
         return found;
     }
 

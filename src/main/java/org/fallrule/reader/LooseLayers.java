@@ -61,16 +61,16 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
         public List<RawFeature> placedAs(Role role) {
             return raw.features().stream()
                     .filter(feature -> placed.stream()
-                            .anyMatch(entry -> entry.role() == role
-                                    && entry.spec().holds(feature) != Truth.FALSE))
+                            .anyMatch(entry ->
+                                    entry.role() == role && entry.spec().holds(feature) != Truth.FALSE))
                     .toList();
         }
 
         /** The features that the profile takes for no role. */
         public List<RawFeature> unplaced() {
             return raw.features().stream()
-                    .filter(feature -> placed.stream()
-                            .allMatch(entry -> entry.spec().holds(feature) == Truth.FALSE))
+                    .filter(feature ->
+                            placed.stream().allMatch(entry -> entry.spec().holds(feature) == Truth.FALSE))
                     .toList();
         }
     }
@@ -114,7 +114,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return all.filter(Files::isRegularFile)
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
-                    .filter(name -> LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
+                    .filter(name ->
+                            LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
                     .sorted()
                     .limit(MOST_FILES)
                     .toList();

@@ -63,8 +63,8 @@ final class AttributeTrial {
     /** How many findings of each check cannot be told. */
     private Map<String, Long> open(Site plan) {
         Map<String, Long> open = new HashMap<>();
-        for (Finding finding :
-                Reviewer.review(SiteAnalysis.of(plan, book.locality()), book, ANY_DAY).findings()) {
+        for (Finding finding : Reviewer.review(SiteAnalysis.of(plan, book.locality()), book, ANY_DAY)
+                .findings()) {
             if (finding.outcome() == Outcome.CANNOT_TELL) {
                 open.merge(finding.check(), 1L, Long::sum);
             }

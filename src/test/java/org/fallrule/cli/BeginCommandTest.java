@@ -62,7 +62,8 @@ class BeginCommandTest {
 
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).contains("site.yaml: is there already and stays as it is; give --replace to write over it");
+        assertThat(ran.err())
+                .contains("site.yaml: is there already and stays as it is; give --replace to write over it");
         assertThat(Files.readString(site.path("site.yaml"))).isEqualTo("site: mine\n");
 
         assertThat(Ran.command("begin", "--replace", site.path()).code()).isZero();
@@ -82,7 +83,8 @@ class BeginCommandTest {
     @Test
     void aFolderWithNothingToReadIsRefusedAndStaysAsItIs() throws IOException {
         SiteOnDisk empty = SiteOnDisk.in(place, "empty");
-        SiteOnDisk broken = SiteOnDisk.in(place, "broken").with("PLAN.GPKG", "no").with("letter.txt", "x");
+        SiteOnDisk broken =
+                SiteOnDisk.in(place, "broken").with("PLAN.GPKG", "no").with("letter.txt", "x");
 
         assertThat(Ran.command("begin", empty.path()).err()).contains("empty: no file here can be read as a layer");
         Ran ran = Ran.command("begin", broken.path());
@@ -101,7 +103,8 @@ class BeginCommandTest {
                   inlet: {units: {grate_length: in, grate_width: in, box_length: in, box_width: in}}
                   cleanout: {file: co*.csv, fields: {id: PT}, where: "CODE = 'CO'"}
                 """);
-        SiteOnDisk site = harrow().with("co_may.csv", "PT,X,Y,CODE\n1,2132271.7,759698.5,CO\n2,2132271.8,759698.6,GS\n");
+        SiteOnDisk site =
+                harrow().with("co_may.csv", "PT,X,Y,CODE\n1,2132271.7,759698.5,CO\n2,2132271.8,759698.6,GS\n");
 
         Ran ran = Ran.command("begin", "--profile", place.resolve("office.yaml"), site.path());
 
@@ -111,7 +114,9 @@ class BeginCommandTest {
                 .contains("- STORM_PT.shp, 2 points taken for cleanout by the codes in STRUCTTYPE, is left")
                 .doesNotContain("unit of", "the code CO");
         assertThat(Files.readString(site.path("site.yaml")))
-                .contains("layers_from: \"../office.yaml\"\n", "  cleanout: co_may.csv  # certain: as the profile says, 1 point");
+                .contains(
+                        "layers_from: \"../office.yaml\"\n",
+                        "  cleanout: co_may.csv  # certain: as the profile says, 1 point");
         assertThat(Ran.command("begin", "--replace", "--profile", place.resolve("none.yaml"), site.path())
                         .code())
                 .isEqualTo(2);
@@ -122,7 +127,10 @@ class BeginCommandTest {
         SiteOnDisk site = SiteOnDisk.in(place, "x")
                 .layer(
                         "pipe.geojson",
-                        feature("'DIA': 4, 'SIZE': '\\u001b[31m6'", "LineString", "[[-76.05, 35.3], [-76.0499, 35.3]]"));
+                        feature(
+                                "'DIA': 4, 'SIZE': '\\u001b[31m6'",
+                                "LineString",
+                                "[[-76.05, 35.3], [-76.0499, 35.3]]"));
 
         assertThat(Ran.command("begin", site.path()).out()).doesNotContain("\u001b");
     }
@@ -142,6 +150,7 @@ class BeginCommandTest {
                 .contains("1. does the plan count abandoned utilities", "   2) leave them out\n> ")
                 .contains("Give the number of a choice or its word, or nothing.");
         assertThat(screen.toString().lines()).allMatch(line -> line.length() <= 80);
-        assertThat(draft.yaml()).contains("where: \"NOT (STATUS IN ('ABD'))\"", "  diameter: in\n", "  elevation:  # ask:");
+        assertThat(draft.yaml())
+                .contains("where: \"NOT (STATUS IN ('ABD'))\"", "  diameter: in\n", "  elevation:  # ask:");
     }
 }

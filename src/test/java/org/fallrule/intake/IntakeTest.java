@@ -141,8 +141,9 @@ class IntakeTest {
 
         Draft draft = draft();
 
-        assertThat(draft.layers()).singleElement().satisfies(layer -> assertThat(layer.where())
-                .isEqualTo("code IN ('GS')"));
+        assertThat(draft.layers())
+                .singleElement()
+                .satisfies(layer -> assertThat(layer.where()).isEqualTo("code IN ('GS')"));
         assertThat(draft.open()).anySatisfy(open -> assertThat(open.question()).contains("ZZ (2), QQ (1)"));
     }
 
@@ -201,7 +202,8 @@ class IntakeTest {
         draft();
 
         assertThat(asked).contains("crs");
-        assertThat(draft(Map.of("crs", "nonsense")).crs().orElseThrow().isOpen()).isTrue();
+        assertThat(draft(Map.of("crs", "nonsense")).crs().orElseThrow().isOpen())
+                .isTrue();
         assertThat(draft(Map.of("crs", "3734")).crs().orElseThrow().value()).isEqualTo("EPSG:3734");
     }
 
@@ -210,7 +212,10 @@ class IntakeTest {
     void ownersAreNeitherReadNorPrinted() {
         folder.layer(
                 "parcels.geojson",
-                feature("'APN': '1', 'OWNER_NAME': 'Quill', 'MAILADDR1': 'Quill', 'OwnName2': 'Quill'", "Polygon", AREA),
+                feature(
+                        "'APN': '1', 'OWNER_NAME': 'Quill', 'MAILADDR1': 'Quill', 'OwnName2': 'Quill'",
+                        "Polygon",
+                        AREA),
                 feature("'APN': '2', 'OWNER_NAME': 'Quill'", "Polygon", AREA));
 
         Draft draft = draft();
@@ -223,8 +228,7 @@ class IntakeTest {
 
     @Test
     void theOwnLotIsMarkedByItsId() {
-        folder.layer(
-                "parcels.geojson", feature("'APN': '1'", "Polygon", AREA), feature("'APN': '2'", "Polygon", AREA));
+        folder.layer("parcels.geojson", feature("'APN': '1'", "Polygon", AREA), feature("'APN': '2'", "Polygon", AREA));
 
         folder.with("site.yaml", draft(Map.of("own.parcels.geojson", "2")).yaml());
 
@@ -268,18 +272,16 @@ class IntakeTest {
 
     /** Names that mean something in YAML or in conditions come through unharmed. */
     @ParameterizedTest
-    @ValueSource(strings = {"yes", "a: b", "it's", "say \"hi\"", "# no", "{x}", "007", "back\\slash", "Ünïcode 管", " x "})
+    @ValueSource(
+            strings = {"yes", "a: b", "it's", "say \"hi\"", "# no", "{x}", "007", "back\\slash", "Ünïcode 管", " x "})
     void anyNameOfAColumnOrValueIsWrittenSoThatItIsReadAgain(String name) {
         String quoted = name.replace("\\", "\\\\").replace("\"", "\\\"");
-        folder.with(
-                "codes.geojson",
-                """
+        folder.with("codes.geojson", """
                 {"type": "FeatureCollection", "features": [
                  {"type": "Feature", "properties": {"c": "CB", "%1$s": "x"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}},
                  {"type": "Feature", "properties": {"c": "CB"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}},
                  {"type": "Feature", "properties": {"c": "%1$s"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}}]}
-                """
-                        .formatted(quoted));
+                """.formatted(quoted));
 
         String yaml = draft().yaml();
         Node.Mapping read = Yaml.parse(yaml, "site.yaml");
@@ -295,7 +297,9 @@ class IntakeTest {
 
         Node.Mapping read = Yaml.parse(draft().yaml(), "site.yaml");
 
-        assertThat(read.entries()).containsKeys("site", "datum", "survey", "absent").doesNotContainKey("layers");
+        assertThat(read.entries())
+                .containsKeys("site", "datum", "survey", "absent")
+                .doesNotContainKey("layers");
         assertThat(draft().yaml()).contains("# ask: what is bndy.geojson (1 polygon)?", "#   lot: bndy.geojson");
     }
 }

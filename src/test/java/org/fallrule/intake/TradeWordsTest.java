@@ -20,12 +20,27 @@ class TradeWordsTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "GND, spot", "gs, spot", "DS, downspout inlet", "CB, basin inlet", "Y D, basin inlet", "TREE 24\", tree",
-        "GM, gas meter", "WV, water valve", "PP, power pole", "TOB, breakline", "FES, outfall", "XQ, ''", "TREE x, ''",
-        "CO, cleanout|county", "DI, basin inlet|ductile iron", "BC, building|back of curb", "SW, walk|stormwater",
+        "GND, spot",
+        "gs, spot",
+        "DS, downspout inlet",
+        "CB, basin inlet",
+        "Y D, basin inlet",
+        "TREE 24\", tree",
+        "GM, gas meter",
+        "WV, water valve",
+        "PP, power pole",
+        "TOB, breakline",
+        "FES, outfall",
+        "XQ, ''",
+        "TREE x, ''",
+        "CO, cleanout|county",
+        "DI, basin inlet|ductile iron",
+        "BC, building|back of curb",
+        "SW, walk|stormwater",
     })
     void aCodeMeansWhatCrewsWriteItFor(String code, String meanings) {
-        assertThat(String.join("|", words.code(code).stream().map(Meaning::spoken).toList()))
+        assertThat(String.join(
+                        "|", words.code(code).stream().map(Meaning::spoken).toList()))
                 .isEqualTo(meanings);
     }
 
@@ -43,7 +58,9 @@ class TradeWordsTest {
     @Test
     void everyColumnAndValueIsOfAnAttributeAndItsVocabulary() {
         for (Attribute<?> attribute : Attribute.all()) {
-            assertThat(words.columns(attribute)).doesNotHaveDuplicates().allMatch(word -> word.equals(TradeWords.plain(word)));
+            assertThat(words.columns(attribute))
+                    .doesNotHaveDuplicates()
+                    .allMatch(word -> word.equals(TradeWords.plain(word)));
             assertThat(words.askedColumns(attribute)).noneMatch(words.columns(attribute)::contains);
         }
         assertThat(words.value(Attribute.MATERIAL, "SDR35 PVC").orElseThrow())
