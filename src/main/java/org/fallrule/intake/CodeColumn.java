@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.filter.Ecql;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
@@ -33,7 +36,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
         for (String column : cells.columns()) {
             Map<String, Integer> counts = cells.counts(column);
             boolean isOfText = cells.values(column).stream().allMatch(String.class::isInstance);
-            if (isOfText && !counts.isEmpty() && counts.size() <= MOST_CODES) {
+            if (isOfText && isNameable(column) && !counts.isEmpty() && counts.size() <= MOST_CODES) {
                 found.add(of(column, counts, cells, words));
             }
         }
@@ -43,6 +46,20 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                 .filter(column -> column.known() > 0)
                 .max(Comparator.comparingInt(CodeColumn::known)
                         .thenComparingInt(column -> column.roles().size()));
+    }
+
+    /** Whether a condition can name a column. */
+    private static boolean isNameable(String column) {
+        return column.indexOf('"') < 0 && isRead(quoted(column));
+    }
+
+    private static boolean isRead(String name) {
+        try {
+            Ecql.parse(name + " = 'x'", Place.of(name));
+            return true;
+        } catch (UnusableInput e) {
+            return false;
+        }
     }
 
     private static CodeColumn of(String column, Map<String, Integer> counts, Cells cells, TradeWords words) {
@@ -113,6 +130,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
 
     /** A column's name as ECQL wants it. */
     static String quoted(String column) {
-        return column.matches("[A-Za-z_][A-Za-z0-9_]*") ? column : '"' + column + '"';
+        boolean isPlain = column.matches("[A-Za-z_][A-Za-z0-9_]*") && isRead(column);
+        return isPlain ? column : '"' + column + '"';
     }
 }

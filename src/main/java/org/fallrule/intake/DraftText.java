@@ -99,7 +99,7 @@ final class DraftText {
     }
 
     private static String because(DraftLayer layer) {
-        return layer.sureness().spoken() + ": " + layer.because() + ", " + layer.counted();
+        return SiteYaml.oneLine(layer.sureness().spoken() + ": " + layer.because() + ", " + layer.counted());
     }
 
     private void body(int indent, String first, DraftLayer layer) {

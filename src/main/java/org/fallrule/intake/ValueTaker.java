@@ -69,8 +69,8 @@ final class ValueTaker {
     Statement asked(Placement placed, Attribute<?> attribute, String raw, List<String> known) {
         String key =
                 "value." + placed.table().source() + "." + placed.role().word() + "." + attribute.name() + "." + raw;
-        String asks = "which " + attribute.spoken() + " of " + placed.role().spoken() + " is " + raw + " in "
-                + placed.table().source() + "?";
+        String asks = "what " + attribute.spoken() + " does " + raw + " in "
+                + placed.table().source() + " stand for (layer " + placed.role().spoken() + ")?";
         return ledger.ask(Question.choice(key, asks, known))
                 .map(answer -> Statement.certain(raw, answer))
                 .orElseGet(() -> Statement.open(raw, String.join(", ", known) + "?"));

@@ -270,25 +270,43 @@ class IntakeTest {
                 .containsExactly("gas", "sanitary");
     }
 
-    /** Names that mean something in YAML or in conditions come through unharmed. */
+    /** Names that mean something in YAML, JSON or in conditions come through unharmed. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"yes", "a: b", "it's", "say \"hi\"", "# no", "{x}", "007", "back\\slash", "Ünïcode 管", " x "})
+            strings = {"yes", "a: b", "it's", "say \"hi\"", "# no", "{x}", "007", "back\\slash", "Ünïcode 管", " x ", "a\nb: c", "\ttab"})
     void anyNameOfAColumnOrValueIsWrittenSoThatItIsReadAgain(String name) {
-        String quoted = name.replace("\\", "\\\\").replace("\"", "\\\"");
-        folder.with("codes.geojson", """
-                {"type": "FeatureCollection", "features": [
-                 {"type": "Feature", "properties": {"c": "CB", "%1$s": "x"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}},
-                 {"type": "Feature", "properties": {"c": "CB"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}},
-                 {"type": "Feature", "properties": {"c": "%1$s"}, "geometry": {"type": "Point", "coordinates": [-76.05, 35.3]}}]}
-                """.formatted(quoted));
+        folder.layer(
+                "inlet points.geojson",
+                point(name, "'c': 'CB', 'NAME': 'x'"),
+                point(name, "'c': 'CB'"),
+                point(name, "'c': 'CB', 'NAMEc': 'CB'"),
+                point(name, "'c': 'NAME', 'NAMEc': 'GS'"));
 
         String yaml = draft().yaml();
-        Node.Mapping read = Yaml.parse(yaml, "site.yaml");
 
-        assertThat(read.get("layers")).isPresent();
+        assertThat(Yaml.parse(yaml, "site.yaml").get("layers")).isPresent();
         folder.with("site.yaml", yaml);
-        assertThat(SiteReader.read(folder.path()).features(Role.INLET)).hasSize(2);
+        assertThat(SiteReader.read(folder.path()).features(Role.INLET)).hasSizeBetween(3, 4);
+    }
+
+    private static String point(String name, String properties) {
+        String escaped = name.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t");
+        return feature(properties, "Point", HERE).replace("NAME", escaped);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CODE", "Field Code", "it's", "a-b", "select", "Ünï", "a.b", "IN"})
+    void aConditionOnAnyColumnTakesTheFeaturesThatItMeans(String column) {
+        folder.layer(
+                "export.geojson",
+                point(column, "'NAME': 'CB'"),
+                point(column, "'NAME': 'GS'"),
+                point(column, "'NAME': 'GS'"));
+
+        folder.with("site.yaml", draft(Map.of("units.elevation", "ft")).yaml());
+
+        assertThat(SiteReader.read(folder.path()).features(Role.INLET)).hasSize(1);
+        assertThat(SiteReader.read(folder.path()).features(Role.SPOT)).hasSize(2);
     }
 
     @Test
