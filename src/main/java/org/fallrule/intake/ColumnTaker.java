@@ -142,8 +142,8 @@ final class ColumnTaker {
         List<String> shown = columns.stream()
                 .map(column -> column.name() + " (" + cells.shown(column.name()) + ")")
                 .toList();
-        String asks = "which column of " + source + " is the " + attribute.spoken() + " in the layer " + role.spoken() + " ("
-                + attribute.meaning() + ")? " + String.join(", ", shown);
+        String asks = "which column of " + source + " is the " + attribute.spoken() + " in the layer " + role.spoken()
+                + " (" + attribute.meaning() + ")? " + String.join(", ", shown);
         Optional<String> answer = ledger.ask(
                 Question.choice("column." + source + "." + role.word() + "." + attribute.name(), asks, choices));
         if (answer.isEmpty()) {

@@ -273,7 +273,20 @@ class IntakeTest {
     /** Names that mean something in YAML, JSON or in conditions come through unharmed. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"yes", "a: b", "it's", "say \"hi\"", "# no", "{x}", "007", "back\\slash", "Ünïcode 管", " x ", "a\nb: c", "\ttab"})
+            strings = {
+                "yes",
+                "a: b",
+                "it's",
+                "say \"hi\"",
+                "# no",
+                "{x}",
+                "007",
+                "back\\slash",
+                "Ünïcode 管",
+                " x ",
+                "a\nb: c",
+                "\ttab"
+            })
     void anyNameOfAColumnOrValueIsWrittenSoThatItIsReadAgain(String name) {
         folder.layer(
                 "inlet points.geojson",
@@ -290,7 +303,10 @@ class IntakeTest {
     }
 
     private static String point(String name, String properties) {
-        String escaped = name.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t");
+        String escaped = name.replace("\\", "\\\\")
+                .replace("\"", "\\\"")
+                .replace("\n", "\\n")
+                .replace("\t", "\\t");
         return feature(properties, "Point", HERE).replace("NAME", escaped);
     }
 
