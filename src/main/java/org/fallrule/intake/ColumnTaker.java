@@ -92,7 +92,7 @@ final class ColumnTaker {
     private List<Column> usable(Attribute<?> attribute, List<Column> columns) {
         List<Column> usable = columns.stream()
                 .filter(column -> !placed.codes().equals(Optional.of(column.name())))
-                .filter(column -> Readable.as(attribute, cells.values(column.name())))
+                .filter(column -> ValueForm.as(attribute, cells.values(column.name())))
                 .toList();
         if (usable.size() > 1 && !Vocabulary.of(placed.role(), attribute).isEmpty()) {
             List<Column> understood = usable.stream()

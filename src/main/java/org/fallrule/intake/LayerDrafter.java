@@ -107,7 +107,7 @@ final class LayerDrafter {
     private void unit(Attribute<?> attribute, Column column) {
         Optional<Dimension> dimension = attribute.dimension().filter(each -> each != Dimension.RATIO);
         List<Object> numbers = columns.cells().values(column.name()).stream()
-                .filter(Readable::isBare)
+                .filter(ValueForm::isBare)
                 .toList();
         String key = UnitNeeds.key(attribute);
         boolean isSaid = known.units(role).contains(key) || known.units(role).contains(attribute.name());

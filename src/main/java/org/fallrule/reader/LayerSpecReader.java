@@ -55,8 +55,10 @@ final class LayerSpecReader {
     /** Of two grounds neither is known to be the right one. */
     private void refuseRastersBesideOthers(List<LayerSpec> specs) {
         for (LayerSpec raster : specs) {
-            boolean others = specs.stream().anyMatch(spec -> spec != raster && spec.role() == raster.role());
-            if (GroundRasters.isOne(raster) && others) {
+            long ofRole = specs.stream()
+                    .filter(spec -> spec.role() == raster.role())
+                    .count();
+            if (GroundRasters.isOne(raster) && ofRole > 1) {
                 faults.add(new Fault(
                         raster.place(),
                         raster.role().word() + " is given by " + raster.file() + " and by another file; keep one"));

@@ -43,9 +43,12 @@ public final class DataReference {
     }
 
     private String byCheck() {
-        StringBuilder text = new StringBuilder("### From a check to its data\n\n"
-                + "| check | layers, one or more of which each rule needs | and | cannot tell without |\n"
-                + "| --- | --- | --- | --- |\n");
+        StringBuilder text = new StringBuilder("""
+                ### From a check to its data
+
+                | check | layers, one or more of which each rule needs | and | cannot tell without |
+                | --- | --- | --- | --- |
+                """);
         needs.forEach((check, wanted) -> text.append("| [")
                 .append(check)
                 .append("](checks/")
@@ -82,9 +85,12 @@ public final class DataReference {
     }
 
     private String byRole() {
-        StringBuilder text = new StringBuilder(
-                "### From a layer to its checks\n\n| layer | is | drawn as | may carry | needed by |\n"
-                        + "| --- | --- | --- | --- | --- |\n");
+        StringBuilder text = new StringBuilder("""
+                ### From a layer to its checks
+
+                | layer | is | drawn as | may carry | needed by |
+                | --- | --- | --- | --- | --- |
+                """);
         for (Role role : Role.values()) {
             text.append("| ")
                     .append(role.word())
