@@ -102,16 +102,14 @@ final class BeginCommand implements Callable<Integer> {
                 Place.of(folder.resolve(name).toString()),
                 name.equals(SITE_FILE)
                         ? "is there already and stays as it is; give --replace to write over it"
-                        : "is there already, though " + SITE_FILE + " is the name that is read; rename it or take it away");
+                        : "is there already, though " + SITE_FILE
+                                + " is the name that is read; rename it or take it away");
     }
 
     /** A profile as site.yaml names it: from the folder of the site. */
     private String fromFolder(Path file) {
         try {
-            return folder.toRealPath()
-                    .relativize(file.toRealPath())
-                    .toString()
-                    .replace('\\', '/');
+            return folder.toRealPath().relativize(file.toRealPath()).toString().replace('\\', '/');
         } catch (IOException e) {
             throw new UnusableInput(Place.of(file.toString()), "cannot be read (" + e + "); name the profile's file");
         } catch (IllegalArgumentException e) {

@@ -22,7 +22,9 @@ final class BeginText {
     static String write(Draft draft, Path folder) {
         BeginText text = new BeginText();
         text.layers(draft);
-        text.list("Could not be read", draft.unreadable().stream().map(Object::toString).toList());
+        text.list(
+                "Could not be read",
+                draft.unreadable().stream().map(Object::toString).toList());
         text.list("Good to know", draft.told());
         List<String> open = open(draft);
         text.list(open.isEmpty() ? "" : "Open, each a line with \"ask:\" in site.yaml", open);
@@ -39,10 +41,11 @@ final class BeginText {
 
     private void layers(Draft draft) {
         for (DraftLayer layer : draft.layers()) {
-            List<String> lines = new ArrayList<>(Wrapped.lines(
-                    layer.source() + ": " + layer.counted() + ", " + layer.because(), WIDTH - INDENT));
+            List<String> lines = new ArrayList<>(
+                    Wrapped.lines(layer.source() + ": " + layer.counted() + ", " + layer.because(), WIDTH - INDENT));
             columns(layer).forEach(line -> lines.addAll(Wrapped.lines(line, WIDTH - INDENT)));
-            String start = String.format("%-15s%-10s", layer.role().word(), layer.sureness().spoken());
+            String start = String.format(
+                    "%-15s%-10s", layer.role().word(), layer.sureness().spoken());
             for (String line : lines) {
                 text.append(start).append(line).append('\n');
                 start = " ".repeat(INDENT);

@@ -9,7 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.filter.Ecql;
 import org.fallrule.reader.layer.RawFeature;
+import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
 /**
@@ -21,8 +25,10 @@ import org.fallrule.site.Role;
  */
 record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, Integer> counts) {
     private static final int MOST_CODES = 200;
-    /** The share of the features that have to have a known code; common practice has no figure, so: most. */
+    /** The share of the features that have to have a known code: most. No source. */
     private static final double MOST = 0.6;
+    /** The same for a column that is called a code, so that what is not known in it is asked about. No source. */
+    private static final double SOME = 0.1;
 
     /** The column of a table that tells most; none where no column tells enough. */
     static Optional<CodeColumn> of(Cells cells, TradeWords words) {
@@ -30,22 +36,40 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
         for (String column : cells.columns()) {
             Map<String, Integer> counts = cells.counts(column);
             boolean isOfText = cells.values(column).stream().allMatch(String.class::isInstance);
-            boolean isName = counts.size() == cells.features().size() && counts.size() > 3;
-            if (isOfText && !counts.isEmpty() && counts.size() <= MOST_CODES && !isName) {
+            if (isOfText && isNameable(column) && !counts.isEmpty() && counts.size() <= MOST_CODES) {
                 found.add(of(column, counts, cells, words));
             }
         }
         return found.stream()
-                .filter(column -> column.known() >= MOST * cells.features().size())
+                .filter(column ->
+                        column.known() >= column.least(words) * cells.features().size())
+                .filter(column -> column.known() > 0)
                 .max(Comparator.comparingInt(CodeColumn::known)
                         .thenComparingInt(column -> column.roles().size()));
     }
 
+    /** Whether a condition can name a column. */
+    private static boolean isNameable(String column) {
+        return column.indexOf('"') < 0 && isRead(quoted(column));
+    }
+
+    private static boolean isRead(String name) {
+        try {
+            Ecql.parse(name + " = 'x'", Place.of(name));
+            return true;
+        } catch (UnusableInput e) {
+            return false;
+        }
+    }
+
     private static CodeColumn of(String column, Map<String, Integer> counts, Cells cells, TradeWords words) {
         Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
+        // where every value is another one they may be ids, such as CB-1, whose words mean nothing
+        boolean mayBeIds = counts.size() == cells.features().size() && counts.size() > 3;
         for (String code : counts.keySet()) {
             List<Meaning> known = words.code(code);
-            meanings.put(code, known.isEmpty() ? byName(code, with(column, code, cells.features()), words) : known);
+            boolean byName = known.isEmpty() && !mayBeIds;
+            meanings.put(code, byName ? byName(code, with(column, code, cells.features()), words) : known);
         }
         return new CodeColumn(column, meanings, counts);
     }
@@ -66,6 +90,10 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                 .toList();
     }
 
+    private double least(TradeWords words) {
+        return words.columns(Attribute.KIND).contains(TradeWords.plain(name)) ? SOME : MOST;
+    }
+
     private int known() {
         return meanings.entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
@@ -81,11 +109,14 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                 .collect(Collectors.toSet());
     }
 
-    /** Whether every value that is known stands for one role and nothing else. */
+    /**
+     * Whether its values stand for one role and nothing else. A value that is not known may be a kind of it, where the role has kinds;
+     * where it has none, it is something else.
+     */
     boolean isAllOf(Role role) {
+        boolean hasKinds = Attribute.of(role).contains(Meaning.attribute(role));
         return meanings.values().stream()
-                .flatMap(List::stream)
-                .allMatch(meaning -> meaning.is(role));
+                .allMatch(each -> (hasKinds || !each.isEmpty()) && each.stream().allMatch(meaning -> meaning.is(role)));
     }
 
     /** The condition in ECQL that takes the features with some values. */
@@ -99,6 +130,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
 
     /** A column's name as ECQL wants it. */
     static String quoted(String column) {
-        return column.matches("[A-Za-z_][A-Za-z0-9_]*") ? column : '"' + column + '"';
+        boolean isPlain = column.matches("[A-Za-z_][A-Za-z0-9_]*") && isRead(column);
+        return isPlain ? column : '"' + column + '"';
     }
 }

@@ -61,25 +61,23 @@ final class CodePlacer {
                         && !ColumnFinder.candidates(Attribute.SEQUENCE, cells.columns())
                                 .isEmpty());
         return form.isPresent()
-                && (Drawn.fits(role, form.get())
-                        || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
+                && (Drawn.fits(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
     }
 
     private static String why(Meaning meaning, List<RawFeature> features) {
         return meaning.role()
-                .map(role -> " (" + Drawn.counted(features) + "; wanted " + role.form().spoken() + ")")
+                .map(role -> " (" + Drawn.counted(features) + "; wanted "
+                        + role.form().spoken() + ")")
                 .orElse("");
     }
 
-    private Optional<Meaning> asked(
-            CodeColumn column, String code, List<Meaning> meanings, List<RawFeature> features) {
+    private Optional<Meaning> asked(CodeColumn column, String code, List<Meaning> meanings, List<RawFeature> features) {
         List<String> choices = meanings.stream()
                 .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
                 .toList();
-        String asks = "what does the code " + code + " stand for (" + Drawn.counted(features) + " in "
-                + table.source() + ")?";
-        Optional<String> answer =
-                ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
+        String asks = "what does the code " + code + " stand for (" + Drawn.counted(features) + " in " + table.source()
+                + ")?";
+        Optional<String> answer = ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
         if (answer.isEmpty()) {
             ledger.leaveOpen(
                     asks + " " + String.join(", or ", choices)
@@ -102,8 +100,8 @@ final class CodePlacer {
         column.meanings().keySet().stream()
                 .filter(code -> code.matches(".*\\s\\d.*") && !unknown.contains(code))
                 .findFirst()
-                .ifPresent(code -> ledger.tell(
-                        table.source() + ": sizes behind codes, as in " + code + ", are not read; give them in a column"));
+                .ifPresent(code -> ledger.tell(table.source() + ": sizes behind codes, as in " + code
+                        + ", are not read; give them in a column"));
         if (!unused.isEmpty()) {
             ledger.tell(table.source() + ", not used: " + String.join("; ", unused));
         }
@@ -111,9 +109,7 @@ final class CodePlacer {
             ledger.leaveOpen(
                     "what do these codes in " + column.name() + " of " + table.source() + " stand for? "
                             + unknown.stream().limit(MOST_UNKNOWN).collect(Collectors.joining(", "))
-                            + (unknown.size() > MOST_UNKNOWN
-                                    ? " and " + (unknown.size() - MOST_UNKNOWN) + " more"
-                                    : "")
+                            + (unknown.size() > MOST_UNKNOWN ? " and " + (unknown.size() - MOST_UNKNOWN) + " more" : "")
                             + ". Add those that belong to a layer to its where; then take this line away",
                     List.of());
         }

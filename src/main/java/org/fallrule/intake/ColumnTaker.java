@@ -25,6 +25,7 @@ final class ColumnTaker {
     private final Map<Attribute<?>, Column> taken = new LinkedHashMap<>();
     /** Columns that a person named where the name alone was no help; one number may be length and width. */
     private final Set<String> answered = new HashSet<>();
+
     private final List<Statement> fields = new ArrayList<>();
 
     ColumnTaker(TradeWords words, Ledger ledger, Placement placed) {
@@ -70,9 +71,8 @@ final class ColumnTaker {
 
     private void byKnownName(Attribute<?> attribute, List<Column> known) {
         List<Column> usable = usable(attribute, known);
-        boolean isNamed = known.size() == 1
-                && usable.size() == 1
-                && known.get(0).name().equals(attribute.name());
+        boolean isNamed =
+                known.size() == 1 && usable.size() == 1 && known.get(0).name().equals(attribute.name());
         if (usable.size() == 1) {
             taken.put(attribute, usable.get(0));
             if (!isNamed) {
@@ -81,7 +81,8 @@ final class ColumnTaker {
         } else if (usable.size() > 1) {
             ask(attribute, usable);
         } else if (known.size() > 1
-                || known.stream().anyMatch(column -> !cells.values(column.name()).isEmpty())) {
+                || known.stream()
+                        .anyMatch(column -> !cells.values(column.name()).isEmpty())) {
             String names = String.join(", ", known.stream().map(Column::name).toList());
             fields.add(Statement.none(attribute.name(), "no value of " + names + " is one"));
         }
@@ -91,7 +92,7 @@ final class ColumnTaker {
     private List<Column> usable(Attribute<?> attribute, List<Column> columns) {
         List<Column> usable = columns.stream()
                 .filter(column -> !placed.codes().equals(Optional.of(column.name())))
-                .filter(column -> Readable.as(attribute, cells.values(column.name())))
+                .filter(column -> ValueForm.as(attribute, cells.values(column.name())))
                 .toList();
         if (usable.size() > 1 && !Vocabulary.of(placed.role(), attribute).isEmpty()) {
             List<Column> understood = usable.stream()
@@ -119,13 +120,16 @@ final class ColumnTaker {
 
     /** Columns of some names that no other attribute has. Words have to be understood, and ids have to differ. */
     private List<Column> free(Attribute<?> attribute, List<String> names) {
-        boolean isWord = attribute == Attribute.KIND || attribute == Attribute.ACCESS || attribute == Attribute.GROUND_COVER;
+        boolean isWord =
+                attribute == Attribute.KIND || attribute == Attribute.ACCESS || attribute == Attribute.GROUND_COVER;
         return usable(attribute, ColumnFinder.candidates(attribute, names, cells.columns())).stream()
                 .filter(column -> answered.contains(column.name())
-                        || taken.values().stream().noneMatch(other -> other.name().equals(column.name())))
+                        || taken.values().stream()
+                                .noneMatch(other -> other.name().equals(column.name())))
                 .filter(column -> !isWord || values.areKnown(placed.role(), attribute, cells, column.name()))
                 .filter(column -> attribute != Attribute.ID
-                        || cells.counts(column.name()).size() == cells.features().size())
+                        || cells.counts(column.name()).size()
+                                == cells.features().size())
                 .toList();
     }
 
@@ -138,8 +142,8 @@ final class ColumnTaker {
         List<String> shown = columns.stream()
                 .map(column -> column.name() + " (" + cells.shown(column.name()) + ")")
                 .toList();
-        String asks = "which column of " + source + " is the " + attribute.spoken() + " of a " + role.spoken() + ", "
-                + attribute.meaning() + "? " + String.join(", ", shown);
+        String asks = "which column of " + source + " is the " + attribute.spoken() + " in the layer " + role.spoken()
+                + " (" + attribute.meaning() + ")? " + String.join(", ", shown);
         Optional<String> answer = ledger.ask(
                 Question.choice("column." + source + "." + role.word() + "." + attribute.name(), asks, choices));
         if (answer.isEmpty()) {

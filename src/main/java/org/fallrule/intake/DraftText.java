@@ -58,7 +58,8 @@ final class DraftText {
     private void open(Draft.OpenQuestion question) {
         text.append(SiteYaml.question(question.question())).append('\n');
         question.offered()
-                .forEach(line -> text.append("#   ").append(SiteYaml.oneLine(line)).append('\n'));
+                .forEach(line ->
+                        text.append("#   ").append(SiteYaml.oneLine(line)).append('\n'));
     }
 
     private void layers() {
@@ -68,8 +69,9 @@ final class DraftText {
         }
         text.append("layers:\n");
         Map<Role, List<DraftLayer>> byRole = new LinkedHashMap<>();
-        draft.layers().forEach(layer -> byRole.computeIfAbsent(layer.role(), any -> new ArrayList<>())
-                .add(layer));
+        draft.layers()
+                .forEach(layer -> byRole.computeIfAbsent(layer.role(), any -> new ArrayList<>())
+                        .add(layer));
         byRole.forEach((role, layers) -> {
             if (layers.size() == 1) {
                 one(layers.get(0));
@@ -97,7 +99,7 @@ final class DraftText {
     }
 
     private static String because(DraftLayer layer) {
-        return layer.sureness().spoken() + ": " + layer.because() + ", " + layer.counted();
+        return SiteYaml.oneLine(layer.sureness().spoken() + ": " + layer.because() + ", " + layer.counted());
     }
 
     private void body(int indent, String first, DraftLayer layer) {

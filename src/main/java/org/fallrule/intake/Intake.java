@@ -14,6 +14,7 @@ import org.fallrule.reader.KnownLayers;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
+import org.jspecify.annotations.Nullable;
 
 /** Looks over a folder of loose files and drafts its site.yaml. What the files do not tell is asked, never guessed. */
 public final class Intake {
@@ -76,20 +77,21 @@ public final class Intake {
         TablePlacer placer = new TablePlacer(words, ledger);
         for (LooseLayers.Table table : loose.tables()) {
             tellPeople(table);
-            table.placedAs().forEach(role -> layers.add(DraftLayer.plain(
-                    role,
-                    table.file(),
-                    table.table(),
-                    Drawn.counted(table.raw().features()),
-                    Sureness.CERTAIN,
-                    "as the profile says")));
+            table.placedAs()
+                    .forEach(role -> layers.add(DraftLayer.plain(
+                            role,
+                            table.file(),
+                            table.table(),
+                            Drawn.counted(table.placedAs(role)),
+                            Sureness.CERTAIN,
+                            "as the profile says")));
             if (table.placedAs().isEmpty() || !table.unplaced().isEmpty()) {
                 placer.place(table, table.unplaced())
                         .forEach(each -> placed.computeIfAbsent(each.role(), any -> new ArrayList<>())
                                 .add(each));
             }
         }
-        layers.forEach(layer -> placed.remove(layer.role()));
+        layers.forEach(layer -> tellOthers(layer, placed.remove(layer.role())));
         placed.forEach((role, several) -> new OneSource(ledger, role)
                 .of(several)
                 .forEach(each -> layers.add(new LayerDrafter(words, ledger, known, needs, each).draft())));
@@ -98,11 +100,22 @@ public final class Intake {
         return layers;
     }
 
+    private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {
+        if (others != null) {
+            others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.features())
+                    + " taken for " + taken.role().spoken() + " " + other.because()
+                    + ", is left out: the profile takes "
+                    + taken.source()));
+        }
+    }
+
     private void tellPeople(LooseLayers.Table table) {
         long columns = table.raw().columns().stream().filter(Cells::isOfPeople).count();
         if (columns > 0) {
             ledger.tell(table.source() + ": "
-                    + (columns == 1 ? "a column that may name people was" : columns + " columns that may name people were")
+                    + (columns == 1
+                            ? "a column that may name people was"
+                            : columns + " columns that may name people were")
                     + " not looked into");
         }
     }

@@ -17,8 +17,8 @@ import org.fallrule.site.Role;
 
 /** Drafts what site.yaml says of one layer: columns, units, values. */
 final class LayerDrafter {
-    private static final Set<Role> RAISED = Set.of(
-            Role.SPOT, Role.CONTOUR, Role.BREAKLINE, Role.GROUND, Role.PROPOSED_GROUND, Role.PIPE);
+    private static final Set<Role> RAISED =
+            Set.of(Role.SPOT, Role.CONTOUR, Role.BREAKLINE, Role.GROUND, Role.PROPOSED_GROUND, Role.PIPE);
     private static final String LEAVE_OUT = "leave them out";
 
     private final TradeWords words;
@@ -53,7 +53,9 @@ final class LayerDrafter {
         });
         heights();
         List<Statement> fields = new ArrayList<>(columns.fields());
-        if (role == Role.LOT && !settled.contains(Attribute.OWN) && !columns.taken().containsKey(Attribute.OWN)) {
+        if (role == Role.LOT
+                && !settled.contains(Attribute.OWN)
+                && !columns.taken().containsKey(Attribute.OWN)) {
             ownLot().ifPresent(fields::add);
         }
         return new DraftLayer(
@@ -105,7 +107,7 @@ final class LayerDrafter {
     private void unit(Attribute<?> attribute, Column column) {
         Optional<Dimension> dimension = attribute.dimension().filter(each -> each != Dimension.RATIO);
         List<Object> numbers = columns.cells().values(column.name()).stream()
-                .filter(Readable::isBare)
+                .filter(ValueForm::isBare)
                 .toList();
         String key = UnitNeeds.key(attribute);
         boolean isSaid = known.units(role).contains(key) || known.units(role).contains(attribute.name());
@@ -116,9 +118,7 @@ final class LayerDrafter {
         if (unit.isPresent()) {
             units.add(Statement.certain(attribute.name(), unit.get().symbol()));
         } else {
-            needs.add(
-                    key,
-                    column.name() + " (" + columns.cells().shown(column.name()) + ")");
+            needs.add(key, column.name() + " (" + columns.cells().shown(column.name()) + ")");
         }
     }
 

@@ -40,9 +40,10 @@ final class LayerName {
         Map<Role, Set<String>> kinds = new LinkedHashMap<>();
         for (String word : parts()) {
             for (Meaning meaning : words.layer(word)) {
-                meaning.role().filter(role -> Drawn.fits(role, form)).ifPresent(role -> kinds.computeIfAbsent(
-                                role, any -> new LinkedHashSet<>())
-                        .addAll(meaning.kind().stream().toList()));
+                meaning.role()
+                        .filter(role -> Drawn.fits(role, form))
+                        .ifPresent(role -> kinds.computeIfAbsent(role, any -> new LinkedHashSet<>())
+                                .addAll(meaning.kind().stream().toList()));
             }
         }
         return kinds.entrySet().stream()
@@ -52,7 +53,8 @@ final class LayerName {
 
     /** Of several kinds none is taken. */
     private static Meaning meaning(Role role, Set<String> kinds) {
-        return Meaning.of(kinds.size() == 1 ? role.word() + " " + kinds.iterator().next() : role.word());
+        return Meaning.of(
+                kinds.size() == 1 ? role.word() + " " + kinds.iterator().next() : role.word());
     }
 
     /** Its words, the whole and every two that follow each other too: {@code DRN_AREA} is drn, area and drnarea. */

@@ -12,8 +12,7 @@ import java.util.function.Function;
  * @param choices answers to choose from; none where the answer is free
  * @param reading makes an answer of what was typed; nothing when that cannot be one
  */
-public record Question(
-        String key, String says, List<String> choices, Function<String, Optional<String>> reading) {
+public record Question(String key, String says, List<String> choices, Function<String, Optional<String>> reading) {
 
     public Question {
         choices = List.copyOf(choices);

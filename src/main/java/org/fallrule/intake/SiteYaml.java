@@ -28,7 +28,12 @@ final class SiteYaml {
         if (letter == '"' || letter == '\\') {
             return "\\" + (char) letter;
         }
-        boolean isPlain = letter >= ' ' && letter != 0x7F && letter != 0x85 && letter < 0xD800 && letter != 0x2028 && letter != 0x2029;
+        boolean isPlain = letter >= ' '
+                && letter != 0x7F
+                && letter != 0x85
+                && letter < 0xD800
+                && letter != 0x2028
+                && letter != 0x2029;
         return isPlain || letter > 0xFFFF ? Character.toString(letter) : String.format("\\u%04X", letter);
     }
 

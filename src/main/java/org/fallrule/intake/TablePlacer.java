@@ -85,7 +85,8 @@ final class TablePlacer {
     /** The one whose attributes the columns tell most of, if they tell two or more and of no other as many. */
     private static Optional<Meaning> best(LooseLayers.Table table, List<Meaning> candidates) {
         Map<Meaning, Long> told = new LinkedHashMap<>();
-        candidates.forEach(meaning -> told.put(meaning, attributes(table, meaning.role().orElseThrow())));
+        candidates.forEach(
+                meaning -> told.put(meaning, attributes(table, meaning.role().orElseThrow())));
         long most = told.values().stream().mapToLong(Long::longValue).max().orElse(0);
         List<Meaning> best = told.entrySet().stream()
                 .filter(entry -> entry.getValue() == most)
@@ -97,7 +98,8 @@ final class TablePlacer {
     private static long attributes(LooseLayers.Table table, Role role) {
         return Attribute.of(role).stream()
                 .filter(attribute -> attribute != Attribute.ID)
-                .filter(attribute -> !ColumnFinder.candidates(attribute, table.raw().columns())
+                .filter(attribute -> !ColumnFinder.candidates(
+                                attribute, table.raw().columns())
                         .isEmpty())
                 .count();
     }

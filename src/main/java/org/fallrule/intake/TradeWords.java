@@ -32,7 +32,8 @@ final class TradeWords {
             Map<String, String> known = new HashMap<>();
             ((Node.Mapping) words)
                     .entries()
-                    .forEach((names, word) -> List.of(names.split(" ", -1)).forEach(name -> known.put(name, text(word))));
+                    .forEach((names, word) ->
+                            List.of(names.split(" ", -1)).forEach(name -> known.put(name, text(word))));
             values.put(attribute, known);
         });
     }
@@ -101,7 +102,8 @@ final class TradeWords {
 
     /** The word that a value of an attribute stands for. */
     Optional<String> value(Attribute<?> attribute, String raw) {
-        return Optional.ofNullable(values.getOrDefault(attribute.name(), Map.of()).get(plain(raw)));
+        return Optional.ofNullable(
+                values.getOrDefault(attribute.name(), Map.of()).get(plain(raw)));
     }
 
     static String plain(String name) {

@@ -36,8 +36,7 @@ final class ValueTaker {
                         .findFirst()
                         .filter(any -> words.code(raw).size() == 1)
                 : Optional.empty();
-        return byCode.or(() -> words.value(attribute, raw))
-                .filter(found -> known.isEmpty() || known.contains(found));
+        return byCode.or(() -> words.value(attribute, raw)).filter(found -> known.isEmpty() || known.contains(found));
     }
 
     /** Whether every value of a column is understood. */
@@ -68,10 +67,10 @@ final class ValueTaker {
 
     /** A line for a value that is not known. */
     Statement asked(Placement placed, Attribute<?> attribute, String raw, List<String> known) {
-        String key = "value." + placed.table().source() + "." + placed.role().word() + "." + attribute.name() + "."
-                + raw;
-        String asks = "which " + attribute.spoken() + " of " + placed.role().spoken() + " is " + raw + " in "
-                + placed.table().source() + "?";
+        String key =
+                "value." + placed.table().source() + "." + placed.role().word() + "." + attribute.name() + "." + raw;
+        String asks = "what " + attribute.spoken() + " does " + raw + " in "
+                + placed.table().source() + " stand for (layer " + placed.role().spoken() + ")?";
         return ledger.ask(Question.choice(key, asks, known))
                 .map(answer -> Statement.certain(raw, answer))
                 .orElseGet(() -> Statement.open(raw, String.join(", ", known) + "?"));

@@ -34,8 +34,8 @@ final class WholePlan {
     Optional<Statement> crs() {
         List<String> silent = new ArrayList<>();
         loose.tables().stream()
-                .filter(table -> !table.hasSystem()
-                        && Drawn.as(table.raw().features()).isPresent())
+                .filter(table ->
+                        !table.hasSystem() && Drawn.as(table.raw().features()).isPresent())
                 .forEach(table -> silent.add(table.source()));
         loose.rasters().stream().filter(raster -> !raster.hasSystem()).forEach(raster -> silent.add(raster.file()));
         if (silent.isEmpty()) {
@@ -71,9 +71,7 @@ final class WholePlan {
     List<Statement> survey() {
         return List.of(
                 said(
-                        accuracy(
-                                "horizontal",
-                                "how near in plan to the truth the survey is, such as 0.1 ft"),
+                        accuracy("horizontal", "how near in plan to the truth the survey is, such as 0.1 ft"),
                         "horizontal_accuracy"),
                 said(
                         accuracy("vertical", "how near in height to the truth the survey is, such as 0.05 ft"),
@@ -86,9 +84,7 @@ final class WholePlan {
 
     private static Optional<String> length(String typed) {
         try {
-            return Written.parse(typed, Dimension.LENGTH).quantity().si() >= 0
-                    ? Optional.of(typed)
-                    : Optional.empty();
+            return Written.parse(typed, Dimension.LENGTH).quantity().si() >= 0 ? Optional.of(typed) : Optional.empty();
         } catch (UnreadableQuantity e) {
             return Optional.empty();
         }
@@ -103,7 +99,8 @@ final class WholePlan {
         if (silent.isEmpty()) {
             return Statement.none("absent", "");
         }
-        String asks = "which of these are not there at all: " + String.join(", ", silent) + "? As in [" + silent.get(0) + "]";
+        String asks =
+                "which of these are not there at all: " + String.join(", ", silent) + "? As in [" + silent.get(0) + "]";
         return said(new Question("absent", asks, List.of(), typed -> roles(typed, silent)), "absent");
     }
 
@@ -111,9 +108,7 @@ final class WholePlan {
         List<String> named = Arrays.stream(typed.replaceAll("[\\[\\]]", "").split("[,\\s]+", -1))
                 .filter(word -> !word.isBlank())
                 .toList();
-        return !named.isEmpty() && silent.containsAll(named)
-                ? Optional.of(String.join(", ", named))
-                : Optional.empty();
+        return !named.isEmpty() && silent.containsAll(named) ? Optional.of(String.join(", ", named)) : Optional.empty();
     }
 
     private Statement said(Question question, String key) {

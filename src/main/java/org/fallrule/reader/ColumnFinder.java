@@ -109,8 +109,7 @@ public final class ColumnFinder {
                         entry.getKey() != attribute && entry.getValue().text().equalsIgnoreCase(column.name()));
     }
 
-    private static List<Column> matching(
-            Attribute<?> attribute, String word, List<String> words, Set<String> columns) {
+    private static List<Column> matching(Attribute<?> attribute, String word, List<String> words, Set<String> columns) {
         String wanted = plain(word);
         List<Column> found = new ArrayList<>();
         for (String column : columns) {

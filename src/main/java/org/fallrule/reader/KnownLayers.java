@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,22 +44,25 @@ public final class KnownLayers {
         return new KnownLayers(profile);
     }
 
-    /** What it says of a file by its name, taking it for a role. */
-    List<LayerProfile.Entry> of(String file) {
+    /** What it says of a file, or of a table in it, by name, taking it for a role. */
+    List<LayerProfile.Entry> of(String file, Optional<String> table) {
         return profile.entries().stream()
                 .filter(entry -> entry.files().isPresent() && entry.speaksOf(file))
+                .filter(entry -> entry.spec()
+                        .table()
+                        .map(named ->
+                                table.filter(named.text()::equalsIgnoreCase).isPresent())
+                        .orElse(true))
                 .toList();
     }
 
     /** The attributes of a role whose columns it names. */
     public Set<Attribute<?>> columns(Role role) {
-        Set<Attribute<?>> named = new java.util.LinkedHashSet<>();
-        profile.entries().stream()
-                .filter(entry -> entry.role() == role)
-                .forEach(entry -> {
-                    named.addAll(entry.spec().fields().keySet());
-                    named.addAll(entry.spec().all().keySet());
-                });
+        Set<Attribute<?>> named = new LinkedHashSet<>();
+        profile.entries().stream().filter(entry -> entry.role() == role).forEach(entry -> {
+            named.addAll(entry.spec().fields().keySet());
+            named.addAll(entry.spec().all().keySet());
+        });
         return named;
     }
 

@@ -66,14 +66,15 @@ public final class LayerProfile {
         LayerSpecReader reader = new LayerSpecReader(faults);
         Map<String, Unit> units = reader.units(keys);
         List<Entry> entries = new ArrayList<>();
-        keys.mapping("layers").ifPresent(layers -> layers.entries().forEach((word, node) -> {
-            Optional<Role> role = Role.named(word);
-            if (role.isEmpty()) {
-                faults.add(new Fault(
-                        layers.placeOf(word), "unknown role " + word + Nearest.hint(word, Role.words())));
-            }
-            role.ifPresent(known -> entries(known, node, reader, faults).forEach(entries::add));
-        }));
+        keys.mapping("layers")
+                .ifPresent(layers -> layers.entries().forEach((word, node) -> {
+                    Optional<Role> role = Role.named(word);
+                    if (role.isEmpty()) {
+                        faults.add(new Fault(
+                                layers.placeOf(word), "unknown role " + word + Nearest.hint(word, Role.words())));
+                    }
+                    role.ifPresent(known -> entries(known, node, reader, faults).forEach(entries::add));
+                }));
         keys.refuseOthers("a profile of layers");
         return new LayerProfile(units, entries);
     }
@@ -122,9 +123,7 @@ public final class LayerProfile {
         Node.Mapping taken = Node.Mapping.empty(own.place());
         for (boolean named : new boolean[] {false, true}) {
             for (Entry entry : entries) {
-                if (entry.role() == role
-                        && entry.files().isPresent() == named
-                        && entry.speaksOf(file.get())) {
+                if (entry.role() == role && entry.files().isPresent() == named && entry.speaksOf(file.get())) {
                     taken = over(taken, entry.says());
                 }
             }

@@ -45,8 +45,8 @@ final class LayerSpecReader {
                         "unknown role " + word + Nearest.hint(word, Role.words()) + " Known: "
                                 + String.join(", ", Role.words())));
             }
-            role.ifPresent(known -> each(node).forEach(
-                    one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
+            role.ifPresent(known -> each(node)
+                    .forEach(one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
         });
         refuseRastersBesideOthers(specs);
         return specs;
@@ -55,8 +55,10 @@ final class LayerSpecReader {
     /** Of two grounds neither is known to be the right one. */
     private void refuseRastersBesideOthers(List<LayerSpec> specs) {
         for (LayerSpec raster : specs) {
-            boolean others = specs.stream().anyMatch(spec -> spec != raster && spec.role() == raster.role());
-            if (GroundRasters.isOne(raster) && others) {
+            long ofRole = specs.stream()
+                    .filter(spec -> spec.role() == raster.role())
+                    .count();
+            if (GroundRasters.isOne(raster) && ofRole > 1) {
                 faults.add(new Fault(
                         raster.place(),
                         raster.role().word() + " is given by " + raster.file() + " and by another file; keep one"));
@@ -128,8 +130,8 @@ final class LayerSpecReader {
     private Map<Attribute<?>, Node.Scalar> attributes(Role role, Keys keys, String key) {
         Map<Attribute<?>, Node.Scalar> found = new LinkedHashMap<>();
         keys.texts(key)
-                .forEach((name, text) ->
-                        attribute(role, name, text).ifPresent(attribute -> found.put(attribute, text)));
+                .forEach(
+                        (name, text) -> attribute(role, name, text).ifPresent(attribute -> found.put(attribute, text)));
         return found;
     }
 

@@ -42,7 +42,7 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
      * @param table the table, where the file holds several
      * @param raw what it holds
      * @param hasSystem whether the file tells its coordinate reference system
-     * @param placed the roles that a profile takes it for, each with the features it takes and whether no other may be asked about
+     * @param placed what a profile takes it for
      */
     public record Table(
             String file, Optional<String> table, RawLayer raw, boolean hasSystem, List<LayerProfile.Entry> placed) {
@@ -57,11 +57,20 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return placed.stream().map(LayerProfile.Entry::role).distinct().toList();
         }
 
+        /** The features that the profile takes for a role. */
+        public List<RawFeature> placedAs(Role role) {
+            return raw.features().stream()
+                    .filter(feature -> placed.stream()
+                            .anyMatch(entry ->
+                                    entry.role() == role && entry.spec().holds(feature) != Truth.FALSE))
+                    .toList();
+        }
+
         /** The features that the profile takes for no role. */
         public List<RawFeature> unplaced() {
             return raw.features().stream()
-                    .filter(feature -> placed.stream()
-                            .allMatch(entry -> entry.spec().holds(feature) == Truth.FALSE))
+                    .filter(feature ->
+                            placed.stream().allMatch(entry -> entry.spec().holds(feature) == Truth.FALSE))
                     .toList();
         }
     }
@@ -105,7 +114,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return all.filter(Files::isRegularFile)
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
-                    .filter(name -> LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
+                    .filter(name ->
+                            LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
                     .sorted()
                     .limit(MOST_FILES)
                     .toList();
@@ -141,6 +151,6 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
     }
 
     private static Table table(RawLayer raw, String file, Optional<String> table, KnownLayers profile) {
-        return new Table(file, table, raw, LayerSystem.isTold(file, raw), profile.of(file));
+        return new Table(file, table, raw, LayerSystem.isTold(file, raw), profile.of(file, table));
     }
 }

@@ -55,9 +55,9 @@ public final class ProfileFile {
         try {
             Path path = Path.of(name.replace('\\', '/'));
             long up = upward(path);
-            boolean isFar = path.isAbsolute() || up > MOST_UP || path.subpath((int) up, path.getNameCount())
-                    .normalize()
-                    .startsWith("..");
+            boolean isFar = path.isAbsolute()
+                    || up > MOST_UP
+                    || path.subpath((int) up, path.getNameCount()).normalize().startsWith("..");
             if (isFar || !isYaml(path)) {
                 throw new UnusableInput(place, "layers_from: " + name + " may not be read" + WANTED);
             }

@@ -152,9 +152,10 @@ class BegunSamplesTest {
     @MethodSource("samples")
     void unansweredTheDraftPassesNothingMore(Sample sample, @TempDir Path place) {
         SiteOnDisk folder = undescribed(sample.site(), place);
-        Draft draft = Intake.draft(folder.path(), Optional.empty(), question -> question.key().startsWith("survey.")
-                ? answer(sample, question)
-                : Optional.empty());
+        Draft draft = Intake.draft(
+                folder.path(),
+                Optional.empty(),
+                question -> question.key().startsWith("survey.") ? answer(sample, question) : Optional.empty());
         folder.with("site.yaml", draft.yaml());
 
         Path byHand = Path.of("sample-sites", sample.site());
@@ -190,14 +191,19 @@ class BegunSamplesTest {
         Site site = SiteReader.read(folder);
         String county = folder.getFileName().toString().matches("harrow.*|thistle.*") ? "larkmoor" : "saltmeadow";
         var book = new RuleLibrary(Path.of("rules"), "rules").load(county, site.house());
-        return Reviewer.review(SiteAnalysis.of(site, book.locality()), book, LocalDate.of(2026, 6, 1)).findings().stream();
+        return Reviewer.review(SiteAnalysis.of(site, book.locality()), book, LocalDate.of(2026, 6, 1))
+                .findings()
+                .stream();
     }
 
     private static List<String> findings(Path folder) {
         List<String> all = new ArrayList<>();
-        found(folder).forEach(finding -> all.add(subject(finding) + " " + finding.outcome() + " "
-                + finding.observation().measured().map(Sentence::shown).orElse("-") + " lacks "
-                + finding.observation().missing().stream().map(Missing::what).toList()));
+        found(folder)
+                .forEach(finding -> all.add(subject(finding) + " " + finding.outcome() + " "
+                        + finding.observation().measured().map(Sentence::shown).orElse("-") + " lacks "
+                        + finding.observation().missing().stream()
+                                .map(Missing::what)
+                                .toList()));
         return all;
     }
 
@@ -209,7 +215,8 @@ class BegunSamplesTest {
     }
 
     private static String subject(Finding finding) {
-        return finding.rule() + " " + finding.observation().subject().map(Feature::id).orElse("-") + " "
+        return finding.rule() + " "
+                + finding.observation().subject().map(Feature::id).orElse("-") + " "
                 + finding.observation().other().map(Feature::id).orElse("-");
     }
 }

@@ -81,7 +81,9 @@ class LayerProfileTest {
 
     @Test
     void aLayerTakesWhatItDoesNotSayItself() {
-        Site read = read(COLLECTOR, "layers_from: ../our-collector.yaml\nlayers: {pipe: drains.geojson, inlet: pts_may.geojson}");
+        Site read = read(
+                COLLECTOR,
+                "layers_from: ../our-collector.yaml\nlayers: {pipe: drains.geojson, inlet: pts_may.geojson}");
 
         assertThat(inches(read)).isCloseTo(4, within(1e-9));
         assertThat(only(read, Role.PIPE).get(Attribute.MATERIAL)).contains("pvc_sdr35");

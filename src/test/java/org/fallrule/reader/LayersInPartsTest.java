@@ -29,7 +29,10 @@ class LayersInPartsTest {
                 .layer("gas.geojson", feature("'id': 'G-1'", "LineString", "[[-76.05, 35.3], [-76.0499, 35.3]]"))
                 .layer(
                         "other.geojson",
-                        feature("'id': 'O-1', 'kind': 'sanitary'", "LineString", "[[-76.05, 35.3], [-76.0499, 35.301]]"),
+                        feature(
+                                "'id': 'O-1', 'kind': 'sanitary'",
+                                "LineString",
+                                "[[-76.05, 35.3], [-76.0499, 35.301]]"),
                         feature("'id': 'O-2'", "LineString", "[[-76.05, 35.3], [-76.0498, 35.302]]"));
     }
 
@@ -53,7 +56,11 @@ class LayersInPartsTest {
         assertThat(read.features(Role.UTILITY))
                 .extracting(line -> line.get(Attribute.KIND).orElse("-"))
                 .containsExactly("sanitary", "electric");
-        assertThat(read.features(Role.UTILITY).get(0).get(Attribute.DEPTH).orElseThrow().metres())
+        assertThat(read.features(Role.UTILITY)
+                        .get(0)
+                        .get(Attribute.DEPTH)
+                        .orElseThrow()
+                        .metres())
                 .isEqualTo(24 * 0.0254);
     }
 

@@ -9,10 +9,10 @@ import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
 
 /** Whether the values of a column can be those of an attribute. */
-final class Readable {
+final class ValueForm {
     private static final Set<String> FLAGS = Set.of("true", "yes", "y", "t", "1", "false", "no", "n", "f", "0");
 
-    private Readable() {}
+    private ValueForm() {}
 
     /** Whether they are of the attribute's kind: quantities, flags or words. A column without values is of no kind. */
     static boolean as(Attribute<?> attribute, List<Object> values) {
@@ -35,8 +35,7 @@ final class Readable {
 
     /** Whether a value is a number without a unit. */
     static boolean isBare(Object value) {
-        return value instanceof Number
-                || Cells.text(value).matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
+        return value instanceof Number || Cells.text(value).matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
     }
 
     private static boolean isWritten(Object value, Dimension dimension) {

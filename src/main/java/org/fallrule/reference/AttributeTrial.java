@@ -1,0 +1,111 @@
+package org.fallrule.reference;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.review.Reviewer;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Attributes;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Layer;
+import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+
+/**
+ * Finds out which attributes a check cannot do without, by taking each away from a plan and looking what can no longer be told. So it
+ * is what the checks do, not what somebody wrote of them.
+ */
+final class AttributeTrial {
+    /** No plan that is tried has a waiver, so the day does not matter. */
+    private static final LocalDate ANY_DAY = LocalDate.of(2026, 1, 1);
+
+    private final RuleBook book;
+    private final Map<String, Set<String>> wanted = new TreeMap<>();
+
+    private AttributeTrial(RuleBook book) {
+        this.book = book;
+    }
+
+    /** The attributes by check, each as {@code pipe diameter}. */
+    static Map<String, Set<String>> of(List<Site> plans, RuleBook book) {
+        AttributeTrial trial = new AttributeTrial(book);
+        plans.forEach(trial::take);
+        return trial.wanted;
+    }
+
+    private void take(Site plan) {
+        Map<String, Long> open = open(plan);
+        plan.layers().forEach((role, layer) -> {
+            for (Attribute<?> attribute : Attribute.of(role)) {
+                boolean isGiven = layer.features().stream()
+                        .anyMatch(feature -> feature.attributes().has(attribute));
+                if (isGiven && attribute != Attribute.ID) {
+                    open(without(plan, role, attribute)).forEach((check, count) -> {
+                        if (count > open.getOrDefault(check, 0L)) {
+                            wanted.computeIfAbsent(check, any -> new TreeSet<>())
+                                    .add(role.spoken() + " " + attribute.spoken());
+                        }
+                    });
+                }
+            }
+        });
+    }
+
+    /** How many findings of each check cannot be told. */
+    private Map<String, Long> open(Site plan) {
+        Map<String, Long> open = new HashMap<>();
+        for (Finding finding : Reviewer.review(SiteAnalysis.of(plan, book.locality()), book, ANY_DAY)
+                .findings()) {
+            if (finding.outcome() == Outcome.CANNOT_TELL) {
+                open.merge(finding.check(), 1L, Long::sum);
+            }
+        }
+        return open;
+    }
+
+    private static Site without(Site plan, Role role, Attribute<?> attribute) {
+        Map<Role, Layer> layers = new EnumMap<>(plan.layers());
+        List<Feature> features = plan.features(role).stream()
+                .map(feature -> new Feature(
+                        role,
+                        feature.id(),
+                        feature.geometry(),
+                        without(feature.attributes(), attribute),
+                        feature.origin()))
+                .toList();
+        layers.put(role, new Layer.Supplied(features, List.of()));
+        return new Site(
+                plan.id(),
+                plan.name(),
+                plan.county(),
+                plan.house(),
+                plan.crs(),
+                plan.datum(),
+                plan.frame(),
+                plan.survey(),
+                layers,
+                plan.waivers(),
+                plan.problems(),
+                plan.storm(),
+                plan.metric());
+    }
+
+    private static Attributes without(Attributes attributes, Attribute<?> gone) {
+        Attributes rest = Attributes.none();
+        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
+            if (entry.getKey() != gone) {
+                rest = rest.withUntyped(entry.getKey(), entry.getValue());
+            }
+        }
+        return rest;
+    }
+}
