@@ -29,6 +29,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -77,12 +78,21 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "Print one line for each site.")
     private boolean quiet;
 
+    @Option(
+            names = "--watch",
+            description = "Check one site anew whenever its files or the rule books change; an open report.html shows the"
+                    + " new state by itself. Without --format all but pdf is written. Ctrl-C ends it.")
+    private boolean watch;
+
     @Option(names = "--today", paramLabel = "DATE", description = "The day to hold waivers against. Default: today.")
     private LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
     @Override
     public Integer call() {
         RuleLibrary library = books.library();
+        if (watch) {
+            return watched(library);
+        }
         Optional<ReportFolder> reports =
                 out.map(folder -> ReportFolder.prepare(folder, sites, formats, new PrintSettings(paper, today)));
         int worst = Fallrule.PASSES;
@@ -90,6 +100,21 @@ final class CheckCommand implements Callable<Integer> {
             worst = Math.max(worst, checkedSafely(site, library, reports));
         }
         return worst;
+    }
+
+    private int watched(RuleLibrary library) {
+        if (sites.size() != 1) {
+            throw new ParameterException(spec.commandLine(), "--watch takes one site; found " + sites.size() + ".");
+        }
+        Set<ReportFormat> written =
+                spec.commandLine().getParseResult().hasMatchedOption("--format") ? formats : SiteWatch.FORMATS;
+        Optional<ReportFolder> reports =
+                out.map(folder -> ReportFolder.prepare(folder, sites, written, new PrintSettings(paper, today)));
+        PrintWriter screen = spec.commandLine().getOut();
+        try (SiteWatch each = new SiteWatch(
+                sites.get(0), books, library, today, reports, screen, spec.commandLine().getErr())) {
+            return each.run();
+        }
     }
 
     private int checkedSafely(Path site, RuleLibrary library, Optional<ReportFolder> reports) {

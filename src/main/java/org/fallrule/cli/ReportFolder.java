@@ -1,6 +1,7 @@
 package org.fallrule.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
+import org.fallrule.report.html.HtmlReport;
 import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.site.Site;
 
@@ -21,11 +23,18 @@ final class ReportFolder {
     private final Path folder;
     private final Set<ReportFormat> formats;
     private final PrintSettings settings;
+    private final boolean watched;
 
-    private ReportFolder(Path folder, Set<ReportFormat> formats, PrintSettings settings) {
+    private ReportFolder(Path folder, Set<ReportFormat> formats, PrintSettings settings, boolean watched) {
         this.folder = folder;
         this.formats = formats;
         this.settings = settings;
+        this.watched = watched;
+    }
+
+    /** The same, for reports that are written again and again: an open page shows the new one by itself. */
+    ReportFolder watched() {
+        return new ReportFolder(folder, formats, settings, true);
     }
 
     /**
@@ -42,7 +51,7 @@ final class ReportFolder {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
         }
-        return new ReportFolder(folder, formats, settings);
+        return new ReportFolder(folder, formats, settings, false);
     }
 
     private static void refuseClashes(Path folder, List<Path> sites) {
@@ -94,7 +103,7 @@ final class ReportFolder {
     /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
     void write(Report report) {
         Map<String, byte[]> files = formats.parallelStream()
-                .collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings)));
+                .collect(Collectors.toMap(ReportFormat::file, format -> written(format, report)));
         Path place = of(report.site());
         try {
             Path fresh = Files.createTempDirectory(folder, "." + report.site().id() + "-");
@@ -110,6 +119,12 @@ final class ReportFolder {
         } catch (IOException e) {
             throw new UnusableInput(Place.of(place.toString()), "the report could not be written: " + e);
         }
+    }
+
+    private byte[] written(ReportFormat format, Report report) {
+        return watched && format == ReportFormat.html
+                ? HtmlReport.writeWatched(report).getBytes(StandardCharsets.UTF_8)
+                : format.write(report, settings);
     }
 
     /** A temporary folder is private to its owner; a report is as readable as any other new folder. */

@@ -19,7 +19,7 @@ import org.fallrule.report.profile.SectionStyle;
  * @param script the script
  */
 public record PageText(String style, String script) {
-    private static final List<String> SCRIPTS = List.of("plan.js", "filter.js", "light.js", "report.js");
+    private static final List<String> SCRIPTS = List.of("plan.js", "filter.js", "light.js", "report.js", "watched.js");
 
     static PageText load() {
         return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), script(SCRIPTS));
