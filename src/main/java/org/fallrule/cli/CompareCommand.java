@@ -99,7 +99,7 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             words += ", applied to both";
             if (!place.statedBy().file().startsWith("--")) {
-                words += ", as " + governing.id() + " names them";
+                words += ", as the " + (governing.equals(after) ? "later" : "earlier") + " state has them";
             }
         }
         return new ComparisonReport(
