@@ -80,8 +80,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(
             names = "--watch",
-            description = "Check one site anew whenever its files or the rule books change; an open report.html shows the"
-                    + " new state by itself. Without --format all but pdf is written. Ctrl-C ends it.")
+            description =
+                    "Check one site anew whenever its files or the rule books change; an open report.html shows the"
+                            + " new state by itself. Without --format all but pdf is written. Ctrl-C ends it.")
     private boolean watch;
 
     @Option(names = "--today", paramLabel = "DATE", description = "The day to hold waivers against. Default: today.")
@@ -112,7 +113,13 @@ final class CheckCommand implements Callable<Integer> {
                 out.map(folder -> ReportFolder.prepare(folder, sites, written, new PrintSettings(paper, today)));
         PrintWriter screen = spec.commandLine().getOut();
         try (SiteWatch each = new SiteWatch(
-                sites.get(0), books, library, today, reports, screen, spec.commandLine().getErr())) {
+                sites.get(0),
+                books,
+                library,
+                today,
+                reports,
+                screen,
+                spec.commandLine().getErr())) {
             return each.run();
         }
     }

@@ -47,9 +47,7 @@ record FolderState(Map<Path, Stamp> files) {
         try {
             BasicFileAttributes of = Files.readAttributes(file, BasicFileAttributes.class);
             if (of.isRegularFile()) {
-                files.put(
-                        file,
-                        new Stamp(of.size(), of.lastModifiedTime(), Objects.toString(of.fileKey(), "")));
+                files.put(file, new Stamp(of.size(), of.lastModifiedTime(), Objects.toString(of.fileKey(), "")));
             }
         } catch (IOException e) {
             // gone since the folder was listed

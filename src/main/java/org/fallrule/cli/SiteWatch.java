@@ -125,7 +125,8 @@ final class SiteWatch implements AutoCloseable {
         Report report = new Report(analysis, place.spoken(), book, review);
         reports.ifPresent(each -> each.write(report));
         Submittal now = new Submittal(analysis, book, review);
-        String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now))).orElse("");
+        String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now)))
+                .orElse("");
         last = Optional.of(now);
         double seconds = (System.nanoTime() - since) / 1e9;
         say(clock() + "  " + report.verdict() + turn + String.format(Locale.ROOT, " (%.2f s)", seconds));
@@ -133,7 +134,8 @@ final class SiteWatch implements AutoCloseable {
     }
 
     private void tell(List<String> faults) {
-        err.println(Visible.of(clock() + "  " + folder + " could not be checked; the last report stands, watching on:"));
+        err.println(
+                Visible.of(clock() + "  " + folder + " could not be checked; the last report stands, watching on:"));
         faults.stream().limit(MOST_FAULTS).forEach(fault -> err.println("  " + Visible.of(fault)));
         if (faults.size() > MOST_FAULTS) {
             err.println("  and " + (faults.size() - MOST_FAULTS) + " more");
@@ -147,6 +149,8 @@ final class SiteWatch implements AutoCloseable {
     }
 
     private static String clock() {
-        return LocalTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS).toString();
+        return LocalTime.now(ZoneId.systemDefault())
+                .truncatedTo(ChronoUnit.SECONDS)
+                .toString();
     }
 }

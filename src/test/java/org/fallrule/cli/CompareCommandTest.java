@@ -61,7 +61,10 @@ class CompareCommandTest {
         Ran gone = compare(after.path(), PLAN);
 
         assertThat(worse.out())
-                .contains("WORSE (", "outfall-walk-setback (must): meets, now fails", "outfall OF-1: moved 4.07 ft in plan");
+                .contains(
+                        "WORSE (",
+                        "outfall-walk-setback (must): meets, now fails",
+                        "outfall OF-1: moved 4.07 ft in plan");
         assertThat(worse.code()).isEqualTo(1);
         assertThat(gone.out()).contains("GONE (", "outfall-walk-setback (must): fails, now meets");
         assertThat(gone.code()).isZero();
@@ -136,15 +139,17 @@ class CompareCommandTest {
         Ran ran = compare(PLAN, after.path());
 
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("as-built-invert (should) fails Pipe P-5: invert up off by 0.20 ft, at most 0.1 ft asked, 0.10 ft"
-                        + " over; designed 6.70 ft, built 6.90 ft, too high.")
+                .contains(
+                        "as-built-invert (should) fails Pipe P-5: invert up off by 0.20 ft, at most 0.1 ft asked, 0.10 ft"
+                                + " over; designed 6.70 ft, built 6.90 ft, too high.")
                 .doesNotContain("status: not said");
         assertThat(ran.code()).isEqualTo(1);
     }
 
     @Test
     void aTableOfSurveyedPointsWillDoForTheWorkAsBuilt() {
-        SiteOnDisk points = SiteOnDisk.in(place, "measured").with("site.yaml", """
+        SiteOnDisk points =
+                SiteOnDisk.in(place, "measured").with("site.yaml", """
                 datum: NAVD88
                 units: {elevation: ft}
                 survey: {date: 2026-09-01, horizontal_accuracy: 0.01 ft, vertical_accuracy: 0.01 ft}
@@ -174,7 +179,11 @@ class CompareCommandTest {
 
         String page = Files.readString(out.resolve("comparison.html"));
         assertThat(page)
-                .contains("moved 4.07 ft in plan", "class=\"m-before", "was P-4; it lies in the same place", "New or worse")
+                .contains(
+                        "moved 4.07 ft in plan",
+                        "class=\"m-before",
+                        "was P-4; it lies in the same place",
+                        "New or worse")
                 .doesNotContain("<script", "src=", "href=\"http");
         ObjectMapper json = new ObjectMapper();
         JsonNode data = json.readTree(Files.readString(out.resolve("comparison.json")));
@@ -206,8 +215,9 @@ class CompareCommandTest {
 
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("3 values as built beyond tolerance, 2 not measured.")
-                .contains("Pipe P-5: invert up off by 0.15 ft, at most 0.1 ft asked, 0.05 ft over; designed 6.70 ft, built"
-                        + " 6.85 ft, too high.")
+                .contains(
+                        "Pipe P-5: invert up off by 0.15 ft, at most 0.1 ft asked, 0.05 ft over; designed 6.70 ft, built"
+                                + " 6.85 ft, too high.")
                 .contains("Outfall OF-1: place off by 0.78 ft")
                 .contains("cleanout CO-2: rim, place");
         assertThat(ran.code()).isEqualTo(1);

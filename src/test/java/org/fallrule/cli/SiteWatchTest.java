@@ -113,7 +113,9 @@ class SiteWatchTest {
         assertThat(line())
                 .contains("Does not meet the rules", "Worse: ", "outfall-walk-setback of outfall OF-1 and walk");
         assertThat(place.resolve("out/quillfeather-8/findings.json")).content().contains("\"outcome\" : \"fails\"");
-        assertThat(place.resolve("out/quillfeather-8/report.html")).content().contains("<html lang=\"en\" data-watched>");
+        assertThat(place.resolve("out/quillfeather-8/report.html"))
+                .content()
+                .contains("<html lang=\"en\" data-watched>");
 
         site.replacing("outfall.geojson", NEARER, OUTFALL);
         assertThat(line()).contains("Nothing binding fails and nothing is open.", "Gone: ");

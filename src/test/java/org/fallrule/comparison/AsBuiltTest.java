@@ -30,7 +30,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AsBuiltTest {
     private static final Place HERE = Place.of("rules/a.yaml").at(3, 1);
     private static final PlanInFeet DESIGN = PlanInFeet.plan()
-            .with(Role.PIPE, "P-1", "LINESTRING (0 0, 100 0)", "diameter = 4 in", "invert_up = 10 ft", "invert_down = 9 ft")
+            .with(
+                    Role.PIPE,
+                    "P-1",
+                    "LINESTRING (0 0, 100 0)",
+                    "diameter = 4 in",
+                    "invert_up = 10 ft",
+                    "invert_down = 9 ft")
             .with(Role.INLET, "CB-1", "POINT (0 0)", "kind = basin", "rim = 12 ft")
             .with(Role.OUTFALL, "OF-1", "POINT (100 0)", "kind = daylight", "invert = 9 ft");
 
@@ -40,8 +46,7 @@ class AsBuiltTest {
         Map<Measure, Tolerance> all = new EnumMap<>(Measure.class);
         Map.of(Measure.INVERT, height, Measure.RIM, height, Measure.SLOPE, slope, Measure.POSITION, position)
                 .forEach((measure, text) -> all.put(
-                        measure,
-                        new Tolerance(Written.parse(text, measure.dimension()), Weight.SHOULD, basis, HERE)));
+                        measure, new Tolerance(Written.parse(text, measure.dimension()), Weight.SHOULD, basis, HERE)));
         return new AsBuiltTolerances(all);
     }
 
@@ -94,8 +99,10 @@ class AsBuiltTest {
 
     @Test
     void aSlopeExactlyAtTheToleranceLiesWithinIt() {
-        assertThat(found(builtPipe("0 0, 100 0", "10.25 ft", "9 ft"))).anyMatch(line -> line.startsWith("slope meets P-1"));
-        assertThat(found(builtPipe("0 0, 100 0", "10.26 ft", "9 ft"))).anyMatch(line -> line.startsWith("slope fails P-1"));
+        assertThat(found(builtPipe("0 0, 100 0", "10.25 ft", "9 ft")))
+                .anyMatch(line -> line.startsWith("slope meets P-1"));
+        assertThat(found(builtPipe("0 0, 100 0", "10.26 ft", "9 ft")))
+                .anyMatch(line -> line.startsWith("slope fails P-1"));
     }
 
     @ParameterizedTest
@@ -181,7 +188,9 @@ class AsBuiltTest {
         Comparison comparison = compared(builtPipe("0 0, 100 0", "11 ft", "9 ft"), AsBuiltTolerances.UNSAID);
 
         assertThat(comparison.asBuilt()).isEmpty();
-        assertThat(comparison.problems()).hasSize(4).allMatch(fault -> fault.says().contains("was not checked"));
+        assertThat(comparison.problems())
+                .hasSize(4)
+                .allMatch(fault -> fault.says().contains("was not checked"));
     }
 
     @Test

@@ -108,8 +108,7 @@ class CourseTest {
         assertThat(change(away("OF-1", 4, 0), untold("OF-1", 1))).isEqualTo("worse: fails, now cannot tell");
         assertThat(change(away("OF-1", 6, 0), untold("OF-1", 1))).isEqualTo("worse: meets, now cannot tell");
         Finding ofPlan = finding("away", Observation.cannotTell(new Missing("the outfall layer", "supply it")));
-        assertThat(changes(List.of(away("OF-1", 4, 0)), List.of(ofPlan)))
-                .contains("worse: fails, now no longer told");
+        assertThat(changes(List.of(away("OF-1", 4, 0)), List.of(ofPlan))).contains("worse: fails, now no longer told");
     }
 
     @Test
@@ -137,7 +136,8 @@ class CourseTest {
 
     @Test
     void aThingThatIsNewBringsItsOwn() {
-        assertThat(changes(List.of(away("OF-1", 4, 0)), List.of(away("OF-1", 4, 0), away("OF-2", 3, 0)), "OF-1", "OF-2"))
+        assertThat(changes(
+                        List.of(away("OF-1", 4, 0)), List.of(away("OF-1", 4, 0), away("OF-2", 3, 0)), "OF-1", "OF-2"))
                 .containsExactly("new: was not there before", "unchanged: as it was");
     }
 

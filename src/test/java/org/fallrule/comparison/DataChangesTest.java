@@ -54,8 +54,8 @@ class DataChangesTest {
     void attributesFromAndTo() {
         PlanInFeet before =
                 PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "diameter = 4 in", "material = abs");
-        PlanInFeet after =
-                PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "diameter = 6 in", "invert_up = 9 ft");
+        PlanInFeet after = PlanInFeet.plan()
+                .with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "diameter = 6 in", "invert_up = 9 ft");
 
         assertThat(changes(before, after))
                 .containsExactly(
@@ -102,8 +102,8 @@ class DataChangesTest {
         for (int i = 0; i < 20; i++) {
             after = after.with(Role.TREE, "T-" + i, "POINT (" + 10 * i + " 0)");
         }
-        List<ChangeWords.Line> lines = ChangeWords.lines(DataChanges.of(
-                before.site(), after.site(), FeaturePairs.of(before.site(), after.site()), false));
+        List<ChangeWords.Line> lines = ChangeWords.lines(
+                DataChanges.of(before.site(), after.site(), FeaturePairs.of(before.site(), after.site()), false));
 
         assertThat(lines).hasSize(1 + 12 + 1);
         assertThat(lines.get(13).says()).isEqualTo("and 8 more of tree; comparison.json lists them");

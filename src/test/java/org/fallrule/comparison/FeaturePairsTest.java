@@ -68,7 +68,8 @@ class FeaturePairsTest {
     void anotherKindInTheSamePlaceIsAnotherThing() {
         PlanInFeet after = PlanInFeet.plan().with(Role.INLET, "X", "POINT (0 0)", "kind = downspout");
 
-        assertThat(pairs(basin(PlanInFeet.plan(), "CB-1", "0 0"), after).pairs()).isEmpty();
+        assertThat(pairs(basin(PlanInFeet.plan(), "CB-1", "0 0"), after).pairs())
+                .isEmpty();
     }
 
     @Test

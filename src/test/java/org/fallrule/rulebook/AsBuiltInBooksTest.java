@@ -29,8 +29,10 @@ class AsBuiltInBooksTest {
 
     private static List<String> words(RuleBook book) {
         return book.asBuilt().byMeasure().entrySet().stream()
-                .map(each -> each.getKey().word() + " " + each.getValue().within().text() + " "
-                        + each.getValue().weight().word() + " " + each.getValue().setBy().fileAndLine())
+                .map(each ->
+                        each.getKey().word() + " " + each.getValue().within().text() + " "
+                                + each.getValue().weight().word() + " "
+                                + each.getValue().setBy().fileAndLine())
                 .toList();
     }
 
@@ -57,7 +59,8 @@ class AsBuiltInBooksTest {
         books.with("house/h.yaml", "as_built: {invert: 1 in, basis: {kind: practice}}\n");
 
         assertThat(books.faultsOfHouse()).isEmpty();
-        assertThat(books.house().asBuilt().of(Measure.INVERT).orElseThrow().weight()).isEqualTo(Weight.SHOULD);
+        assertThat(books.house().asBuilt().of(Measure.INVERT).orElseThrow().weight())
+                .isEqualTo(Weight.SHOULD);
     }
 
     @Test
@@ -100,7 +103,8 @@ class AsBuiltInBooksTest {
                 .anyMatch(fault -> fault.startsWith("rules/counties/c.yaml:5:"))
                 .anyMatch(fault -> fault.startsWith("rules/counties/c.yaml:6:") && fault.contains("negative"))
                 .anyMatch(fault -> fault.startsWith("rules/counties/c.yaml:7:") && fault.contains("unknown key crown"))
-                .anyMatch(fault -> fault.startsWith("rules/counties/c.yaml:8:") && fault.contains("wanted must or should"));
+                .anyMatch(fault ->
+                        fault.startsWith("rules/counties/c.yaml:8:") && fault.contains("wanted must or should"));
     }
 
     @Test

@@ -39,7 +39,8 @@ public record PageText(String style, String script) {
     /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */
     public String policy() {
         String scripts = script.isEmpty() ? "" : "; script-src '" + digest(script) + "'";
-        return "default-src 'none'; style-src '" + digest(style) + "'" + scripts + "; base-uri 'none'; form-action 'none'";
+        return "default-src 'none'; style-src '" + digest(style) + "'" + scripts
+                + "; base-uri 'none'; form-action 'none'";
     }
 
     private static String digest(String text) {
