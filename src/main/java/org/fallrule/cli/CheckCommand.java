@@ -28,6 +28,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -89,6 +90,13 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "Print one line for each site.")
     private boolean quiet;
 
+    @Option(
+            names = "--watch",
+            description =
+                    "Check one site anew whenever its files or the rule books change; an open report.html shows the"
+                            + " new state by itself. Without --format all but pdf is written. Ctrl-C ends it.")
+    private boolean watch;
+
     @Option(names = "--today", paramLabel = "DATE", description = "The day to hold waivers against. Default: today.")
     private LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
@@ -108,6 +116,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Stack stack = Stack.of(sites, out);
         RuleLibrary library = books.library();
+        if (watch) {
+            return watched(library, stack);
+        }
         PlanReview review = new PlanReview(books.inForce(library, today), search(stack));
         Optional<ReportFolder> reports = out.map(folder -> ReportFolder.prepare(
                 folder,
@@ -119,6 +130,30 @@ final class CheckCommand implements Callable<Integer> {
         }
         return new ManySites(stack, review, reports, new SiteLines(spec.commandLine(), quiet), strict, jobs)
                 .check(resume, new RunDigest(Version.build(), options(), library.folder()), today);
+    }
+
+    private int watched(RuleLibrary library, Stack stack) {
+        if (!stack.single()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--watch takes one site; found " + stack.sites().size() + ".");
+        }
+        Path site = stack.sites().get(0).path();
+        Set<ReportFormat> written =
+                spec.commandLine().getParseResult().hasMatchedOption("--format") ? formats : SiteWatch.FORMATS;
+        Optional<ReportFolder> reports = out.map(
+                folder -> ReportFolder.prepare(folder, List.of(site), written, new PrintSettings(paper, today)));
+        PrintWriter screen = spec.commandLine().getOut();
+        try (SiteWatch each = new SiteWatch(
+                site,
+                books,
+                library,
+                today,
+                reports,
+                screen,
+                spec.commandLine().getErr())) {
+            return each.run();
+        }
     }
 
     private int checkedSafely(Path site, PlanReview review, Optional<ReportFolder> reports) {

@@ -28,9 +28,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Says what changed from one submittal of a site to the next, or from the plan to the work as built:"
-                + " findings gone, new, better, worse; features and data changed; inverts, rims, slopes and places as built"
-                + " against the design.",
+        description =
+                "Says what changed from one submittal of a site to the next, or from the plan to the work as built:"
+                        + " findings gone, new, better, worse; features and data changed; inverts, rims, slopes and places as built"
+                        + " against the design.",
         footer = {
             "",
             "The rules of AFTER are applied to both, so that what changed is the plan alone.",
@@ -48,8 +49,9 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(
             index = "1",
             paramLabel = "AFTER",
-            description = "The site folder of the later state. What is as built has that status, or is a point of the layer"
-                    + " as_built; a folder with nothing but such points will do.")
+            description =
+                    "The site folder of the later state. What is as built has that status, or is a point of the layer"
+                            + " as_built; a folder with nothing but such points will do.")
     private Path later = Path.of("");
 
     @Option(
@@ -73,8 +75,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RuleLibrary library = books.library();
-        Optional<ComparisonFolder> files =
-                out.map(folder -> ComparisonFolder.prepare(folder, earlier, later));
+        Optional<ComparisonFolder> files = out.map(folder -> ComparisonFolder.prepare(folder, earlier, later));
         Site after = SiteReader.read(later);
         OneSite.refuseTwo(SiteReader.read(earlier), after);
         Site before = SiteReader.read(earlier, after.frame());
@@ -99,17 +100,18 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             words += ", applied to both";
             if (!place.statedBy().file().startsWith("--")) {
-                words += ", as " + governing.id() + " names them";
+                words += ", as the " + (governing.equals(after) ? "later" : "earlier") + " state has them";
             }
         }
         return new ComparisonReport(
-                Comparison.of(Submittal.of(before, earlierBook, today), Submittal.of(after, book, today)),
-                words + ".");
+                Comparison.of(Submittal.of(before, earlierBook, today), Submittal.of(after, book, today)), words + ".");
     }
 
     private String named(Jurisdiction place, Site site) {
         return place.spoken()
-                + books.house(site).map(house -> " with those of the firm " + house).orElse("");
+                + books.house(site)
+                        .map(house -> " with those of the firm " + house)
+                        .orElse("");
     }
 
     private void print(ComparisonReport report) {
@@ -119,7 +121,8 @@ final class CompareCommand implements Callable<Integer> {
                     + report.comparison().verdict()));
         } else {
             screen.print(ComparisonText.write(report));
-            out.ifPresent(folder -> screen.println(Visible.of("\nComparison written to " + folder).strip()));
+            out.ifPresent(folder -> screen.println(
+                    Visible.of("\nComparison written to " + folder).strip()));
         }
         screen.flush();
     }

@@ -30,7 +30,9 @@ final class ComparisonFolder {
      */
     static ComparisonFolder prepare(Path folder, Path before, Path after) {
         for (Path site : List.of(before, after)) {
-            if (folder.toAbsolutePath().normalize().startsWith(site.toAbsolutePath().normalize())) {
+            if (folder.toAbsolutePath()
+                    .normalize()
+                    .startsWith(site.toAbsolutePath().normalize())) {
                 throw new UnusableInput(
                         Place.of(folder.toString()), "lies inside of the site " + site + "; write elsewhere");
             }

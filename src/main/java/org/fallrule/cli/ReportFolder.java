@@ -1,6 +1,7 @@
 package org.fallrule.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -15,6 +16,7 @@ import org.fallrule.docket.Stack;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
+import org.fallrule.report.html.HtmlReport;
 import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.site.Site;
 
@@ -24,12 +26,20 @@ final class ReportFolder implements Filing {
     private final Path unfinished;
     private final Set<ReportFormat> formats;
     private final PrintSettings settings;
+    private final boolean watched;
 
-    private ReportFolder(Path folder, Path unfinished, Set<ReportFormat> formats, PrintSettings settings) {
+    private ReportFolder(
+            Path folder, Path unfinished, Set<ReportFormat> formats, PrintSettings settings, boolean watched) {
         this.folder = folder;
         this.unfinished = unfinished;
         this.formats = formats;
         this.settings = settings;
+        this.watched = watched;
+    }
+
+    /** The same, for reports that are written again and again: an open page shows the new one by itself. */
+    ReportFolder watched() {
+        return new ReportFolder(folder, unfinished, formats, settings, true);
     }
 
     /**
@@ -47,12 +57,12 @@ final class ReportFolder implements Filing {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
         }
-        return new ReportFolder(folder, folder, formats, settings);
+        return new ReportFolder(folder, folder, formats, settings, false);
     }
 
     /** The same, for reports that are made in another folder before they are moved to their places. */
     ReportFolder madeIn(Path place) {
-        return new ReportFolder(folder, place, formats, settings);
+        return new ReportFolder(folder, place, formats, settings, watched);
     }
 
     private static void refuseClash(Path folder, Path out, Path site) {
@@ -98,7 +108,7 @@ final class ReportFolder implements Filing {
         put(
                 report.site().id(),
                 formats.parallelStream()
-                        .collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings))));
+                        .collect(Collectors.toMap(ReportFormat::file, format -> written(format, report))));
     }
 
     @Override
@@ -118,6 +128,12 @@ final class ReportFolder implements Filing {
         } catch (IOException e) {
             throw new UnusableInput(Place.of(place.toString()), "the report could not be written: " + e);
         }
+    }
+
+    private byte[] written(ReportFormat format, Report report) {
+        return watched && format == ReportFormat.html
+                ? HtmlReport.writeWatched(report).getBytes(StandardCharsets.UTF_8)
+                : format.write(report, settings);
     }
 
     /** A temporary folder is private to its owner; a report is as readable as any other new folder. */

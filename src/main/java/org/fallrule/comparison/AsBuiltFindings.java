@@ -90,7 +90,8 @@ final class AsBuiltFindings {
     private void slope(PipeRun run, Slope designed) {
         Optional<Elevation> up = built.height(run.pipe(), "invert_up");
         Optional<Elevation> down = built.height(run.pipe(), "invert_down");
-        double length = built.run(run.pipe()).map(PipeRun::length).orElse(run.length()).metres();
+        double length =
+                built.run(run.pipe()).map(PipeRun::length).orElse(run.length()).metres();
         if (up.isEmpty() || down.isEmpty() || !(length > 0)) {
             add(Measure.SLOPE, missing(run.pipe(), "slope"));
             return;
@@ -125,28 +126,32 @@ final class AsBuiltFindings {
     }
 
     private void hold(Measure measure, Feature feature, String of, Quantity off, double accuracy, String note) {
-        tolerances.of(measure).ifPresent(tolerance -> add(
-                measure,
-                Observation.measured(
-                                feature,
-                                new Measured(
-                                        of,
-                                        off,
-                                        accuracy,
-                                        Optional.of(tolerance.limit()),
-                                        Optional.of(tolerance.setBy())))
-                        .noting(note)));
+        tolerances
+                .of(measure)
+                .ifPresent(tolerance -> add(
+                        measure,
+                        Observation.measured(
+                                        feature,
+                                        new Measured(
+                                                of,
+                                                off,
+                                                accuracy,
+                                                Optional.of(tolerance.limit()),
+                                                Optional.of(tolerance.setBy())))
+                                .noting(note)));
     }
 
     /** Where no book gives a tolerance nothing is held; the comparison says so once. */
     private void add(Measure measure, Observation seen) {
-        tolerances.of(measure).ifPresent(tolerance -> findings.add(new Finding(
-                measure.rule(),
-                measure.title(),
-                "as_built",
-                tolerance.weight(),
-                tolerance.basis(),
-                tolerance.setBy(),
-                seen)));
+        tolerances
+                .of(measure)
+                .ifPresent(tolerance -> findings.add(new Finding(
+                        measure.rule(),
+                        measure.title(),
+                        "as_built",
+                        tolerance.weight(),
+                        tolerance.basis(),
+                        tolerance.setBy(),
+                        seen)));
     }
 }

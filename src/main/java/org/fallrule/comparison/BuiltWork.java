@@ -83,9 +83,7 @@ final class BuiltWork {
                 ? run(design).map(PipeRun::axis)
                 : feature(design).map(Feature::geometry);
         Optional<Double> ofFeature = built.map(each -> Pairing.distance(designed, each));
-        return Stream.concat(
-                        ofFeature.stream(),
-                        points(design).stream().map(point -> offset(point, design, designed)))
+        return Stream.concat(ofFeature.stream(), points(design).stream().map(point -> offset(point, design, designed)))
                 .max(Double::compare)
                 .map(Length::new);
     }
@@ -132,13 +130,15 @@ final class BuiltWork {
             if (on.size() != 1) {
                 problems.add(new Fault(
                         point.origin(),
-                        "is measured on " + point.get(Attribute.MEASURED_ON).orElse("nothing that it names") + ", which "
+                        "is measured on " + point.get(Attribute.MEASURED_ON).orElse("nothing that it names")
+                                + ", which "
                                 + (on.isEmpty() ? "is no part of the design" : "names several parts of the design")
                                 + "; give measured_on the name of one pipe, inlet, cleanout or outfall"));
             } else if (!kinds(on.get(0)).contains(kind)) {
                 problems.add(new Fault(
                         point.origin(),
-                        "is of the kind " + (kind.isEmpty() ? "nothing" : kind) + ", and nothing but its place is used; of a "
+                        "is of the kind " + (kind.isEmpty() ? "nothing" : kind)
+                                + ", and nothing but its place is used; of a "
                                 + on.get(0).role().spoken() + " wanted " + String.join(" or ", kinds(on.get(0)))));
             } else if (height(point).isEmpty()) {
                 problems.add(new Fault(point.origin(), "has no elevation; give it in a column or as Z"));

@@ -56,7 +56,10 @@ public record Comparison(
                 features,
                 after.isPlan() ? FindingChanges.of(before.review(), after.review(), features) : List.of(),
                 after.isPlan() ? DataChanges.of(before.site(), after.site(), features, asBuilt) : List.of(),
-                asBuilt ? AsBuiltFindings.of(before.analysis(), built, after.book().asBuilt()) : List.of(),
+                asBuilt
+                        ? AsBuiltFindings.of(
+                                before.analysis(), built, after.book().asBuilt())
+                        : List.of(),
                 problems);
     }
 
@@ -94,7 +97,8 @@ public record Comparison(
 
     /** One line: what a reviewer asks first. */
     public String verdict() {
-        long failing = after.review().findings().stream().filter(Finding::failsPlan).count();
+        long failing =
+                after.review().findings().stream().filter(Finding::failsPlan).count();
         List<String> says = new ArrayList<>();
         if (after.isPlan()) {
             says.add(failing == 0 ? "Nothing binding fails now" : counted(failing, "binding finding") + " failing now");
@@ -104,9 +108,10 @@ public record Comparison(
             says.add(with(Change.WORSE).size() + " worse");
         }
         if (after.isAsBuilt()) {
-            says.add(outOfTolerance().isEmpty()
-                    ? "no value as built beyond its tolerance"
-                    : counted(outOfTolerance().size(), "value") + " as built beyond tolerance");
+            says.add(
+                    outOfTolerance().isEmpty()
+                            ? "no value as built beyond its tolerance"
+                            : counted(outOfTolerance().size(), "value") + " as built beyond tolerance");
             long untold = asBuilt.stream()
                     .filter(finding -> finding.outcome() == Outcome.CANNOT_TELL)
                     .count();

@@ -61,7 +61,8 @@ final class Course {
         if (was.isPresent() && is.isPresent() && sameDimension(before, after)) {
             return byShortfall(before, after, is.get() - was.get());
         }
-        int more = after.observation().missing().size() - before.observation().missing().size();
+        int more = after.observation().missing().size()
+                - before.observation().missing().size();
         if (more == 0) {
             return both(Change.UNCHANGED, before, after, "as it was");
         }
@@ -94,12 +95,15 @@ final class Course {
     }
 
     private static Optional<Double> shortfall(Finding finding) {
-        return finding.observation().measured().flatMap(measured -> measured.limit()
-                .map(limit -> limit.shortfall(measured.value())));
+        return finding.observation()
+                .measured()
+                .flatMap(measured -> measured.limit().map(limit -> limit.shortfall(measured.value())));
     }
 
     private static boolean sameDimension(Finding before, Finding after) {
-        return before.observation().measured().map(each -> each.value().dimension())
+        return before.observation()
+                .measured()
+                .map(each -> each.value().dimension())
                 .equals(after.observation().measured().map(each -> each.value().dimension()));
     }
 

@@ -54,17 +54,16 @@ public record DataChange(
 
     static DataChange of(Kind kind, Feature feature) {
         return new DataChange(
-                kind,
-                feature.spoken(),
-                Optional.of(feature),
-                "",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                kind, feature.spoken(), Optional.of(feature), "", Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     static DataChange said(
-            Kind kind, String about, Optional<Feature> feature, String what, Optional<String> from, Optional<String> to) {
+            Kind kind,
+            String about,
+            Optional<Feature> feature,
+            String what,
+            Optional<String> from,
+            Optional<String> to) {
         return new DataChange(kind, about, feature, what, from, to, Optional.empty());
     }
 

@@ -32,7 +32,8 @@ final class DataChanges {
         all.layers();
         features.added().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.ADDED, each)));
         features.removed().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.REMOVED, each)));
-        features.pairs().forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after.metric()).changes()));
+        features.pairs()
+                .forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after.metric()).changes()));
         return all.changes.stream()
                 .sorted(Comparator.comparing(DataChange::kind))
                 .toList();
@@ -55,10 +56,8 @@ final class DataChanges {
     }
 
     private static Optional<String> waivers(Site site) {
-        List<String> rules = site.waivers().stream()
-                .map(waiver -> waiver.rule())
-                .distinct()
-                .toList();
+        List<String> rules =
+                site.waivers().stream().map(waiver -> waiver.rule()).distinct().toList();
         return rules.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", rules));
     }
 

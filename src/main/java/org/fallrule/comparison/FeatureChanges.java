@@ -48,7 +48,8 @@ final class FeatureChanges {
     }
 
     private Set<Attribute<?>> attributes() {
-        Set<Attribute<?>> all = new LinkedHashSet<>(pair.before().attributes().asMap().keySet());
+        Set<Attribute<?>> all =
+                new LinkedHashSet<>(pair.before().attributes().asMap().keySet());
         all.addAll(pair.after().attributes().asMap().keySet());
         all.remove(Attribute.ID);
         if (asBuilt) {
@@ -60,7 +61,8 @@ final class FeatureChanges {
     private Optional<DataChange> said(Attribute<?> attribute) {
         Optional<Object> from = value(pair.before(), attribute);
         Optional<Object> to = value(pair.after(), attribute);
-        if (from.isPresent() && to.isPresent() ? isSame(from.get(), to.get()) : from.equals(to)) {
+        boolean same = from.isPresent() && to.isPresent() && isSame(from.get(), to.get());
+        if (same || from.equals(to)) {
             return Optional.empty();
         }
         return Optional.of(DataChange.said(
@@ -77,9 +79,10 @@ final class FeatureChanges {
     }
 
     private static boolean isSame(Object from, Object to) {
-        return from instanceof Quantity was && to instanceof Quantity is
-                ? Math.abs(was.si() - is.si()) <= was.dimension().tolerance()
-                : from.equals(to);
+        if (from instanceof Quantity was && to instanceof Quantity is) {
+            return Math.abs(was.si() - is.si()) <= was.dimension().tolerance();
+        }
+        return from.equals(to);
     }
 
     private String shown(Object value) {
@@ -93,7 +96,8 @@ final class FeatureChanges {
         if (metric && quantity.dimension() == Dimension.ELEVATION) {
             return Unit.ELEVATION_METRE;
         }
-        if (quantity instanceof Length length && Math.abs(length.metres()) < Length.feet(2).metres()) {
+        if (quantity instanceof Length length
+                && Math.abs(length.metres()) < Length.feet(2).metres()) {
             return metric ? Unit.MILLIMETRE : Unit.INCH;
         }
         return metric && quantity.dimension() == Dimension.LENGTH ? Unit.METRE : Unit.usual(quantity.dimension());

@@ -51,8 +51,9 @@ final class FindingChanges {
     /** The findings of each key, those of the earlier state under the names of the later. */
     private Map<Key, List<Finding>> grouped(List<Finding> findings, boolean earlier) {
         Map<Key, List<Finding>> groups = new LinkedHashMap<>();
-        findings.forEach(finding -> groups.computeIfAbsent(key(finding, earlier, Grain.MEASURE), any -> new ArrayList<>())
-                .add(finding));
+        findings.forEach(
+                finding -> groups.computeIfAbsent(key(finding, earlier, Grain.MEASURE), any -> new ArrayList<>())
+                        .add(finding));
         return groups;
     }
 
@@ -98,13 +99,16 @@ final class FindingChanges {
         for (Finding was : List.copyOf(gone)) {
             Key key = key(was, true, grain);
             List<Finding> same = fresh.stream()
-                    .filter(each -> key.subject().isPresent() && key(each, false, grain).equals(key))
+                    .filter(each ->
+                            key.subject().isPresent() && key(each, false, grain).equals(key))
                     .toList();
-            same.stream().min(Comparator.comparingDouble(each -> apart(was, each))).ifPresent(is -> {
-                fresh.remove(is);
-                gone.remove(was);
-                changes.add(Course.of(was, is));
-            });
+            same.stream()
+                    .min(Comparator.comparingDouble(each -> apart(was, each)))
+                    .ifPresent(is -> {
+                        fresh.remove(is);
+                        gone.remove(was);
+                        changes.add(Course.of(was, is));
+                    });
         }
     }
 
@@ -133,10 +137,7 @@ final class FindingChanges {
                 .findFirst();
         if (untold.isPresent() && was.outcome() != Outcome.CANNOT_TELL) {
             return new FindingChange(
-                    Change.WORSE,
-                    Optional.of(was),
-                    untold,
-                    was.outcome().spoken() + ", now no longer told");
+                    Change.WORSE, Optional.of(was), untold, was.outcome().spoken() + ", now no longer told");
         }
         return Course.vanished(was, why(was, after));
     }

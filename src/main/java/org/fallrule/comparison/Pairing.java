@@ -1,13 +1,14 @@
 package org.fallrule.comparison;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiPredicate;
-import java.util.function.Predicate;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -56,8 +57,8 @@ final class Pairing {
     private void byName() {
         Map<String, Optional<Feature>> now = once(after);
         Map<String, Optional<Feature>> was = once(before);
-        was.forEach((id, feature) -> feature.ifPresent(one -> now.getOrDefault(id, Optional.empty())
-                .ifPresent(other -> pair(new FeaturePair(one, other)))));
+        was.forEach((id, feature) -> feature.ifPresent(
+                one -> now.getOrDefault(id, Optional.empty()).ifPresent(other -> pair(new FeaturePair(one, other)))));
         dropPaired();
     }
 
@@ -74,7 +75,8 @@ final class Pairing {
         Map<Feature, List<Feature>> ahead = counterparts(before, after, same);
         Map<Feature, List<Feature>> back = counterparts(after, before, same);
         ahead.forEach((one, others) -> {
-            if (others.size() == 1 && back.getOrDefault(others.get(0), List.of()).size() == 1) {
+            if (others.size() == 1
+                    && back.getOrDefault(others.get(0), List.of()).size() == 1) {
                 pair(new FeaturePair(one, others.get(0)));
             }
         });
@@ -85,7 +87,7 @@ final class Pairing {
             List<Feature> of, List<Feature> among, BiPredicate<Feature, Feature> same) {
         STRtree index = new STRtree();
         among.forEach(feature -> index.insert(feature.geometry().getEnvelopeInternal(), feature));
-        Map<Feature, List<Feature>> found = new IdentityHashMap<>();
+        Map<Feature, List<Feature>> found = new HashMap<>();
         for (Feature one : of) {
             Envelope near = one.geometry().getEnvelopeInternal();
             near.expandBy(SAME_PLACE.metres());
@@ -110,13 +112,12 @@ final class Pairing {
     }
 
     private void dropPaired() {
-        Map<Feature, Boolean> paired = new IdentityHashMap<>();
+        Set<Feature> paired = new HashSet<>();
         pairs.forEach(pair -> {
-            paired.put(pair.before(), true);
-            paired.put(pair.after(), true);
+            paired.add(pair.before());
+            paired.add(pair.after());
         });
-        Predicate<Feature> isPaired = paired::containsKey;
-        before.removeIf(isPaired);
-        after.removeIf(isPaired);
+        before.removeIf(paired::contains);
+        after.removeIf(paired::contains);
     }
 }

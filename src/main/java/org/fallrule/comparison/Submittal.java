@@ -23,9 +23,8 @@ public record Submittal(SiteAnalysis analysis, RuleBook book, Review review) {
     /** A plan reviewed on a day. */
     public static Submittal of(Site site, RuleBook book, LocalDate day) {
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
-        Review review = isPointsAlone(site)
-                ? new Review(List.of(), site.problems())
-                : Reviewer.review(analysis, book, day);
+        Review review =
+                isPointsAlone(site) ? new Review(List.of(), site.problems()) : Reviewer.review(analysis, book, day);
         return new Submittal(analysis, book, review);
     }
 

@@ -165,8 +165,8 @@ public final class SiteReader {
                             ? "no lot has geometry; draw the lot, or leave its layer out"
                             : "no layer has a feature with geometry; supply the plan");
         }
-        Coordinate origin = given.map(frame -> frame.toLonLat(new Coordinate(0, 0)))
-                .orElseGet(extent::centre);
+        Coordinate origin =
+                given.map(frame -> frame.toLonLat(new Coordinate(0, 0))).orElseGet(extent::centre);
         return LocalFrame.at(origin.x, origin.y);
     }
 

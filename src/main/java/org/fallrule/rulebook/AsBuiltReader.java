@@ -33,8 +33,8 @@ final class AsBuiltReader {
         for (Measure measure : Measure.values()) {
             keys.scalar(measure.word())
                     .flatMap(text -> values.written(text, measure.dimension()))
-                    .flatMap(within -> basis.map(
-                            rests -> new Tolerance(within, weight, rests, mapping.placeOf(measure.word()))))
+                    .flatMap(within ->
+                            basis.map(rests -> new Tolerance(within, weight, rests, mapping.placeOf(measure.word()))))
                     .ifPresent(tolerance -> tolerances.put(measure, tolerance));
         }
         keys.refuseOthers(KEY);

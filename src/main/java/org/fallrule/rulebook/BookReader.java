@@ -60,7 +60,18 @@ final class BookReader {
         Optional<Node.Mapping> checklist = keys.mapping("checklist");
         keys.refuseOthers("a rule book");
         return new BookFile(
-                layer, shownAs, title, sha256(path), buildsOn, inForce, locality, asBuilt, place, checklist, rules, places);
+                layer,
+                shownAs,
+                title,
+                sha256(path),
+                buildsOn,
+                inForce,
+                locality,
+                asBuilt,
+                place,
+                checklist,
+                rules,
+                places);
     }
 
     /** Rules rest on what a place is like, so a house book that changes it must say why. */

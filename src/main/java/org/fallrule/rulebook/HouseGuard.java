@@ -57,14 +57,17 @@ final class HouseGuard {
 
     /** To let the work lie farther from its design than the county does is to loosen. */
     void compare(AsBuiltTolerances county, AsBuiltTolerances house) {
-        house.byMeasure().forEach((measure, mine) -> county.of(measure)
-                .filter(theirs -> !mine.atLeastAsTightAs(theirs))
-                .ifPresent(theirs -> faults.add(new Fault(
-                        mine.setBy(),
-                        "as_built: " + measure.word() + " of " + mine.within().text() + " ("
-                                + mine.weight().word() + ") is looser than "
-                                + theirs.within().text() + " (" + theirs.weight().word() + ") in "
-                                + theirs.setBy().fileAndLine() + "; a house book may only tighten"))));
+        house.byMeasure()
+                .forEach((measure, mine) -> county.of(measure)
+                        .filter(theirs -> !mine.atLeastAsTightAs(theirs))
+                        .ifPresent(theirs -> faults.add(new Fault(
+                                mine.setBy(),
+                                "as_built: " + measure.word() + " of "
+                                        + mine.within().text() + " ("
+                                        + mine.weight().word() + ") is looser than "
+                                        + theirs.within().text() + " ("
+                                        + theirs.weight().word() + ") in "
+                                        + theirs.setBy().fileAndLine() + "; a house book may only tighten"))));
     }
 
     private static boolean isBetter(Optional<Written> mine, Optional<Written> theirs) {

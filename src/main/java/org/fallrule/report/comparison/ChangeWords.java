@@ -30,8 +30,11 @@ public final class ChangeWords {
         return switch (change.kind()) {
             case ADDED -> change.about();
             case REMOVED -> change.about();
-            case RENAMED -> change.about() + ": was " + from + "; it lies in the same place, so it is taken as the same";
-            case MOVED -> change.about() + ": " + change.by().map(by -> moved(by, change.what())).orElse("moved");
+            case RENAMED ->
+                change.about() + ": was " + from + "; it lies in the same place, so it is taken as the same";
+            case MOVED ->
+                change.about() + ": "
+                        + change.by().map(by -> moved(by, change.what())).orElse("moved");
             case LAYER -> change.about() + ": " + from + ", now " + to;
             case SITE, ATTRIBUTE -> change.about() + ", " + change.what() + ": " + from + ", now " + to;
         };
@@ -57,7 +60,10 @@ public final class ChangeWords {
                 lines.add(new Line(
                         group.get(0).kind(),
                         "and " + (group.size() - TOLD) + " more of "
-                                + group.get(0).feature().map(each -> each.role().spoken()).orElse("these")
+                                + group.get(0)
+                                        .feature()
+                                        .map(each -> each.role().spoken())
+                                        .orElse("these")
                                 + "; comparison.json lists them"));
             }
         });

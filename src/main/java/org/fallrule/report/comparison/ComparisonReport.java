@@ -53,12 +53,14 @@ public record ComparisonReport(Comparison comparison, String rules) {
     public List<String> notMeasured() {
         Map<String, List<String>> byFeature = new LinkedHashMap<>();
         asBuilt(Outcome.CANNOT_TELL)
-                .forEach(finding -> finding.observation().subject().ifPresent(feature -> byFeature
-                        .computeIfAbsent(feature.spoken(), any -> new ArrayList<>())
-                        .addAll(finding.observation().missing().stream()
-                                .map(Missing::what)
-                                .map(what -> what.replaceFirst("^the (.*) of .*$", "$1"))
-                                .toList())));
+                .forEach(finding -> finding.observation()
+                        .subject()
+                        .ifPresent(feature -> byFeature
+                                .computeIfAbsent(feature.spoken(), any -> new ArrayList<>())
+                                .addAll(finding.observation().missing().stream()
+                                        .map(Missing::what)
+                                        .map(what -> what.replaceFirst("^the (.*) of .*$", "$1"))
+                                        .toList())));
         return byFeature.entrySet().stream()
                 .map(each -> each.getKey() + ": " + String.join(", ", each.getValue()))
                 .toList();

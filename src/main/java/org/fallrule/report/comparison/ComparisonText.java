@@ -115,7 +115,8 @@ public final class ComparisonText {
         paragraph("  ", report.asBuilt(Outcome.MEETS).size() + " values lie within their tolerance.");
         comparison.asBuilt().stream()
                 .map(finding -> finding.observation().measured().isPresent()
-                        ? finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine()
+                        ? finding.basis().spoken() + "; set by "
+                                + finding.setBy().file()
                         : "")
                 .filter(basis -> !basis.isEmpty())
                 .distinct()

@@ -1,7 +1,6 @@
 package org.fallrule.report.data;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.comparison.Change;
@@ -56,7 +55,12 @@ public final class ComparisonJson {
 
     private static Map<String, Object> state(Submittal state) {
         Map<String, Object> tree = FindingTree.ordered(
-                "id", state.site().id(), "name", state.site().name(), "crs", state.site().crs());
+                "id",
+                state.site().id(),
+                "name",
+                state.site().name(),
+                "crs",
+                state.site().crs());
         state.site().datum().ifPresent(datum -> tree.put("datum", datum));
         tree.put("plan", state.isPlan());
         tree.put(
@@ -84,9 +88,8 @@ public final class ComparisonJson {
     /** Of what has not changed only the later state is written. */
     private Map<String, Object> change(FindingChange change) {
         Map<String, Object> tree = FindingTree.ordered("change", change.change().word(), "why", change.why());
-        Optional<Finding> before = change.change() == Change.UNCHANGED && change.after().isPresent()
-                ? Optional.empty()
-                : change.before();
+        Optional<Finding> before =
+                change.change() == Change.UNCHANGED && change.after().isPresent() ? Optional.empty() : change.before();
         before.ifPresent(finding -> tree.put("before", findings.of(finding)));
         change.after().ifPresent(finding -> tree.put("after", findings.of(finding)));
         return tree;

@@ -86,7 +86,8 @@ public final class ComparisonHtml {
         return comparison.after().isPlan()
                 ? Stream.of(Change.NEW, Change.WORSE, Change.BETTER, Change.GONE)
                         .map(change -> new Fact(
-                                change.word(), String.valueOf(comparison.with(change).size())))
+                                change.word(),
+                                String.valueOf(comparison.with(change).size())))
                         .toList()
                 : List.of();
     }
@@ -111,8 +112,8 @@ public final class ComparisonHtml {
     }
 
     private List<Shape.Badge> badges() {
-        List<Finding> numbered =
-                Stream.concat(open.stream().map(FindingChange::shown), beyond.stream()).toList();
+        List<Finding> numbered = Stream.concat(open.stream().map(FindingChange::shown), beyond.stream())
+                .toList();
         List<Shape.Badge> badges = new ArrayList<>();
         for (int i = 0; i < numbered.size(); i++) {
             Finding finding = numbered.get(i);

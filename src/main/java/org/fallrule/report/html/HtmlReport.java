@@ -17,6 +17,11 @@ public final class HtmlReport {
         return rendered("report.jte", new PageBuilder(report).page());
     }
 
+    /** The same page, which shows a newer one that was written in its place whenever nobody is using it. */
+    public static String writeWatched(Report report) {
+        return write(report).replaceFirst("<html lang=\"en\">", "<html lang=\"en\" data-watched>");
+    }
+
     static String rendered(String template, Object page) {
         StringOutput text = new StringOutput();
         TEMPLATES.render(template, page, text);

@@ -19,7 +19,7 @@ import org.fallrule.report.profile.SectionStyle;
  * @param script the script
  */
 public record PageText(String style, String script) {
-    private static final List<String> SCRIPTS = List.of("plan.js", "filter.js", "light.js", "report.js");
+    private static final List<String> SCRIPTS = List.of("plan.js", "filter.js", "light.js", "report.js", "watched.js");
 
     static PageText load() {
         return new PageText(MapStyle.css() + SectionStyle.css() + resource("report.css"), script(SCRIPTS));
@@ -44,7 +44,8 @@ public record PageText(String style, String script) {
     /** The Content-Security-Policy: the digests of the style and the script as they stand on the page. */
     public String policy() {
         String scripts = script.isEmpty() ? "" : "; script-src '" + digest(script) + "'";
-        return "default-src 'none'; style-src '" + digest(style) + "'" + scripts + "; base-uri 'none'; form-action 'none'";
+        return "default-src 'none'; style-src '" + digest(style) + "'" + scripts
+                + "; base-uri 'none'; form-action 'none'";
     }
 
     private static String digest(String text) {

@@ -54,13 +54,18 @@ public final class ComparisonDrawing {
 
     private Envelope extent() {
         Envelope extent = new Envelope();
-        Stream.of(comparison.before(), comparison.after()).map(each -> each.site()).forEach(site -> {
-            site.ownLot().ifPresent(lot -> extent.expandToInclude(lot.geometry().getEnvelopeInternal()));
-            Stream.of(Role.values())
-                    .filter(role -> role.isOfDrain() || role == Role.AS_BUILT)
-                    .flatMap(role -> site.features(role).stream())
-                    .forEach(feature -> extent.expandToInclude(feature.geometry().getEnvelopeInternal()));
-        });
+        Stream.of(comparison.before(), comparison.after())
+                .map(each -> each.site())
+                .forEach(site -> {
+                    site.ownLot()
+                            .ifPresent(
+                                    lot -> extent.expandToInclude(lot.geometry().getEnvelopeInternal()));
+                    Stream.of(Role.values())
+                            .filter(role -> role.isOfDrain() || role == Role.AS_BUILT)
+                            .flatMap(role -> site.features(role).stream())
+                            .forEach(feature ->
+                                    extent.expandToInclude(feature.geometry().getEnvelopeInternal()));
+                });
         return extent;
     }
 
@@ -84,7 +89,8 @@ public final class ComparisonDrawing {
                 .filter(ComparisonDrawing::isDrawn)
                 .forEach(feature -> add(feature, "was here, and is gone", shapes));
         Set<Feature> moved = comparison.data().stream()
-                .filter(change -> change.kind() == DataChange.Kind.MOVED && change.what().equals("in plan"))
+                .filter(change ->
+                        change.kind() == DataChange.Kind.MOVED && change.what().equals("in plan"))
                 .flatMap(change -> change.feature().stream())
                 .collect(java.util.stream.Collectors.toSet());
         for (FeaturePair pair : comparison.features().pairs()) {
@@ -108,8 +114,9 @@ public final class ComparisonDrawing {
         String title = FeatureName.of(feature) + " " + what;
         Geometry geometry = feature.geometry();
         switch (geometry.getDimension()) {
-            case 0 -> Stream.of(geometry.getCoordinates())
-                    .forEach(place -> shapes.add(new Shape.Sign(Look.BEFORE_PLACE, place, title)));
+            case 0 ->
+                Stream.of(geometry.getCoordinates())
+                        .forEach(place -> shapes.add(new Shape.Sign(Look.BEFORE_PLACE, place, title)));
             case 1 -> shapes.add(new Shape.Line(Look.BEFORE, geometry, title));
             default -> shapes.add(new Shape.Line(Look.BEFORE, geometry.getBoundary(), title));
         }
@@ -117,7 +124,8 @@ public final class ComparisonDrawing {
 
     /** The way of a point from where it was to where it is. */
     private static Optional<Shape> way(FeaturePair pair) {
-        if (pair.before().geometry().getDimension() != 0 || pair.after().geometry().getDimension() != 0) {
+        if (pair.before().geometry().getDimension() != 0
+                || pair.after().geometry().getDimension() != 0) {
             return Optional.empty();
         }
         Coordinate[] ends = {
@@ -129,8 +137,8 @@ public final class ComparisonDrawing {
 
     private List<Shape> points() {
         return comparison.after().site().features(Role.AS_BUILT).stream()
-                .<Shape>map(point -> new Shape.Sign(
-                        Look.of(point), point.geometry().getCoordinate(), FeatureName.of(point)))
+                .<Shape>map(point ->
+                        new Shape.Sign(Look.of(point), point.geometry().getCoordinate(), FeatureName.of(point)))
                 .toList();
     }
 }

@@ -71,7 +71,8 @@ public enum Look {
     MEASURED("measured here", Ink.line("#d9480f", "#ff9466", 11)),
     MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3)),
     BEFORE("as it was", Ink.line("#7b5aa6", "#c3a6ea", 2).dashed("6 4")),
-    BEFORE_PLACE("as it was", Ink.area("none", "none").edged("#7b5aa6", "#c3a6ea", 2).dashed("3 2")),
+    BEFORE_PLACE(
+            "as it was", Ink.area("none", "none").edged("#7b5aa6", "#c3a6ea", 2).dashed("3 2")),
     BUILT_PLACE("measured as built", Ink.area("#16202b", "#f2f4f6").edged("#ffffff", "#14181c", 1)),
     GROUND_LINE("ground", Ink.line("#5a4526", "#cdb48c", 2.6)),
     INVERT("invert", Ink.line("#16202b", "#f2f4f6", 2.4)),

@@ -1,0 +1,156 @@
+package org.fallrule.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.comparison.Comparison;
+import org.fallrule.comparison.Submittal;
+import org.fallrule.document.Fault;
+import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.SiteReader;
+import org.fallrule.report.Report;
+import org.fallrule.report.Visible;
+import org.fallrule.report.comparison.TurnWords;
+import org.fallrule.review.Review;
+import org.fallrule.review.Reviewer;
+import org.fallrule.rulebook.RuleBook;
+import org.fallrule.rulebook.RuleLibrary;
+import org.fallrule.site.Site;
+
+/** Checks a site anew whenever its files or the rule books change, until it is closed. No fault of a file ends it. */
+final class SiteWatch implements AutoCloseable {
+    /** What is written where nobody says: all that is read on a screen. Paper is for when the plan stands. */
+    static final Set<ReportFormat> FORMATS = EnumSet.complementOf(EnumSet.of(ReportFormat.pdf));
+
+    private static final int MOST_FAULTS = 5;
+    /** How long a report that is being written may take to be finished when the watch is ended: 30 s. */
+    private static final long LAST_REPORT = 30;
+
+    private final Path folder;
+    private final BooksAtHand books;
+    private final LocalDate today;
+    private final Optional<ReportFolder> reports;
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final FolderWatch watch;
+    private final CountDownLatch ended = new CountDownLatch(1);
+    private Optional<Submittal> last = Optional.empty();
+
+    SiteWatch(
+            Path folder,
+            BookOptions options,
+            RuleLibrary library,
+            LocalDate today,
+            Optional<ReportFolder> reports,
+            PrintWriter out,
+            PrintWriter err) {
+        this.folder = folder;
+        this.books = new BooksAtHand(options, library, today);
+        this.today = today;
+        this.reports = reports.map(ReportFolder::watched);
+        this.out = out;
+        this.err = err;
+        this.watch = new FolderWatch(List.of(folder.toAbsolutePath(), books.folder()));
+    }
+
+    /** Watches until closed, or until the program is told to end; a report that is being written is finished first. */
+    int run() {
+        Thread finish = new Thread(this::finish, "finish the report");
+        Runtime.getRuntime().addShutdownHook(finish);
+        try {
+            say("Watching " + folder + "; Ctrl-C ends it.");
+            int code = redraw(System.nanoTime());
+            while (watch.awaitChange()) {
+                code = redraw(watch.noticed());
+            }
+            return code;
+        } finally {
+            ended.countDown();
+            forget(finish);
+        }
+    }
+
+    private void finish() {
+        close();
+        try {
+            ended.await(LAST_REPORT, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void forget(Thread finish) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(finish);
+        } catch (IllegalStateException e) {
+            // the program is ending already
+            return;
+        }
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+    }
+
+    private int redraw(long since) {
+        try {
+            return redrawn(since);
+        } catch (UnusableInput e) {
+            tell(e.faults().stream().map(Fault::toString).toList());
+        } catch (RuntimeException e) {
+            tell(List.of("this is a fault of the program, please report it: " + e));
+        }
+        return Fallrule.UNUSABLE;
+    }
+
+    private int redrawn(long since) {
+        Site site = SiteReader.read(folder);
+        Jurisdiction place = books.place(site);
+        RuleBook book = books.book(place, site);
+        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
+        Review review = Reviewer.review(analysis, book, today);
+        Report report = new Report(analysis, place.spoken(), book, review);
+        reports.ifPresent(each -> each.write(report));
+        Submittal now = new Submittal(analysis, book, review);
+        String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now)))
+                .orElse("");
+        last = Optional.of(now);
+        double seconds = (System.nanoTime() - since) / 1e9;
+        say(clock() + "  " + report.verdict() + turn + String.format(Locale.ROOT, " (%.2f s)", seconds));
+        return review.failsPlan() ? Fallrule.FAILS : Fallrule.PASSES;
+    }
+
+    private void tell(List<String> faults) {
+        err.println(
+                Visible.of(clock() + "  " + folder + " could not be checked; the last report stands, watching on:"));
+        faults.stream().limit(MOST_FAULTS).forEach(fault -> err.println("  " + Visible.of(fault)));
+        if (faults.size() > MOST_FAULTS) {
+            err.println("  and " + (faults.size() - MOST_FAULTS) + " more");
+        }
+        err.flush();
+    }
+
+    private void say(String words) {
+        out.println(Visible.of(words));
+        out.flush();
+    }
+
+    private static String clock() {
+        return LocalTime.now(ZoneId.systemDefault())
+                .truncatedTo(ChronoUnit.SECONDS)
+                .toString();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.comparison;
+
+import org.jspecify.annotations.NullMarked;
