@@ -18,7 +18,14 @@ import org.fallrule.site.Role;
 final class RepeatedFeatures {
     /** The ground is the same with spots and contours once or twice, and counties stack the lots of a house of flats. */
     private static final Set<Role> NOT_HERE = EnumSet.of(
-            Role.UTILITY, Role.LOT, Role.SPOT, Role.CONTOUR, Role.BREAKLINE, Role.GROUND, Role.PROPOSED_GROUND, Role.SOIL);
+            Role.UTILITY,
+            Role.LOT,
+            Role.SPOT,
+            Role.CONTOUR,
+            Role.BREAKLINE,
+            Role.GROUND,
+            Role.PROPOSED_GROUND,
+            Role.SOIL);
 
     private RepeatedFeatures() {}
 
@@ -32,7 +39,8 @@ final class RepeatedFeatures {
             if (earlier != null) {
                 problems.add(new Fault(
                         feature.origin(),
-                        "is drawn where " + earlier.id() + " lies (" + earlier.origin().feature()
+                        "is drawn where " + earlier.id() + " lies ("
+                                + earlier.origin().feature()
                                 + "); both count: take one out, or move it to where it is"));
             }
         }

@@ -49,7 +49,14 @@ public final class SiteReader {
         PlanDatum datum = PlanDatum.of(file, open, problems);
         Map<Role, List<Feature>> features = ZeroHeights.unused(features(file, open, frame, datum), problems);
         stopAtFaults();
-        new PlanSanity(faults, problems).look(features);
+        new PlanSanity(faults, problems)
+                .look(
+                        features,
+                        (role, there) -> open.stream()
+                                .filter(layer -> layer.is(role))
+                                .findFirst()
+                                .flatMap(layer -> Misread.cause(layer.system(), frame, features.get(role), there))
+                                .orElse(""));
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();

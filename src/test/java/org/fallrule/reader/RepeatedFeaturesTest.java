@@ -23,8 +23,9 @@ class RepeatedFeaturesTest {
                         Role.PIPE,
                         plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 60 0)")
                                 .with(Role.PIPE, "P-2", "LINESTRING (60 0, 0 0)")))
-                .containsExactly("pipe.geojson: P-2: is drawn where P-1 lies (P-1); both count: take one out, or move it to"
-                        + " where it is");
+                .containsExactly(
+                        "pipe.geojson: P-2: is drawn where P-1 lies (P-1); both count: take one out, or move it to"
+                                + " where it is");
     }
 
     @Test

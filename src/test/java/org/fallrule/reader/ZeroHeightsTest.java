@@ -29,14 +29,16 @@ class ZeroHeightsTest {
     void anInvertOfZeroInAPlanThatLiesElsewhereIsToldAndNotUsed() {
         List<Feature> inlets = used(
                 Role.INLET,
-                plan().spots("0 0 640, 9 0 640").with(Role.INLET, "CB-1", "POINT (0 0)", "invert = 0 ft", "rim = 640 ft"));
+                plan().spots("0 0 640, 9 0 640")
+                        .with(Role.INLET, "CB-1", "POINT (0 0)", "invert = 0 ft", "rim = 640 ft"));
 
         assertThat(inlets.get(0).attributes().has(Attribute.INVERT)).isFalse();
         assertThat(inlets.get(0).attributes().has(Attribute.RIM)).isTrue();
         assertThat(problems)
                 .extracting(Fault::toString)
-                .containsExactly("inlet.geojson: CB-1: its invert is 0 ft where the plan lies elsewhere, and seems to stand for"
-                        + " none; it is not used: leave it empty where it is not known");
+                .containsExactly(
+                        "inlet.geojson: CB-1: its invert is 0 ft where the plan lies elsewhere, and seems to stand for"
+                                + " none; it is not used: leave it empty where it is not known");
     }
 
     @Test
@@ -51,10 +53,12 @@ class ZeroHeightsTest {
     @Test
     void whereThePlanLiesNearZeroItMayBeAHeight() {
         assertThat(used(
-                        Role.INLET,
-                        plan().spots("0 0 3, 9 0 3").with(Role.INLET, "CB-1", "POINT (0 0)", "invert = 0 ft"))
-                .get(0)
-                .attributes().has(Attribute.INVERT)).isTrue();
+                                Role.INLET,
+                                plan().spots("0 0 3, 9 0 3").with(Role.INLET, "CB-1", "POINT (0 0)", "invert = 0 ft"))
+                        .get(0)
+                        .attributes()
+                        .has(Attribute.INVERT))
+                .isTrue();
         assertThat(problems).isEmpty();
     }
 }

@@ -57,7 +57,9 @@ class OneSiteInManySystemsTest {
 
     private static List<Path> layers() throws IOException {
         try (Stream<Path> files = Files.list(SAMPLE)) {
-            return files.filter(file -> file.toString().endsWith(".geojson")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".geojson"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -65,8 +67,7 @@ class OneSiteInManySystemsTest {
         try {
             List<String> command = new ArrayList<>(List.of("ogr2ogr", out.toString(), in.toString()));
             command.addAll(List.of(options));
-            Process gdal =
-                    new ProcessBuilder(command).redirectErrorStream(true).start();
+            Process gdal = new ProcessBuilder(command).redirectErrorStream(true).start();
             String said = new String(gdal.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertThat(gdal.waitFor()).as(said).isZero();
         } catch (IOException e) {
@@ -113,7 +114,14 @@ class OneSiteInManySystemsTest {
                         .as(words(expected.get(i)))
                         .isCloseTo(
                                 was.value().si(),
-                                within(length ? THOUSANDTH_OF_A_FOOT : 1e-4 * Math.max(1e-3, Math.abs(was.value().si()))));
+                                within(
+                                        length
+                                                ? THOUSANDTH_OF_A_FOOT
+                                                : 1e-4
+                                                        * Math.max(
+                                                                1e-3,
+                                                                Math.abs(was.value()
+                                                                        .si()))));
             }
         }
     }
@@ -135,7 +143,14 @@ class OneSiteInManySystemsTest {
             ogr2ogr(
                     site.path(layer.getFileName().toString()),
                     layer,
-                    "-f", "GeoJSON", "-s_srs", "EPSG:4269", "-t_srs", "EPSG:2264", "-lco", "COORDINATE_PRECISION=9");
+                    "-f",
+                    "GeoJSON",
+                    "-s_srs",
+                    "EPSG:4269",
+                    "-t_srs",
+                    "EPSG:2264",
+                    "-lco",
+                    "COORDINATE_PRECISION=9");
         }
 
         same(findings(site.path()));
@@ -153,14 +168,23 @@ class OneSiteInManySystemsTest {
                 Files.readString(site.path("site.yaml"))
                         .replace(".geojson", ".shp")
                         .replace("pipe.shp, ", "pipe.shp" + fields + ", ")
-                        .replace("utility.shp, ", "utility.shp, fields: {horizontal_accuracy: horizontal, vertical_accuracy:"
-                                + " vertical_a}, ")
-                        .replace("building: building.shp", "building: {file: building.shp, fields: {footing_bottom: footing_bo}}")
-                        .replace("outfall: outfall.shp", "outfall: {file: outfall.shp, fields: {ground_cover: ground_cov,"
-                                + " apron_length: apron_leng}}")
-                        .replace("inlet: inlet.shp", "inlet: {file: inlet.shp, fields: {weep_hole_area: weep_hole_,"
-                                + " grate_length: grate_leng, grate_width: grate_widt, grate_open_area: grate_open}}")
-                        .replace("drainage_area: drainage_area.shp",
+                        .replace(
+                                "utility.shp, ",
+                                "utility.shp, fields: {horizontal_accuracy: horizontal, vertical_accuracy:"
+                                        + " vertical_a}, ")
+                        .replace(
+                                "building: building.shp",
+                                "building: {file: building.shp, fields: {footing_bottom: footing_bo}}")
+                        .replace(
+                                "outfall: outfall.shp",
+                                "outfall: {file: outfall.shp, fields: {ground_cover: ground_cov,"
+                                        + " apron_length: apron_leng}}")
+                        .replace(
+                                "inlet: inlet.shp",
+                                "inlet: {file: inlet.shp, fields: {weep_hole_area: weep_hole_,"
+                                        + " grate_length: grate_leng, grate_width: grate_widt, grate_open_area: grate_open}}")
+                        .replace(
+                                "drainage_area: drainage_area.shp",
                                 "drainage_area: {file: drainage_area.shp, fields: {drains_to: drains_to}}"));
 
         same(findings(site.path()));
@@ -175,7 +199,15 @@ class OneSiteInManySystemsTest {
             ogr2ogr(
                     gpkg,
                     inMetres,
-                    "-f", "GPKG", "-update", "-append", "-nln", stem(layer), "-s_srs", "EPSG:4269", "-t_srs",
+                    "-f",
+                    "GPKG",
+                    "-update",
+                    "-append",
+                    "-nln",
+                    stem(layer),
+                    "-s_srs",
+                    "EPSG:4269",
+                    "-t_srs",
                     "EPSG:26918");
         }
         site.with(

@@ -81,7 +81,9 @@ final class BuildingsOffLots implements Trap {
 
     private static String cause(PlanAsRead plan, LayerAsRead buildings) {
         boolean feet = plan.of(Role.LOT).stream()
-                .anyMatch(lots -> !lots.system().linearUnitToMetre().equals(buildings.system().linearUnitToMetre())
+                .anyMatch(lots -> !lots.system()
+                                .linearUnitToMetre()
+                                .equals(buildings.system().linearUnitToMetre())
                         && TwoKindsOfFeet.apart(plan.frame(), lots.system(), buildings.system())
                                 .isPresent());
         return feet

@@ -61,8 +61,9 @@ final class HeightsApart implements Trap {
         double ratio = HeightsAround.middle(drain) / HeightsAround.middle(around);
         return List.of(new Fault(
                 Place.of(layer.source()),
-                "its inverts and rims lie about " + Printed.feet(Math.rint(Math.abs(middle) / Unit.FOOT.toSi())
-                        * Unit.FOOT.toSi()) + (middle < 0 ? " below" : " above")
+                "its inverts and rims lie about "
+                        + Printed.feet(Math.rint(Math.abs(middle) / Unit.FOOT.toSi()) * Unit.FOOT.toSi())
+                        + (middle < 0 ? " below" : " above")
                         + " the ground of the plan: " + cause(middle, ratio)));
     }
 
@@ -73,10 +74,11 @@ final class HeightsApart implements Trap {
             List<Double> drain,
             List<Double> around,
             HeightsAround ground) {
-        feature.get(attribute).ifPresent(height -> ground.at(place).ifPresent(level -> {
-            drain.add(height.metres());
-            around.add(level);
-        }));
+        feature.get(attribute)
+                .ifPresent(height -> ground.at(place).ifPresent(level -> {
+                    drain.add(height.metres());
+                    around.add(level);
+                }));
     }
 
     private static String cause(double apart, double ratio) {

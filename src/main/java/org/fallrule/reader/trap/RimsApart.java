@@ -30,7 +30,8 @@ final class RimsApart implements Trap {
 
     @Override
     public List<Fault> problems(PlanAsRead plan) {
-        if (!plan.of(Role.PROPOSED_GROUND).isEmpty() || plan.raster(Role.PROPOSED_GROUND).isPresent()) {
+        if (!plan.of(Role.PROPOSED_GROUND).isEmpty()
+                || plan.raster(Role.PROPOSED_GROUND).isPresent()) {
             return List.of();
         }
         HeightsAround ground = HeightsAround.of(plan);

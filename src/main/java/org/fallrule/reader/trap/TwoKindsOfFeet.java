@@ -34,8 +34,8 @@ final class TwoKindsOfFeet implements Trap {
             for (LayerAsRead international : plan.layers()) {
                 if (isIn(survey.system(), SURVEY_FOOT)
                         && isIn(international.system(), Unit.FOOT.toSi())
-                        && told.add(survey.system().name()
-                                + international.system().name())) {
+                        && told.add(
+                                survey.system().name() + international.system().name())) {
                     apart(plan.frame(), survey.system(), international.system())
                             .ifPresent(metres -> problems.add(problem(survey, international, metres)));
                 }

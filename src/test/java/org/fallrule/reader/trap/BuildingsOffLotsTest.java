@@ -19,10 +19,7 @@ class BuildingsOffLotsTest {
                 Role.BUILDING,
                 "B-1",
                 String.format(
-                        java.util.Locale.ROOT,
-                        "POLYGON ((%1$f 20, %2$f 20, %2$f 60, %1$f 60, %1$f 20))",
-                        from,
-                        to));
+                        java.util.Locale.ROOT, "POLYGON ((%1$f 20, %2$f 20, %2$f 60, %1$f 60, %1$f 20))", from, to));
     }
 
     @Test
@@ -42,7 +39,12 @@ class BuildingsOffLotsTest {
     }
 
     @ParameterizedTest(name = "a house from {0} to {1} ft: {2}")
-    @CsvSource({"10, 50, well inside", "20, 60, on the line", "20, 60.4, by less than half a foot", "10, 110, over both lots"})
+    @CsvSource({
+        "10, 50, well inside",
+        "20, 60, on the line",
+        "20, 60.4, by less than half a foot",
+        "10, 110, over both lots"
+    })
     void aHouseOnItsLotOrOfARowIsSilent(double from, double to, String why) {
         assertThat(Read.says(new BuildingsOffLots(), house(from, to))).isEmpty();
     }
@@ -50,9 +52,10 @@ class BuildingsOffLotsTest {
     @Test
     void noHouseOnAnyLotIsTold() {
         assertThat(Read.says(new BuildingsOffLots(), house(200, 240)))
-                .containsExactly("building.shp: none of its buildings stands on a lot: are the two layers shifted against each"
-                        + " other (another foot, NAD 83 taken for WGS 84, lines traced from a photograph), or is the"
-                        + " building of this lot missing?");
+                .containsExactly(
+                        "building.shp: none of its buildings stands on a lot: are the two layers shifted against each"
+                                + " other (another foot, NAD 83 taken for WGS 84, lines traced from a photograph), or is the"
+                                + " building of this lot missing?");
     }
 
     @Test

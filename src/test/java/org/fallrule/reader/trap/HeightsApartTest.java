@@ -24,9 +24,10 @@ class HeightsApartTest {
     @Test
     void ellipsoidHeightsAmongThoseOfTheDatumAreTold() {
         assertThat(Read.says(new HeightsApart(), pipe(531, 530)))
-                .containsExactly("pipe.shp: its inverts and rims lie about 109 ft below the ground of the plan: is one of the"
-                        + " two in ellipsoid heights, as a GNSS receiver gives them, or do depths stand where elevations"
-                        + " should? Bring both to one datum, and say datum: … where they are not");
+                .containsExactly(
+                        "pipe.shp: its inverts and rims lie about 109 ft below the ground of the plan: is one of the"
+                                + " two in ellipsoid heights, as a GNSS receiver gives them, or do depths stand where elevations"
+                                + " should? Bring both to one datum, and say datum: … where they are not");
     }
 
     @Test

@@ -19,8 +19,9 @@ class RimsApartTest {
     @Test
     void rimsThatAreAllOffAlikeAreTold() {
         assertThat(Read.says(new RimsApart(), rims(641.1, 640.0, 639.1)))
-                .containsExactly("inlet.shp: its rims all lie about 1.10 ft above the ground around them: is one of the two"
-                        + " surveys on NGVD 29, the other on NAVD 88? Say datum: … for each layer");
+                .containsExactly(
+                        "inlet.shp: its rims all lie about 1.10 ft above the ground around them: is one of the two"
+                                + " surveys on NGVD 29, the other on NAVD 88? Say datum: … for each layer");
     }
 
     @Test

@@ -24,14 +24,17 @@ class TwoKindsOfFeetTest {
         String other = Read.INTERNATIONAL.replace("2000000.002616666", falseEasting);
 
         assertThat(Read.says(new TwoKindsOfFeet(), PLAN, Map.of(Role.BUILDING, other)))
-                .containsExactly("building.shp: is in international feet, lot.shp in US survey feet of the same zone; the same"
-                        + " numbers lie " + apart + " ft apart in the two: ask each office which foot it works in, and mend"
-                        + " the .prj that is wrong");
+                .containsExactly(
+                        "building.shp: is in international feet, lot.shp in US survey feet of the same zone; the same"
+                                + " numbers lie " + apart
+                                + " ft apart in the two: ask each office which foot it works in, and mend"
+                                + " the .prj that is wrong");
     }
 
     @ParameterizedTest(name = "beside EPSG:2264 {0} is no trap")
     @ValueSource(strings = {"EPSG:2264", "EPSG:32119", "OGC:CRS84", "EPSG:2273"})
     void oneFootMetresDegreesAndAnotherStatesFeetAreSilent(String other) {
-        assertThat(Read.says(new TwoKindsOfFeet(), PLAN, Map.of(Role.BUILDING, other))).isEmpty();
+        assertThat(Read.says(new TwoKindsOfFeet(), PLAN, Map.of(Role.BUILDING, other)))
+                .isEmpty();
     }
 }
