@@ -67,20 +67,21 @@ final class LotLines {
                 .toList();
     }
 
-    private List<Feature> areas(
-            Function<Coordinate, String> shown, List<Fault> faults, List<Fault> problems) {
+    private List<Feature> areas(Function<Coordinate, String> shown, List<Fault> faults, List<Fault> problems) {
         Linework linework = Linework.of(lines.stream().map(Feature::geometry).toList());
         linework.gaps(shown).forEach(says -> problems.add(new Fault(file, says)));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(linework.noded());
         List<Polygon> polygons = new ArrayList<>();
         polygonizer.getPolygons().forEach(polygon -> polygons.add((Polygon) polygon));
-        polygons.sort(Comparator.comparingDouble((Polygon polygon) -> middle(polygon).getX())
-                .thenComparing(polygon -> middle(polygon).getY()));
+        polygons.sort(
+                Comparator.comparingDouble((Polygon polygon) -> middle(polygon).getX())
+                        .thenComparing(polygon -> middle(polygon).getY()));
         if (polygons.isEmpty()) {
             faults.add(new Fault(
                     file,
-                    "its " + lines.size() + " lot lines bound no lot; join the ends of the lines where they should meet,"
+                    "its " + lines.size()
+                            + " lot lines bound no lot; join the ends of the lines where they should meet,"
                             + " or draw the lots as polygons"));
             problems.stream().filter(problem -> problem.where().equals(file)).forEach(faults::add);
         }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.site.Feature;
@@ -24,7 +25,12 @@ final class PlanSanity {
         this.problems = problems;
     }
 
-    void look(Map<Role, List<Feature>> features) {
+    /**
+     * Looks at all layers.
+     *
+     * @param cause why a layer of a role may lie elsewhere than at a box: a sentence that begins with a blank, or nothing
+     */
+    void look(Map<Role, List<Feature>> features, BiFunction<Role, Envelope, String> cause) {
         boolean lots = !features.getOrDefault(Role.LOT, List.of()).isEmpty();
         List<Feature> anchors = !lots
                 ? features.values().stream()
@@ -34,12 +40,13 @@ final class PlanSanity {
                 : features.getOrDefault(Role.LOT, List.of());
         Envelope anchor = extent(anchors);
         features.forEach((role, all) -> {
-            refuseFarAway(role, all, anchor, lots ? "lots" : "rest of the plan");
+            refuseFarAway(role, all, anchor, lots ? "lots" : "rest of the plan", cause);
             tellRepeatedIds(all);
         });
     }
 
-    private void refuseFarAway(Role role, List<Feature> features, Envelope anchor, String from) {
+    private void refuseFarAway(
+            Role role, List<Feature> features, Envelope anchor, String from, BiFunction<Role, Envelope, String> cause) {
         Envelope extent = extent(features);
         double apart = extent.isNull() || anchor.isNull() ? 0 : extent.distance(anchor);
         if (apart > FARTHEST) {
@@ -48,10 +55,11 @@ final class PlanSanity {
                     Place.of(file),
                     String.format(
                             java.util.Locale.ROOT,
-                            "its %s features lie %.1f miles from the %s; check the layer's crs and its .prj",
+                            "its %s features lie %.1f miles from the %s; check the layer's crs and its .prj%s",
                             role.spoken(),
                             apart / 1609.344,
-                            from)));
+                            from,
+                            cause.apply(role, anchor))));
         }
     }
 

@@ -1,7 +1,8 @@
 package org.fallrule.reader;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
@@ -25,12 +26,13 @@ final class PlausibleDiameter {
             return Optional.empty();
         }
         double number = diameter.quantity().in(diameter.unit());
+        String units = Stream.of(Unit.INCH, Unit.MILLIMETRE, Unit.FOOT, Unit.METRE)
+                .filter(unit -> unit != diameter.unit() && isPlausible(number * unit.toSi()))
+                .filter(unit -> unit != Unit.FOOT || number < 1)
+                .map(PlausibleDiameter::spoken)
+                .collect(Collectors.joining(" or "));
         return Optional.of(diameter.text() + ": "
-                + List.of(Unit.INCH, Unit.MILLIMETRE, Unit.METRE).stream()
-                        .filter(unit -> isPlausible(number * unit.toSi()))
-                        .findFirst()
-                        .map(unit -> "is the diameter in " + spoken(unit) + "?")
-                        .orElse("what is the diameter, and in which unit?"));
+                + (units.isEmpty() ? "what is the diameter, and in which unit?" : "is the diameter in " + units + "?"));
     }
 
     private static boolean isPlausible(double metres) {
@@ -41,6 +43,7 @@ final class PlausibleDiameter {
         return switch (unit) {
             case INCH -> "inches";
             case MILLIMETRE -> "millimetres";
+            case FOOT -> "feet";
             default -> "metres";
         };
     }

@@ -14,6 +14,7 @@ import org.fallrule.document.UnusableInput;
 import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.reader.frame.ToLocal;
+import org.fallrule.reader.trap.PlanAsRead;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Frame;
 import org.fallrule.site.Layer;
@@ -74,20 +75,42 @@ public final class SiteReader {
         stopAtFaults();
         LocalFrame frame = frame(open);
         PlanDatum datum = PlanDatum.of(file, open, problems);
-        Map<Role, List<Feature>> features = features(open, frame, datum);
+        Map<Role, List<Feature>> features = ZeroHeights.unused(features(open, frame, datum), problems);
         stopAtFaults();
         if (shared.isPresent() && features.containsKey(Role.LOT)) {
             features.put(Role.LOT, LotOfPlan.marked(features, problems));
         }
-        new PlanSanity(faults, problems).look(features);
+        new PlanSanity(faults, problems)
+                .look(
+                        features,
+                        (role, there) -> open.stream()
+                                .filter(layer -> layer.is(role))
+                                .findFirst()
+                                .flatMap(layer -> Misread.cause(layer.system(), frame, features.get(role), there))
+                                .orElse(""));
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();
         shared.ifPresent(all -> rasters.putAll(all.rasters(features, Map.copyOf(rasters), frame, datum, problems)));
+        problems.addAll(asRead(open, features, frame, rasters).problems());
         Map<Role, Layer> layers = layers(file, open, features);
         stopAtFaults();
         layers.putAll(rasters);
         return site(place.id(), file, open, frame, layers);
+    }
+
+    private static PlanAsRead asRead(
+            List<OpenLayer> open, Map<Role, List<Feature>> features, LocalFrame frame, Map<Role, Layer> rasters) {
+        return new PlanAsRead(
+                frame,
+                open.stream()
+                        .map(layer -> new PlanAsRead.LayerAsRead(
+                                layer.spec().role(),
+                                layer.spec().source(),
+                                layer.system(),
+                                features.getOrDefault(layer.spec().role(), List.of())))
+                        .toList(),
+                rasters);
     }
 
     /** A system that site.yaml names has to be one, whether or not a layer needs it. */
@@ -103,6 +126,7 @@ public final class SiteReader {
     private List<Feature> drawn(Role role, List<Feature> all) {
         List<Feature> owned = LotOwnership.settled(role, all, problems);
         List<Feature> joined = MarkedPoints.joined(role, owned, faults);
+        RepeatedFeatures.tell(role, joined, problems);
         return RepeatedLines.once(role, PlausibleDepths.asked(role, joined, problems), problems);
     }
 

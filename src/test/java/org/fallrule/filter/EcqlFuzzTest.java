@@ -8,8 +8,8 @@ import org.fallrule.Fuzzed;
 import org.fallrule.document.Place;
 
 class EcqlFuzzTest {
-    private static final Map<String, Object> VALUES =
-            Map.of("code", "GS", "kind", "gas", "depth", 2.5, "own", true, "status", "ABD aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa");
+    private static final Map<String, Object> VALUES = Map.of(
+            "code", "GS", "kind", "gas", "depth", 2.5, "own", true, "status", "ABD aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa");
 
     @FuzzTest
     void anyConditionIsUnderstoodOrRefused(byte[] bytes) {

@@ -21,22 +21,23 @@ class CentrelineTest {
 
     @BeforeEach
     void aLot() {
-        folder = SiteOnDisk.in(place, "lane-1").layer(
-                "lot.geojson",
-                SiteOnDisk.feature(
-                        "'id': 'L-1', 'own': true",
-                        "Polygon",
-                        "[[[2050000, 740000], [2050100, 740000], [2050100, 740100], [2050000, 740100], [2050000, 740000]]]"));
+        folder = SiteOnDisk.in(place, "lane-1")
+                .layer(
+                        "lot.geojson",
+                        SiteOnDisk.feature(
+                                "'id': 'L-1', 'own': true",
+                                "Polygon",
+                                "[[[2050000, 740000], [2050100, 740000], [2050100, 740100], [2050000, 740100], [2050000, 740000]]]"));
     }
 
     private Geometry walk(String properties, String yaml) {
         folder.layer(
                         "walk.geojson",
                         SiteOnDisk.feature(
-                                properties,
-                                "LineString",
-                                "[[2050000, 740050], [2050040, 740050], [2050040, 740080]]"))
-                .with("site.yaml", "crs: EPSG:2264\nlayers: {lot: lot.geojson, walk: {file: walk.geojson" + yaml + "}}");
+                                properties, "LineString", "[[2050000, 740050], [2050040, 740050], [2050040, 740080]]"))
+                .with(
+                        "site.yaml",
+                        "crs: EPSG:2264\nlayers: {lot: lot.geojson, walk: {file: walk.geojson" + yaml + "}}");
         return SiteReader.read(folder.path()).features(Role.WALK).stream()
                 .map(Feature::geometry)
                 .findFirst()
@@ -62,8 +63,9 @@ class CentrelineTest {
     @Test
     void aLineWithoutAWidthIsAskedFor() {
         assertThatThrownBy(() -> walk("'id': 'W-1'", ""))
-                .hasMessage("walk.geojson: feature 1: is a line without a width; say the walk's width in a column width, with"
-                        + " its unit under units: {width: …}, or draw its area");
+                .hasMessage(
+                        "walk.geojson: feature 1: is a line without a width; say the walk's width in a column width, with"
+                                + " its unit under units: {width: …}, or draw its area");
     }
 
     @Test

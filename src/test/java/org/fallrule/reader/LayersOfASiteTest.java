@@ -506,6 +506,22 @@ class LayersOfASiteTest {
     }
 
     @Test
+    void northingBeforeEastingIsRecognized() {
+        folder.layer(
+                        "lot.geojson",
+                        SiteOnDisk.feature(
+                                "'id': 'L-1', 'own': true",
+                                "Polygon",
+                                "[[[900000, 1000000], [900100, 1000000], [900100, 1000100], [900000, 1000000]]]"))
+                .with("tree.csv", "id,easting,northing\nT-1,1000050,900050\n");
+
+        refused(
+                "crs: EPSG:2223\nlayers: {lot: lot.geojson, tree: tree.csv}",
+                "tree.csv: its tree features lie 26.8 miles from the lots; check the layer's crs and its .prj. Swapped, its two"
+                        + " coordinates lie at the plan: are they the wrong way round?");
+    }
+
+    @Test
     void withoutLotsTheLayersAreHeldAgainstTheFirstOne() {
         folder.without("lot.geojson")
                 .layer("outfall.geojson", point("'id': 'OF-1'", "[-76.0495, 35.3]"))

@@ -77,7 +77,9 @@ class LotLinesTest {
                 line("3", true, "LINESTRING (0 -5, 0 35)"),
                 line("4", true, "LINESTRING (20 -5, 20 35)"));
 
-        assertThat(lots).singleElement().satisfies(lot -> assertThat(lot.geometry().getArea()).isEqualTo(600));
+        assertThat(lots)
+                .singleElement()
+                .satisfies(lot -> assertThat(lot.geometry().getArea()).isEqualTo(600));
     }
 
     @Test
@@ -88,8 +90,9 @@ class LotLinesTest {
 
         assertThat(lots).hasSize(1);
         assertThat(says(problems))
-                .containsExactly("parcels.shp: a lot line ends at x 20.3, y 30.0, 1 ft short of the next line, and bounds no lot"
-                        + " there; join the two");
+                .containsExactly(
+                        "parcels.shp: a lot line ends at x 20.3, y 30.0, 1 ft short of the next line, and bounds no lot"
+                                + " there; join the two");
     }
 
     @Test
@@ -105,10 +108,12 @@ class LotLinesTest {
     @Test
     void whatRoundingLeavesIsNoGap() {
         List<Feature> lots = joined(
-                line("1", true, "LINESTRING (0 0, 20 0, 20 30)"), line("2", true, "LINESTRING (20.003 30, 0 30, 0 0.004)"));
+                line("1", true, "LINESTRING (0 0, 20 0, 20 30)"),
+                line("2", true, "LINESTRING (20.003 30, 0 30, 0 0.004)"));
 
-        assertThat(lots).singleElement().satisfies(lot -> assertThat(lot.geometry().getArea())
-                .isCloseTo(600, within(0.2)));
+        assertThat(lots)
+                .singleElement()
+                .satisfies(lot -> assertThat(lot.geometry().getArea()).isCloseTo(600, within(0.2)));
         assertThat(problems).isEmpty();
     }
 

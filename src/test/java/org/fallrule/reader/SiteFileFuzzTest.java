@@ -7,10 +7,12 @@ import org.fallrule.Fuzzed;
 
 /** A made-up site.yaml beside layers that are sound. */
 class SiteFileFuzzTest {
-    private static final String LOT = "{\"type\": \"Feature\", \"properties\": {\"id\": \"L-1\", \"own\": true}, \"geometry\":"
-            + " {\"type\": \"Polygon\", \"coordinates\": [[[0, 0], [0.001, 0], [0.001, 0.001], [0, 0.001], [0, 0]]]}}";
-    private static final String PIPE = "{\"type\": \"Feature\", \"properties\": {\"id\": \"P-1\", \"dia\": 4, \"up_ie\": 99.5},"
-            + " \"geometry\": {\"type\": \"LineString\", \"coordinates\": [[0.0001, 0.0001, 99], [0.0004, 0.0001, 98]]}}";
+    private static final String LOT =
+            "{\"type\": \"Feature\", \"properties\": {\"id\": \"L-1\", \"own\": true}, \"geometry\":"
+                    + " {\"type\": \"Polygon\", \"coordinates\": [[[0, 0], [0.001, 0], [0.001, 0.001], [0, 0.001], [0, 0]]]}}";
+    private static final String PIPE =
+            "{\"type\": \"Feature\", \"properties\": {\"id\": \"P-1\", \"dia\": 4, \"up_ie\": 99.5},"
+                    + " \"geometry\": {\"type\": \"LineString\", \"coordinates\": [[0.0001, 0.0001, 99], [0.0004, 0.0001, 98]]}}";
 
     @FuzzTest
     void anySiteFileIsReadOrRefused(byte[] bytes) {

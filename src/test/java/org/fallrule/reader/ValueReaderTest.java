@@ -272,6 +272,7 @@ class ValueReaderTest {
         "1.5, INCH, '1.5 in: what is the diameter, and in which unit?'",
         "110, INCH, 110 in: is the diameter in millimetres?",
         "0.1, INCH, 0.1 in: is the diameter in metres?",
+        "0.333, INCH, 0.333 in: is the diameter in feet or metres?",
         "9000, FOOT, '9000 ft: what is the diameter, and in which unit?'",
     })
     void aDiameterThatNoDrainOfALotHasIsAskedAboutAndNotUsed(double number, Unit unit, String asked) {

@@ -9,8 +9,7 @@ import org.fallrule.Fuzzed;
 /** A made-up book: as a baseline, and as a county's over a short one. */
 class RuleLibraryFuzzTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
-    private static final String BASELINE =
-            """
+    private static final String BASELINE = """
             title: A baseline
             rules:
               walk-setback:
@@ -24,7 +23,8 @@ class RuleLibraryFuzzTest {
 
     @FuzzTest
     void anyBaselineIsReadOrRefused(byte[] bytes) {
-        RuleLibrary library = new RuleLibrary(Fuzzed.file("rules/baseline.yaml", bytes).getParent(), "rules");
+        RuleLibrary library =
+                new RuleLibrary(Fuzzed.file("rules/baseline.yaml", bytes).getParent(), "rules");
         Fuzzed.readOrRefuse(() -> library.baseline(Optional.empty(), DAY).book());
     }
 

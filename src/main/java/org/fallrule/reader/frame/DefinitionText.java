@@ -17,6 +17,7 @@ final class DefinitionText {
     /** The second edition of well-known text (ISO 19162) closes with the code of the whole system, where it has one. */
     private static final Pattern CODED_WKT2 = Pattern.compile(
             "(?s)(PROJCRS|GEOGCRS|GEODCRS)\\s*\\[.*\\bID\\s*\\[\\s*\"EPSG\"\\s*,\\s*\"?(\\d{1,6})\"?\\s*]\\s*]");
+
     private static final Pattern WKT = Pattern.compile("(?s)[A-Za-z0-9_]+\\s*[\\[(].*");
 
     /** Letters; what GIS programs write has some 3,000. */

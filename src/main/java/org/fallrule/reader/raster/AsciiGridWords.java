@@ -13,6 +13,11 @@ final class AsciiGridWords implements AutoCloseable {
     /** Characters; no number is longer. */
     private static final int LONGEST = 64;
 
+    private static final String BLANKS = " \t\r\n\f";
+
+    /** In a row; no layout of heights has more. */
+    private static final int MOST_BLANKS = 1_000_000;
+
     private final BufferedReader text;
     private final Place file;
     private int line = 1;
@@ -29,11 +34,18 @@ final class AsciiGridWords implements AutoCloseable {
     }
 
     private void skipBlank() throws IOException {
-        while (next >= 0 && next <= ' ') {
+        int blanks = 0;
+        while (BLANKS.indexOf(next) >= 0) {
             if (next == '\n') {
                 line++;
             }
+            if (++blanks > MOST_BLANKS) {
+                throw fault("has nothing but blanks for long; wanted heights parted by blanks");
+            }
             next = text.read();
+        }
+        if (next >= 0 && next < ' ') {
+            throw fault("holds a byte that is no text (" + next + "); it seems broken, copy or export it again");
         }
     }
 

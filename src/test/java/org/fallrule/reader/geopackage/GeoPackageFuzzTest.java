@@ -20,7 +20,7 @@ class GeoPackageFuzzTest {
         Path gpkg = Fuzzed.file("plan.gpkg", bytes);
         Fuzzed.readOrRefuse(() -> GeoPackageReader.tables(gpkg, "plan.gpkg").stream()
                 .limit(3)
-                .forEach(table -> Fuzzed.readOrRefuse(
-                        () -> GeoPackageReader.read(gpkg, "plan.gpkg", Optional.of(table)))));
+                .forEach(table ->
+                        Fuzzed.readOrRefuse(() -> GeoPackageReader.read(gpkg, "plan.gpkg", Optional.of(table)))));
     }
 }

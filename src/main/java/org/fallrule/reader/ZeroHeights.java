@@ -1,0 +1,106 @@
+package org.fallrule.reader;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fallrule.document.Fault;
+import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Printed;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Attributes;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.GeometryEditor;
+
+/**
+ * Inverts, rims and heights of pipes that are exactly 0 in a plan that lies elsewhere: tables hold 0 where nothing was measured, and
+ * programs write 2D lines as 3D lines at 0. Such a height is told and not used. Where the plan lies near height 0 it may be one.
+ */
+final class ZeroHeights {
+    /** A drain that lies farther than this above or below 0, in metres, has no end at 0. */
+    private static final double ELSEWHERE = 6;
+
+    private final List<Fault> problems;
+
+    private ZeroHeights(List<Fault> problems) {
+        this.problems = problems;
+    }
+
+    static Map<Role, List<Feature>> unused(Map<Role, List<Feature>> features, List<Fault> problems) {
+        List<Double> heights = features.values().stream()
+                .flatMap(List::stream)
+                .flatMap(ZeroHeights::heights)
+                .filter(height -> height != 0)
+                .sorted()
+                .toList();
+        boolean elsewhere = !heights.isEmpty() && Math.abs(heights.get(heights.size() / 2)) > ELSEWHERE;
+        if (!elsewhere) {
+            return features;
+        }
+        ZeroHeights zero = new ZeroHeights(problems);
+        Map<Role, List<Feature>> kept = new EnumMap<>(Role.class);
+        features.forEach((role, all) ->
+                kept.put(role, all.stream().map(zero::withoutZeros).toList()));
+        return kept;
+    }
+
+    private static Stream<Double> heights(Feature feature) {
+        return Stream.concat(
+                feature.attributes().asMap().values().stream()
+                        .filter(Elevation.class::isInstance)
+                        .map(height -> ((Elevation) height).metres()),
+                Stream.of(feature.geometry().getCoordinate().getZ()).filter(Double::isFinite));
+    }
+
+    private Feature withoutZeros(Feature feature) {
+        List<String> zeros = new ArrayList<>();
+        Attributes kept = Attributes.none();
+        for (Map.Entry<Attribute<?>, Object> entry :
+                feature.attributes().asMap().entrySet()) {
+            boolean zero = entry.getKey().dimension().equals(Optional.of(Dimension.ELEVATION))
+                    && feature.role().isOfDrain()
+                    && entry.getValue().equals(new Elevation(0));
+            if (zero) {
+                zeros.add("its " + entry.getKey().spoken());
+            } else {
+                kept = kept.withUntyped(entry.getKey(), entry.getValue());
+            }
+        }
+        boolean flat = feature.role() == Role.PIPE
+                && Stream.of(feature.geometry().getCoordinates()).allMatch(place -> place.getZ() == 0);
+        if (flat) {
+            zeros.add("its Z");
+        }
+        if (zeros.isEmpty()) {
+            return feature;
+        }
+        problems.add(new Fault(
+                feature.origin(),
+                String.join(" and ", zeros) + (zeros.size() > 1 ? " are " : " is ") + Printed.feet(0)
+                        + " where the plan lies elsewhere, and seems to stand for none; it is not used: leave it empty"
+                        + " where it is not known"));
+        return new Feature(
+                feature.role(),
+                feature.id(),
+                flat ? without(feature.geometry()) : feature.geometry(),
+                kept,
+                feature.origin());
+    }
+
+    private static Geometry without(Geometry geometry) {
+        return new GeometryEditor(geometry.getFactory()).edit(geometry, new GeometryEditor.CoordinateOperation() {
+            @Override
+            public Coordinate[] edit(Coordinate[] places, Geometry part) {
+                return Stream.of(places)
+                        .map(place -> new Coordinate(place.x, place.y))
+                        .toArray(Coordinate[]::new);
+            }
+        });
+    }
+}
