@@ -73,6 +73,10 @@ final class LeastChange {
         if (finding.check().equals("stated")) {
             return "no change of the drain helps: the plan has to show it";
         }
+        if (!finding.observation().missing().isEmpty()) {
+            return "none of the changes tried passes while this is not known: "
+                    + finding.observation().missing().get(0).what();
+        }
         return finding.outcome() == Outcome.BORDERLINE
                 ? "none of the changes tried passes; a better survey, or a test hole where a utility is in question, would"
                         + " settle it"

@@ -74,7 +74,10 @@ final class FailingSites {
                                 : area("'id': 'D-1', 'surface': 'concrete'", 5, 0, 15, 60));
         ground(site, fall);
         drain(site, fall, x, basin, middle, end);
-        utilities(site, x, middle, fall);
+        utilities(site, x, middle);
+        site.layer(
+                "drainage_area.geojson",
+                area("'id': 'DA-1', 'drains_to': 'CB-1'", x - 8, basin - 2, x + 20, basin + between(15, 50)));
         return site;
     }
 
@@ -86,8 +89,11 @@ final class FailingSites {
         List<String> spots = new ArrayList<>();
         for (int i = -10; i <= 110; i += 20) {
             for (int j = -10; j <= 150; j += 20) {
-                double z = height(j, fall) + between(-0.05, 0.05);
-                spots.add(SiteOnDisk.feature("'id': 'S" + spots.size() + "'", "Point", at(i, j, z)));
+                // not on a square grid, on which every diagonal of the triangles is as good as the other
+                double x = i + between(-3, 3);
+                double y = j + between(-3, 3);
+                double z = height(y, fall) + between(-0.05, 0.05);
+                spots.add(SiteOnDisk.feature("'id': 'S" + spots.size() + "'", "Point", at(x, y, z)));
             }
         }
         site.layer("spot.geojson", spots.toArray(String[]::new));
@@ -148,7 +154,7 @@ final class FailingSites {
                 "[" + from + ", " + to + "]");
     }
 
-    private void utilities(SiteOnDisk site, double x, double middle, double fall) {
+    private void utilities(SiteOnDisk site, double x, double middle) {
         double across = between(middle - 20, middle - 5);
         site.layer(
                 "utility.geojson",
