@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
@@ -106,6 +107,9 @@ record Shown(boolean metric) {
         }
         String subject = seen.subject().map(Feature::spoken).orElse("the plan");
         String about = seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+        if (finding.outcome() == Outcome.CANNOT_TELL && !seen.missing().isEmpty()) {
+            return about + ": not known: " + seen.missing().get(0).what();
+        }
         String measured = seen.measured()
                 .map(Shown::measure)
                 .orElse(finding.outcome().spoken() + " " + finding.title().toLowerCase(Locale.ROOT));

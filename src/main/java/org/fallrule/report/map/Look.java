@@ -68,6 +68,7 @@ public enum Look {
                     .edged("#a3391c", "#f0937a", 1.4)
                     .dashed("3 3")
                     .hatched(Ink.Hatch.DOTS)),
+    REMEDY("would pass", Ink.line("#0a6e6e", "#5fd3d3", 2.6).dashed("7 4")),
     MEASURED("measured here", Ink.line("#d9480f", "#ff9466", 11)),
     MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3)),
     BEFORE("as it was", Ink.line("#7b5aa6", "#c3a6ea", 2).dashed("6 4")),

@@ -65,6 +65,7 @@ public final class PlanDrawing {
             GroundContours.in(report.analysis(), view)
                     .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
+        RemedyShapes.of(report).ifPresent(layers::add);
         List<Shape> badges = badges();
         if (!badges.isEmpty()) {
             layers.add(new DrawingLayer("findings", badges));

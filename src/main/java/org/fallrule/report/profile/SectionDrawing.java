@@ -86,6 +86,7 @@ public final class SectionDrawing {
         Envelope extent = new Envelope();
         List<Shape> shapes = new ArrayList<>(ground.shapes(scale));
         shapes.addAll(SectionPipes.shapes(line, scale));
+        shapes.addAll(SectionRemedies.shapes(report, line, scale));
         for (Shape shape : shapes) {
             if (shape instanceof Shape.Line path) {
                 extent.expandToInclude(path.path().getEnvelopeInternal());
@@ -126,6 +127,7 @@ public final class SectionDrawing {
         layers.add(new DrawingLayer("depth-unknown", crossings.unknown(scale, view.getMinY(), strip)));
         layers.add(new DrawingLayer("limit", CoverLimits.of(report).shapes(line, scale)));
         layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
+        layers.add(new DrawingLayer("remedy", SectionRemedies.shapes(report, line, scale)));
         layers.add(new DrawingLayer("ground", ground.shapes(scale)));
         layers.add(new DrawingLayer("structure", SectionStructures.shapes(stands, scale)));
         layers.add(new DrawingLayer("utility", crossings.known(scale)));
