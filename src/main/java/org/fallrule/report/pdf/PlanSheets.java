@@ -27,10 +27,12 @@ final class PlanSheets {
 
     private final Galley galley;
     private final Report report;
+    private final PlanDrawing plan;
     private final TitleBlock block;
     private final boolean metric;
 
-    PlanSheets(Galley galley, Report report, PrintSettings settings) {
+    PlanSheets(Galley galley, Report report, PlanDrawing plan, PrintSettings settings) {
+        this.plan = plan;
         this.galley = galley;
         this.report = report;
         this.metric = report.site().metric();
@@ -111,7 +113,7 @@ final class PlanSheets {
     private double legend(Envelope view) {
         PdfCanvas nowhere =
                 new PdfCanvas(galley.pages().content(), galley.regular(), galley.bold(), 0, 0, PdfCanvas.POINTS);
-        return furniture(nowhere, PlanDrawing.in(report, view)).height();
+        return furniture(nowhere, plan.drawing(view)).height();
     }
 
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
@@ -120,7 +122,7 @@ final class PlanSheets {
 
     private void sheet(Layout layout, int number) throws IOException {
         int sheets = layout.views().size();
-        Drawing drawing = PlanDrawing.in(report, layout.views().get(number));
+        Drawing drawing = plan.drawing(layout.views().get(number));
         String which = sheets == 1
                 ? ""
                 : ", sheet " + (number + 1) + " of " + sheets + " (row " + (number / layout.across() + 1) + ", column "

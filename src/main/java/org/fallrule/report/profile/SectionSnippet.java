@@ -43,11 +43,13 @@ public final class SectionSnippet {
     private final Report report;
     private final Finding finding;
     private final HeightMeasured height;
+    private final Optional<SectionCrossings> crossings;
 
     private SectionSnippet(Report report, Finding finding, HeightMeasured height) {
         this.report = report;
         this.finding = finding;
         this.height = height;
+        this.crossings = height.line().map(line -> new SectionCrossings(report.analysis(), line));
     }
 
     /** Draws a finding; nothing when it did not measure a height. */
@@ -58,8 +60,9 @@ public final class SectionSnippet {
 
     private Section section() {
         SectionScale scale = scale();
-        Envelope view = grown(extent(scale, layers(scale)), scale);
-        List<DrawingLayer> layers = layers(scale).stream()
+        List<DrawingLayer> whole = layers(scale);
+        Envelope view = grown(extent(scale, whole), scale);
+        List<DrawingLayer> layers = whole.stream()
                 .map(layer -> within(layer, new Clip(view)))
                 .filter(layer -> !layer.shapes().isEmpty())
                 .toList();
@@ -139,11 +142,11 @@ public final class SectionSnippet {
                 .filter(stand -> stand.station() >= height.reach().from() - 1e-6
                         && stand.station() <= height.reach().to() + 1e-6)
                 .toList();
-        SectionCrossings crossings = new SectionCrossings(report.analysis(), line);
         layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
         layers.add(new DrawingLayer("ground", new SectionGround(report.analysis(), line).shapes(scale)));
         layers.add(new DrawingLayer("structure", SectionStructures.shapes(stands, scale)));
-        layers.add(new DrawingLayer("utility", crossings.known(scale)));
+        layers.add(new DrawingLayer(
+                "utility", crossings.map(all -> all.known(scale)).orElse(List.of())));
         layers.add(new DrawingLayer("names", names(stands, scale)));
     }
 
