@@ -21,6 +21,8 @@ final class PlanSheets {
 
     private static final double SHARE = 0.04;
     private static final int MOST_SHEETS = 12;
+    /** Points by which two lengths may differ and be equal. */
+    private static final double SLACK = 1e-6;
     private static final double HEADING = 30;
     private static final double TITLE_BLOCK = 64;
     private static final double GAP = 8;
@@ -68,6 +70,9 @@ final class PlanSheets {
         roomy.expandBy(Math.max(AROUND, SHARE * Math.max(extent.getWidth(), extent.getHeight())));
         List<DrawingScale> usual = metric ? DrawingScale.METRIC : DrawingScale.FEET;
         for (DrawingScale scale : usual) {
+            if (!mayFit(scale, roomy)) {
+                continue;
+            }
             Layout layout = at(scale, roomy);
             if (layout.views().size() == 1) {
                 return layout;
@@ -81,6 +86,12 @@ final class PlanSheets {
                 .filter(layout -> layout.views().size() <= MOST_SHEETS)
                 .findFirst()
                 .orElse(layouts.get(layouts.size() - 1));
+    }
+
+    /** Whether one sheet could hold the plan at a scale if it had no legend, which takes a drawing to know. */
+    private boolean mayFit(DrawingScale scale, Envelope roomy) {
+        return roomy.getWidth() * scale.pointsPerMetre() <= galley.pages().width() + SLACK
+                && roomy.getHeight() * scale.pointsPerMetre() <= room() + SLACK;
     }
 
     /** The sheets that the plan takes at a scale; they lie evenly about its middle. */
