@@ -77,7 +77,8 @@ class ExpectedDrawingsTest {
                 drawing.view(),
                 drawing.unit(),
                 drawing.layers().stream()
-                        .filter(layer -> List.of("limit", "measured", "measured_along").contains(layer.name()))
+                        .filter(layer ->
+                                List.of("limit", "measured", "measured_along").contains(layer.name()))
                         .toList()));
     }
 
@@ -90,7 +91,8 @@ class ExpectedDrawingsTest {
                 + drawing.unit().name().toLowerCase(Locale.ROOT) + "\n");
         for (DrawingLayer layer : drawing.layers()) {
             text.append("  ").append(layer.name()).append('\n');
-            layer.shapes().forEach(shape -> text.append("    ").append(told(shape)).append('\n'));
+            layer.shapes()
+                    .forEach(shape -> text.append("    ").append(told(shape)).append('\n'));
         }
         return text.toString();
     }
@@ -126,6 +128,7 @@ class ExpectedDrawingsTest {
 
     /** A centimetre is far finer than any print, and far coarser than what machines round differently. */
     private static String place(Coordinate place) {
-        return String.format(Locale.ROOT, "%.2f %.2f", place.x + 0.0, place.y + 0.0).replace("-0.00", "0.00");
+        return String.format(Locale.ROOT, "%.2f %.2f", place.x + 0.0, place.y + 0.0)
+                .replace("-0.00", "0.00");
     }
 }

@@ -73,7 +73,8 @@ public final class PlanDrawing {
     public Drawing drawing(Envelope view) {
         List<DrawingLayer> layers = new ArrayList<>(new FeatureShapes(report.analysis(), view, Set.of()).layers());
         if (report.site().features(Role.CONTOUR).isEmpty()) {
-            contours().in(new Envelope(view))
+            contours()
+                    .in(new Envelope(view))
                     .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
         List<Shape> badges = badges();

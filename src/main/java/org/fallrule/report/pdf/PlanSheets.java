@@ -23,6 +23,7 @@ final class PlanSheets {
     private static final int MOST_SHEETS = 12;
     /** Points by which two lengths may differ and be equal. */
     private static final double SLACK = 1e-6;
+
     private static final double HEADING = 30;
     private static final double TITLE_BLOCK = 64;
     private static final double GAP = 8;

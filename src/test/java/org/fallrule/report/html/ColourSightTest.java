@@ -48,7 +48,9 @@ class ColourSightTest {
         Matcher found = Pattern.compile("--(\\w+):(#\\w+)").matcher(root);
         while (found.find()) {
             String hex = found.group(2);
-            colours.put(found.group(1), hex.length() == 4 ? hex.replaceAll("#?(\\w)", "$1$1").replaceFirst("", "#") : hex);
+            colours.put(
+                    found.group(1),
+                    hex.length() == 4 ? hex.replaceAll("#?(\\w)", "$1$1").replaceFirst("", "#") : hex);
         }
         return colours;
     }
@@ -151,7 +153,9 @@ class ColourSightTest {
                                     ground.apply(other.ink().stroke()))
                             < ALIKE;
                     if (one.compareTo(other) < 0 && alike) {
-                        assertThat(dashesDiffer(one, other)).as("%s and %s", one, other).isTrue();
+                        assertThat(dashesDiffer(one, other))
+                                .as("%s and %s", one, other)
+                                .isTrue();
                     }
                 }
             }

@@ -196,8 +196,10 @@ class ReportPdfTest {
                     PDFTextStripper text = new PDFTextStripper();
                     text.setStartPage(to.retrievePageNumber() + 1);
                     text.setEndPage(to.retrievePageNumber() + 1);
-                    Outcome outcome = report.byNeed().get(Integer.parseInt(number) - 1).outcome();
-                    assertThat(text.getText(document)).containsPattern("(?m)^" + number + " +" + outcome.spoken() + ", ");
+                    Outcome outcome =
+                            report.byNeed().get(Integer.parseInt(number) - 1).outcome();
+                    assertThat(text.getText(document))
+                            .containsPattern("(?m)^" + number + " +" + outcome.spoken() + ", ");
                     links++;
                 }
             }

@@ -77,8 +77,8 @@ class SectionSnippetTest {
                 Shape.Dimension drawn = dimension(section);
                 double height = Math.abs(drawn.from().y - drawn.to().y)
                         / section.scale().exaggeration();
-                double value =
-                        Math.abs(finding.observation().measured().orElseThrow().value().si());
+                double value = Math.abs(
+                        finding.observation().measured().orElseThrow().value().si());
                 double length = Math.abs(drawn.from().x - drawn.to().x);
                 assertThat(length > 0 ? height / length : height)
                         .as(drawn + " " + finding.check())
@@ -95,8 +95,8 @@ class SectionSnippetTest {
                 .filteredOn(finding -> OF_HEIGHT.contains(finding.check())
                         && finding.observation().measured().isPresent())
                 .isNotEmpty()
-                .allSatisfy(
-                        finding -> assertThat(SectionSnippet.of(REPORT, finding)).isPresent());
+                .allSatisfy(finding ->
+                        assertThat(SectionSnippet.of(REPORT, finding)).isPresent());
     }
 
     @Test
@@ -105,8 +105,8 @@ class SectionSnippetTest {
                 .filteredOn(finding -> Set.of("clearance", "root_zone", "outside", "capacity", "stated")
                         .contains(finding.check()))
                 .isNotEmpty()
-                .allSatisfy(
-                        finding -> assertThat(SectionSnippet.of(REPORT, finding)).isEmpty());
+                .allSatisfy(finding ->
+                        assertThat(SectionSnippet.of(REPORT, finding)).isEmpty());
     }
 
     @Test
@@ -157,8 +157,8 @@ class SectionSnippetTest {
                 .anyMatch(pipe -> section.drawing()
                         .shapes(Shape.Area.class)
                         .filter(area -> area.look() == Look.LIMIT)
-                        .anyMatch(room -> geometry.createGeometry(room.outline())
-                                .intersects(pipe.outline())));
+                        .anyMatch(
+                                room -> geometry.createGeometry(room.outline()).intersects(pipe.outline())));
     }
 
     @Test
@@ -188,10 +188,8 @@ class SectionSnippetTest {
             SectionSnippet.of(REPORT, finding).ifPresent(section -> {
                 double px = section.scale().pxPerMetre();
                 Envelope view = section.drawing().view();
-                assertThat(view.getWidth() * px)
-                        .isLessThanOrEqualTo(SectionForm.SNIPPET.plotWidth() + 1e-6);
-                assertThat(view.getHeight() * px)
-                        .isLessThanOrEqualTo(SectionForm.SNIPPET.greatestHeight() + 1e-6);
+                assertThat(view.getWidth() * px).isLessThanOrEqualTo(SectionForm.SNIPPET.plotWidth() + 1e-6);
+                assertThat(view.getHeight() * px).isLessThanOrEqualTo(SectionForm.SNIPPET.greatestHeight() + 1e-6);
                 assertThat(SectionSvg.snippet(section, "p"))
                         .contains(section.scale().exaggeration() == 1 ? "drawn to one scale" : "Vertical exaggeration");
             });
@@ -216,6 +214,8 @@ class SectionSnippetTest {
                 SectionDrawing.of(metric, SectionDrawing.lines(metric).get(0), SectionForm.WIDE)
                         .orElseThrow(),
                 "s");
-        assertThat(whole).contains(">m</text>", "Heights and stations in metres").doesNotContain(">ft</text>");
+        assertThat(whole)
+                .contains(">m</text>", "Heights and stations in metres")
+                .doesNotContain(">ft</text>");
     }
 }
