@@ -55,8 +55,8 @@ public final class GroundAlong {
 
     /** The pieces one after the other. */
     public List<Piece> pieces() {
-        List<Double> cuts = cuts(
-                analysis.ground().map(ground -> ground.breaksAlong(line)).orElse(List.of()));
+        List<Double> cuts =
+                cuts(analysis.ground().map(ground -> ground.breaksAlong(line)).orElse(List.of()));
         List<Piece> pieces = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
             pieces.add(piece(cuts.get(i - 1), cuts.get(i)));

@@ -37,13 +37,15 @@ final class PageBuilder {
 
     private final Report report;
     private final List<FlowLine> lines;
+    private final PlanDrawing plan;
     private final Optional<Drawing> overview;
     private final Set<Look> explained;
 
     PageBuilder(Report report) {
         this.report = report;
         this.lines = SectionDrawing.lines(report);
-        this.overview = PlanDrawing.of(report, 0.6, 1.0);
+        this.plan = new PlanDrawing(report);
+        this.overview = plan.drawing(0.6, 1.0);
         this.explained = overview.map(SvgWriter::legend).orElse(Set.of());
     }
 
@@ -126,7 +128,7 @@ final class PageBuilder {
     }
 
     private String plan(double flattest, double tallest, Sheet sheet, String prefix) {
-        return PlanDrawing.of(report, flattest, tallest)
+        return plan.drawing(flattest, tallest)
                 .map(drawing -> SvgWriter.inline(drawing, sheet, prefix))
                 .orElse("");
     }

@@ -14,7 +14,8 @@ import org.locationtech.jts.geom.Envelope;
  * @param unit the unit of its scale bar
  * @param layers the lowest first
  */
-public record Drawing(String title, String description, Envelope view, ScaleBar.GroundUnit unit, List<DrawingLayer> layers) {
+public record Drawing(
+        String title, String description, Envelope view, ScaleBar.GroundUnit unit, List<DrawingLayer> layers) {
     public Drawing {
         view = view.copy();
         layers = List.copyOf(layers);

@@ -16,6 +16,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** The features of a plan as shapes, each role a layer. Spots, soils and the like are left out: they would bury the plan. */
@@ -49,7 +51,6 @@ final class FeatureShapes {
     private final Set<Feature> kept;
     private final Clip drawn;
     private final Clip labelled;
-    private final Geometry buildings;
 
     /**
      * @param view what the map shows
@@ -60,7 +61,6 @@ final class FeatureShapes {
         this.kept = kept;
         this.labelled = new Clip(view);
         this.drawn = labelled.wider(0.1);
-        this.buildings = buildingsIn(analysis.site());
     }
 
     /** The ground that buildings stand on. */
@@ -111,10 +111,22 @@ final class FeatureShapes {
             return;
         }
         Geometry visible = labelled.of(mainPart(geometry));
-        Geometry bare = feature.role() == Role.LOT ? visible.difference(buildings) : visible;
+        Geometry bare = feature.role() == Role.LOT ? withoutBuildings(visible) : visible;
         if (!bare.isEmpty()) {
             shapes.add(new Shape.Label(rank(feature.role()), name(feature), bare, kept.contains(feature)));
         }
+    }
+
+    /** The part of a lot on which no building stands. */
+    private Geometry withoutBuildings(Geometry lot) {
+        Geometry bare = lot;
+        for (Feature building : analysis.site().features(Role.BUILDING)) {
+            Geometry footprint = building.geometry();
+            if (footprint.isValid() && footprint.getEnvelopeInternal().intersects(bare.getEnvelopeInternal())) {
+                bare = OverlayNGRobust.overlay(bare, footprint, OverlayNG.DIFFERENCE);
+            }
+        }
+        return bare;
     }
 
     /** The part that bears the name: the largest area, else the longest line, else the first point. */

@@ -12,6 +12,8 @@ import org.fallrule.terrain.ContourLines;
 import org.fallrule.terrain.GroundSurface;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Contours of the finished ground, drawn where the plan gives no contours of its own. */
 final class GroundContours {
@@ -25,18 +27,43 @@ final class GroundContours {
     private static final List<Length> IN_METRES =
             List.of(new Length(0.1), new Length(0.25), new Length(0.5), new Length(1), new Length(2), new Length(5));
 
-    private GroundContours() {}
+    /** A line of one height, and as much of it as no building stands on. */
+    private record Line(String height, String title, Geometry whole, Geometry bare) {}
 
-    /** The layer, with a height on each line; empty where there is no ground in view. */
-    static Optional<DrawingLayer> in(SiteAnalysis analysis, Envelope view) {
-        return analysis.ground()
-                .map(ground -> shapes(analysis, ground, view))
-                .filter(shapes -> !shapes.isEmpty())
-                .map(shapes -> new DrawingLayer("contour", shapes));
+    private final List<Line> lines;
+
+    private GroundContours(List<Line> lines) {
+        this.lines = lines;
     }
 
-    private static List<Shape> shapes(SiteAnalysis analysis, GroundSurface ground, Envelope view) {
-        Envelope box = view.intersection(ground.extent());
+    /** The contours of the ground in a box. */
+    static GroundContours over(SiteAnalysis analysis, Envelope box) {
+        return new GroundContours(
+                analysis.ground().map(ground -> lines(analysis, ground, box)).orElse(List.of()));
+    }
+
+    /** The layer of a view, with a height on each line; empty where there is no ground in it. */
+    Optional<DrawingLayer> in(Envelope view) {
+        Clip clip = new Clip(view);
+        List<Shape> shapes = new ArrayList<>();
+        for (Line line : lines) {
+            Geometry visible = clip.of(line.whole());
+            if (!visible.isEmpty()) {
+                shapes.add(new Shape.Line(Look.CONTOUR, visible, line.title()));
+                add(line, clip.of(line.bare()), shapes);
+            }
+        }
+        return shapes.isEmpty() ? Optional.empty() : Optional.of(new DrawingLayer("contour", shapes));
+    }
+
+    private static void add(Line line, Geometry bare, List<Shape> shapes) {
+        if (!bare.isEmpty()) {
+            shapes.add(new Shape.Label(Shape.Rank.CONTOUR, line.height(), LabelCandidates.longest(bare), false));
+        }
+    }
+
+    private static List<Line> lines(SiteAnalysis analysis, GroundSurface ground, Envelope around) {
+        Envelope box = around.intersection(ground.extent());
         if (box.isNull() || box.getArea() == 0) {
             return List.of();
         }
@@ -44,19 +71,16 @@ final class GroundContours {
         Length spacing = new Length(Math.max(box.getWidth(), box.getHeight()) / SAMPLES);
         List<ContourLines.Contour> contours = ContourLines.of(ground, box, spacing, metric ? IN_METRES : IN_FEET, MOST);
         Unit unit = metric ? Unit.ELEVATION_METRE : Unit.ELEVATION_FOOT;
-        List<Shape> shapes = new ArrayList<>();
         Geometry buildings = FeatureShapes.buildingsIn(analysis.site());
-        contours.forEach(contour -> add(contour, buildings, unit, shapes));
-        return shapes;
+        return contours.stream().map(contour -> line(contour, buildings, unit)).toList();
     }
 
-    private static void add(ContourLines.Contour contour, Geometry buildings, Unit unit, List<Shape> shapes) {
+    private static Line line(ContourLines.Contour contour, Geometry buildings, Unit unit) {
         Elevation level = contour.level();
-        shapes.add(new Shape.Line(Look.CONTOUR, contour.lines(), "contour " + Printed.of(level, unit)));
-        Geometry bare = contour.lines().difference(buildings);
-        if (!bare.isEmpty()) {
-            Geometry longest = LabelCandidates.longest(bare);
-            shapes.add(new Shape.Label(Shape.Rank.CONTOUR, Printed.trimmed(level.in(unit)), longest, false));
-        }
+        return new Line(
+                Printed.trimmed(level.in(unit)),
+                "contour " + Printed.of(level, unit),
+                contour.lines(),
+                OverlayNGRobust.overlay(contour.lines(), buildings, OverlayNG.DIFFERENCE));
     }
 }

@@ -44,7 +44,7 @@ public enum Look {
             Ink.line("#0b5cad", "#6db4ff", 1.8).dashed("18 3 2 3").coded("WS")),
     RECLAIMED(
             "reclaimed water",
-            Ink.line("#7a2a9c", "#d193ee", 2.2).dashed("12 3 12 3 3 3").coded("RW")),
+            Ink.line("#7a2a9c", "#d193ee", 2.2).dashed("12 3 12 3 3 3 3 3").coded("RW")),
     IRRIGATION("irrigation", Ink.line("#7a2a9c", "#d193ee", 1.8).dashed("2 3").coded("IR")),
     SANITARY(
             "sanitary sewer",

@@ -21,6 +21,20 @@ public final class PlainText {
 
     /** The whole text. What has been made safe once stays the same when it is made safe again. */
     public static String of(String text) {
+        return isPlain(text) ? text : made(text);
+    }
+
+    /** Whether every character is a printable one of ASCII, as in most texts: then there is nothing to do. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String made(String text) {
         String shown = UNSHOWABLE
                 .matcher(SET_APART.matcher(text).replaceAll("$1"))
                 .replaceAll(found -> found.group().isBlank() && found.group().charAt(0) < ' '

@@ -21,6 +21,9 @@ public final class PlanDrawing {
     /** Share of the plan's larger side that the map shows around it. */
     private static final double MARGIN = 0.15;
 
+    /** The same of what contours are looked for in: no sheet reaches farther. */
+    private static final double CONTOURED = 0.75;
+
     /** Least width of the map in metres. */
     private static final double LEAST = 12;
 
@@ -30,7 +33,10 @@ public final class PlanDrawing {
 
     private final Report report;
 
-    private PlanDrawing(Report report) {
+    private Optional<GroundContours> contours = Optional.empty();
+
+    /** Draws the plan of a report, or parts of it, as often as asked. */
+    public PlanDrawing(Report report) {
         this.report = report;
     }
 
@@ -49,20 +55,26 @@ public final class PlanDrawing {
         return Optional.of(new PlanDrawing(report).extent()).filter(extent -> !extent.isNull());
     }
 
-    /** Draws a part of the plan, in metres of the local frame. */
-    public static Drawing in(Report report, Envelope view) {
-        return new PlanDrawing(report).drawing(view);
-    }
-
-    private Optional<Drawing> drawing(double flattest, double tallest) {
+    /** The plan as {@link #of} draws it. */
+    public Optional<Drawing> drawing(double flattest, double tallest) {
         return extent(report)
                 .map(extent -> drawing(Extent.shaped(Extent.roomy(extent, MARGIN, LEAST), flattest, tallest)));
     }
 
-    private Drawing drawing(Envelope view) {
+    /** The contours of all that is drawn of the ground around the plan. */
+    private GroundContours contours() {
+        GroundContours found = contours.orElseGet(
+                () -> GroundContours.over(report.analysis(), Extent.roomy(extent(), CONTOURED, LEAST)));
+        contours = Optional.of(found);
+        return found;
+    }
+
+    /** Draws a part of the plan, in metres of the local frame. */
+    public Drawing drawing(Envelope view) {
         List<DrawingLayer> layers = new ArrayList<>(new FeatureShapes(report.analysis(), view, Set.of()).layers());
         if (report.site().features(Role.CONTOUR).isEmpty()) {
-            GroundContours.in(report.analysis(), view)
+            contours()
+                    .in(new Envelope(view))
                     .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
         RemedyShapes.of(report).ifPresent(layers::add);

@@ -27,7 +27,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * @param otherRadius half the outside diameter in metres that was counted for the other feature
  */
 record PlanLimit(Coordinate from, Coordinate to, double limit, Feature other, double otherRadius) {
-    private static final Set<String> OF_PLAN_DISTANCE = Set.of("clearance", "separation");
+    private static final Set<String> OF_PLAN_DISTANCE = Set.of("clearance", "separation", "footing_plane");
 
     /** The plan distance of a finding; nothing when it is about something else. */
     static Optional<PlanLimit> of(Finding finding) {
@@ -51,8 +51,10 @@ record PlanLimit(Coordinate from, Coordinate to, double limit, Feature other, do
     private static PlanLimit between(
             Optional<Feature> subject, Feature other, Coordinate[] axes, double gap, double limit) {
         double centres = axes[0].distance(axes[1]);
-        double ofSubject = subject.map(PlanLimit::radius).orElse(0.0);
-        // The rest of the way between the axes was counted to the other, also where a rule book took its size for it.
+        // The rest of the way between the axes was counted to the other, also where a rule book took its size for it;
+        // or to the
+        // subject, where its trench was measured.
+        double ofSubject = isLine(other) ? subject.map(PlanLimit::radius).orElse(0.0) : Math.max(0, centres - gap);
         double ofOther = isLine(other) ? Math.max(0, centres - gap - ofSubject) : 0;
         if (ofSubject + ofOther >= centres) {
             return new PlanLimit(axes[0], axes[1], limit, other, ofOther);

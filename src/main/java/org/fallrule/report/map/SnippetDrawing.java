@@ -96,7 +96,7 @@ public final class SnippetDrawing {
     }
 
     private Optional<DrawingLayer> limitLayer(Envelope view) {
-        return planLimit.map(limit -> {
+        return planLimit.filter(limit -> limit.limit() > 0).map(limit -> {
             List<Shape> shapes = new ArrayList<>();
             Geometry band = new Clip(view).wider(0.1).of(limit.band());
             String asked = finding.observation()

@@ -13,8 +13,10 @@ import org.fallrule.report.map.SvgWriter;
 final class FindingsPart {
     private final Galley galley;
     private final Report report;
+    private final PlanDrawing plan;
 
-    FindingsPart(Galley galley, Report report) {
+    FindingsPart(Galley galley, Report report, PlanDrawing plan) {
+        this.plan = plan;
         this.galley = galley;
         this.report = report;
     }
@@ -26,7 +28,7 @@ final class FindingsPart {
                         + " section is that of a finding. Signs and lines that the plan's legend and the key of the long"
                         + " sections explain are not explained again.");
         Set<Look> explained = PlanDrawing.extent(report)
-                .map(extent -> SvgWriter.legend(PlanDrawing.in(report, extent)))
+                .map(extent -> SvgWriter.legend(plan.drawing(extent)))
                 .orElse(Set.of());
         List<Finding> findings = report.byNeed();
         int settled = 0;

@@ -21,16 +21,21 @@ final class PlanSheets {
 
     private static final double SHARE = 0.04;
     private static final int MOST_SHEETS = 12;
+    /** Points by which two lengths may differ and be equal. */
+    private static final double SLACK = 1e-6;
+
     private static final double HEADING = 30;
     private static final double TITLE_BLOCK = 64;
     private static final double GAP = 8;
 
     private final Galley galley;
     private final Report report;
+    private final PlanDrawing plan;
     private final TitleBlock block;
     private final boolean metric;
 
-    PlanSheets(Galley galley, Report report, PrintSettings settings) {
+    PlanSheets(Galley galley, Report report, PlanDrawing plan, PrintSettings settings) {
+        this.plan = plan;
         this.galley = galley;
         this.report = report;
         this.metric = report.site().metric();
@@ -66,6 +71,9 @@ final class PlanSheets {
         roomy.expandBy(Math.max(AROUND, SHARE * Math.max(extent.getWidth(), extent.getHeight())));
         List<DrawingScale> usual = metric ? DrawingScale.METRIC : DrawingScale.FEET;
         for (DrawingScale scale : usual) {
+            if (!mayFit(scale, roomy)) {
+                continue;
+            }
             Layout layout = at(scale, roomy);
             if (layout.views().size() == 1) {
                 return layout;
@@ -79,6 +87,12 @@ final class PlanSheets {
                 .filter(layout -> layout.views().size() <= MOST_SHEETS)
                 .findFirst()
                 .orElse(layouts.get(layouts.size() - 1));
+    }
+
+    /** Whether one sheet could hold the plan at a scale if it had no legend, which takes a drawing to know. */
+    private boolean mayFit(DrawingScale scale, Envelope roomy) {
+        return roomy.getWidth() * scale.pointsPerMetre() <= galley.pages().width() + SLACK
+                && roomy.getHeight() * scale.pointsPerMetre() <= room() + SLACK;
     }
 
     /** The sheets that the plan takes at a scale; they lie evenly about its middle. */
@@ -111,7 +125,7 @@ final class PlanSheets {
     private double legend(Envelope view) {
         PdfCanvas nowhere =
                 new PdfCanvas(galley.pages().content(), galley.regular(), galley.bold(), 0, 0, PdfCanvas.POINTS);
-        return furniture(nowhere, PlanDrawing.in(report, view)).height();
+        return furniture(nowhere, plan.drawing(view)).height();
     }
 
     private Furniture furniture(PdfCanvas canvas, Drawing drawing) {
@@ -120,7 +134,7 @@ final class PlanSheets {
 
     private void sheet(Layout layout, int number) throws IOException {
         int sheets = layout.views().size();
-        Drawing drawing = PlanDrawing.in(report, layout.views().get(number));
+        Drawing drawing = plan.drawing(layout.views().get(number));
         String which = sheets == 1
                 ? ""
                 : ", sheet " + (number + 1) + " of " + sheets + " (row " + (number / layout.across() + 1) + ", column "

@@ -7,6 +7,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fallrule.report.Computation;
 import org.fallrule.report.Report;
+import org.fallrule.report.map.PlanDrawing;
 import org.fallrule.report.water.Computations;
 
 /** The report as a set of sheets to hand in. The same report with the same settings gives the same bytes. */
@@ -26,11 +27,12 @@ public final class ReportPdf {
             new DocumentFacts(document).write(title, settings.reviewed());
             Galley galley = new Galley(document, settings.paper());
             new CoverPart(galley, report, settings).write();
-            new PlanSheets(galley, report, settings).write();
+            PlanDrawing plan = new PlanDrawing(report);
+            new PlanSheets(galley, report, plan, settings).write();
             galley.pages().nextUnlessFresh();
             new SectionSheets(galley, report).write();
             galley.pages().nextUnlessFresh();
-            new FindingsPart(galley, report).write();
+            new FindingsPart(galley, report, plan).write();
             new TablesPart(galley, report).write();
             new ComputationsPart(galley, computations).write();
             new ChecklistPart(galley, report).write();

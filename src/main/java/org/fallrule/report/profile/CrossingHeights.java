@@ -38,8 +38,7 @@ final class CrossingHeights {
 
     Optional<HeightMeasured> of(PipeRun run, Feature utility, Point where) {
         Optional<UtilityCrossing> nearest = UtilityCrossing.of(report.analysis(), run, utility).stream()
-                .min(Comparator.comparingDouble(
-                        crossing -> crossing.place().distance(where.getCoordinate())));
+                .min(Comparator.comparingDouble(crossing -> crossing.place().distance(where.getCoordinate())));
         return nearest.flatMap(crossing ->
                 PipeProfile.of(run).flatMap(pipe -> crossing.top().map(top -> between(crossing, pipe, top))));
     }

@@ -78,14 +78,15 @@ final class GroundHeights {
         List<Shape> shapes = new ArrayList<>();
         List<Coordinate> run = new ArrayList<>();
         for (GroundAlong.Piece piece : ground.pieces()) {
-            piece.heights().ifPresentOrElse(
-                    ends -> {
-                        if (run.isEmpty()) {
-                            run.add(scale.at(piece.from(), ends.from()));
-                        }
-                        run.add(scale.at(piece.to(), ends.to()));
-                    },
-                    () -> close(run, shapes));
+            piece.heights()
+                    .ifPresentOrElse(
+                            ends -> {
+                                if (run.isEmpty()) {
+                                    run.add(scale.at(piece.from(), ends.from()));
+                                }
+                                run.add(scale.at(piece.to(), ends.to()));
+                            },
+                            () -> close(run, shapes));
         }
         close(run, shapes);
         return shapes;

@@ -42,12 +42,14 @@ final class MeasuredHeights {
             case "depth", "trench_safety" ->
                 atPoint().flatMap(run -> new PipeHeights(report, measured).depth(run, where()));
             case "continuous_fall" ->
-                atPoint().flatMap(in -> other().flatMap(report.analysis().network()::runOf)
-                        .flatMap(out -> new PipeHeights(report, measured).step(in, out)));
+                atPoint()
+                        .flatMap(in -> other().flatMap(report.analysis().network()::runOf)
+                                .flatMap(out -> new PipeHeights(report, measured).step(in, out)));
             case "fall_available" -> inlet().flatMap(inlet -> new PipeHeights(report, measured).fall(inlet));
             case "separation" ->
-                atPoint().flatMap(run -> other().flatMap(utility ->
-                        new CrossingHeights(report, measured).of(run, utility, where())));
+                atPoint()
+                        .flatMap(run -> other().flatMap(
+                                        utility -> new CrossingHeights(report, measured).of(run, utility, where())));
             case "frost" ->
                 atPoint()
                         .flatMap(run -> new PipeHeights(report, measured).depth(run, where()))

@@ -49,7 +49,6 @@ public record PipeFacts(
 
     /** The whole in one line. */
     public String sentence() {
-        return id + ", " + stations + ": " + size + ", " + length + " long, " + fall
-                + ", " + slope + ".";
+        return id + ", " + stations + ": " + size + ", " + length + " long, " + fall + ", " + slope + ".";
     }
 }

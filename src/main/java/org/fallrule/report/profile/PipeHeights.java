@@ -102,17 +102,18 @@ final class PipeHeights {
     /** Along the invert, beside the invert that the limit would give. */
     Optional<HeightMeasured> slope(PipeRun run) {
         double length = run.axis().getLength();
-        return run.invertUp().flatMap(up -> run.invertDown().map(down -> {
-            Mark start = new Mark(0, up);
-            Elevation asked = up.minus(new Length(LimitLine.asked(measured) * length));
-            return new HeightMeasured(
-                    Optional.of(alone(run)),
-                    new Reach(0, length),
-                    start,
-                    new Mark(length, down),
-                    false,
-                    scale -> LimitLine.through(measured, scale, start, new Mark(length, asked)));
-        }));
+        return run.invertUp()
+                .flatMap(up -> run.invertDown().map(down -> {
+                    Mark start = new Mark(0, up);
+                    Elevation asked = up.minus(new Length(LimitLine.asked(measured) * length));
+                    return new HeightMeasured(
+                            Optional.of(alone(run)),
+                            new Reach(0, length),
+                            start,
+                            new Mark(length, down),
+                            false,
+                            scale -> LimitLine.through(measured, scale, start, new Mark(length, asked)));
+                }));
     }
 
     /** From the invert of a pipe to that of the next. */
@@ -120,17 +121,18 @@ final class PipeHeights {
         FlowLine line = new FlowLine(List.of(in, out), Optional.empty());
         double station = in.axis().getLength();
         Reach reach = around(line, station, AROUND / 2);
-        return in.invertDown().flatMap(from -> out.invertUp().map(to -> {
-            Elevation highest = from.plus(new Length(LimitLine.asked(measured)));
-            return new HeightMeasured(
-                    Optional.of(line),
-                    reach,
-                    new Mark(station, from),
-                    new Mark(station, to),
-                    false,
-                    scale -> LimitLine.through(
-                            measured, scale, new Mark(station, highest), new Mark(reach.to(), highest)));
-        }));
+        return in.invertDown()
+                .flatMap(from -> out.invertUp().map(to -> {
+                    Elevation highest = from.plus(new Length(LimitLine.asked(measured)));
+                    return new HeightMeasured(
+                            Optional.of(line),
+                            reach,
+                            new Mark(station, from),
+                            new Mark(station, to),
+                            false,
+                            scale -> LimitLine.through(
+                                    measured, scale, new Mark(station, highest), new Mark(reach.to(), highest)));
+                }));
     }
 
     /** From the level at an inlet down to that at its outfall. */
@@ -145,9 +147,11 @@ final class PipeHeights {
         }
         FlowLine line = new FlowLine(way, Optional.empty());
         double end = line.length();
-        Optional<Elevation> low = way.get(way.size() - 1).invertDown().or(() -> report.analysis()
-                .ground()
-                .flatMap(ground -> ground.elevationAt(line.to().place())));
+        Optional<Elevation> low = way.get(way.size() - 1)
+                .invertDown()
+                .or(() -> report.analysis()
+                        .ground()
+                        .flatMap(ground -> ground.elevationAt(line.to().place())));
         return low.map(level -> {
             Elevation start = level.plus(value);
             Elevation needed = start.minus(new Length(LimitLine.asked(measured)));

@@ -35,7 +35,7 @@ final class SectionAxes {
             double y = origin.y + viewport.px(new Coordinate(0, place * unit)).y;
             String data = "M" + Svg.number(origin.x) + " " + Svg.number(y) + "h" + Svg.number(viewport.width());
             canvas.path("m-frame s-grid", data);
-            words(Ticks.height(place), origin.x - 5, y + 4, Canvas.Anchor.END);
+            words(ticks.height(place), origin.x - 5, y + 4, Canvas.Anchor.END);
         }
         words(section.units().symbol(), origin.x - 5, origin.y - 4, Canvas.Anchor.END);
     }

@@ -32,11 +32,14 @@ final class SectionCrossings {
     private static final int SIDES = 32;
 
     private final SiteAnalysis analysis;
-    private final FlowLine line;
+    private final List<Placed> all;
 
     SectionCrossings(SiteAnalysis analysis, FlowLine line) {
         this.analysis = analysis;
-        this.line = line;
+        this.all = line.legs().stream()
+                .flatMap(leg ->
+                        UtilityCrossing.along(analysis, leg.run()).stream().map(crossing -> new Placed(crossing, leg)))
+                .toList();
     }
 
     /** A crossing and its station in metres along the line. */
@@ -47,10 +50,7 @@ final class SectionCrossings {
     }
 
     List<Placed> all() {
-        return line.legs().stream()
-                .flatMap(leg ->
-                        UtilityCrossing.along(analysis, leg.run()).stream().map(crossing -> new Placed(crossing, leg)))
-                .toList();
+        return all;
     }
 
     /** The utilities whose depth is known, as circles. */

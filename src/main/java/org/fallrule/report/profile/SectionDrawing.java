@@ -12,7 +12,6 @@ import org.fallrule.report.Report;
 import org.fallrule.report.gradesheet.SheetUnits;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;
-import org.fallrule.report.map.Look;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.report.map.ScaleBar;
 import org.fallrule.report.map.Shape;
@@ -64,10 +63,13 @@ public final class SectionDrawing {
         SectionScale scale = SectionScale.fitting(line.length(), natural.getHeight(), form);
         Envelope view = view(scale);
         String title = "Long section " + PlainText.clipped(line.name(), 60);
-        Drawing drawing = new Drawing(title, words.description(scale), view, ScaleBar.GroundUnit.of(report.site()), layers(scale, view));
+        Drawing drawing = new Drawing(
+                title, words.description(scale), view, ScaleBar.GroundUnit.of(report.site()), layers(scale, view));
         SheetUnits units = SheetUnits.of(report.site());
-        List<PipeFacts> facts = line.legs().stream().map(leg -> PipeFacts.of(leg, units)).toList();
-        return Optional.of(new Section(new Reach(0, line.length()), units, drawing, scale, form, stands, facts, words.notes()));
+        List<PipeFacts> facts =
+                line.legs().stream().map(leg -> PipeFacts.of(leg, units)).toList();
+        return Optional.of(
+                new Section(new Reach(0, line.length()), units, drawing, scale, form, stands, facts, words.notes()));
     }
 
     private Envelope view(SectionScale scale) {

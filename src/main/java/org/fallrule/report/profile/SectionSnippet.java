@@ -43,23 +43,25 @@ public final class SectionSnippet {
     private final Report report;
     private final Finding finding;
     private final HeightMeasured height;
+    private final Optional<SectionCrossings> crossings;
 
     private SectionSnippet(Report report, Finding finding, HeightMeasured height) {
         this.report = report;
         this.finding = finding;
         this.height = height;
+        this.crossings = height.line().map(line -> new SectionCrossings(report.analysis(), line));
     }
 
     /** Draws a finding; nothing when it did not measure a height. */
     public static Optional<Section> of(Report report, Finding finding) {
-        return MeasuredHeights.of(report, finding)
-                .map(height -> new SectionSnippet(report, finding, height).section());
+        return MeasuredHeights.of(report, finding).map(height -> new SectionSnippet(report, finding, height).section());
     }
 
     private Section section() {
         SectionScale scale = scale();
-        Envelope view = grown(extent(scale, layers(scale)), scale);
-        List<DrawingLayer> layers = layers(scale).stream()
+        List<DrawingLayer> whole = layers(scale);
+        Envelope view = grown(extent(scale, whole), scale);
+        List<DrawingLayer> layers = whole.stream()
                 .map(layer -> within(layer, new Clip(view)))
                 .filter(layer -> !layer.shapes().isEmpty())
                 .toList();
@@ -67,19 +69,11 @@ public final class SectionSnippet {
         String says = PlainText.clipped(Sentence.of(finding), 600);
         Drawing drawing = new Drawing("Profile of " + about, says, view, ScaleBar.GroundUnit.of(report.site()), layers);
         return new Section(
-                height.reach(),
-                SheetUnits.of(report.site()),
-                drawing,
-                scale,
-                FORM,
-                List.of(),
-                List.of(),
-                List.of());
+                height.reach(), SheetUnits.of(report.site()), drawing, scale, FORM, List.of(), List.of(), List.of());
     }
 
     private SectionScale scale() {
-        SectionForm inside =
-                FORM.wide(FORM.width() - 2 * MARGIN).low(FORM.greatestHeight() - 2 * MARGIN);
+        SectionForm inside = FORM.wide(FORM.width() - 2 * MARGIN).low(FORM.greatestHeight() - 2 * MARGIN);
         double length = height.reach().length().metres();
         SectionScale fullWidth = SectionScale.fitting(length, 0, inside).natural();
         double range = extent(fullWidth, layers(fullWidth)).getHeight();
@@ -93,9 +87,11 @@ public final class SectionSnippet {
         Reach reach = height.reach();
         Clip between = new Clip(new Envelope(reach.from(), reach.to(), -FAR, FAR));
         Envelope extent = new Envelope();
-        layers.stream().flatMap(layer -> within(layer, between).shapes().stream()).forEach(shape -> {
-            geometry(shape).ifPresent(drawn -> extent.expandToInclude(drawn.getEnvelopeInternal()));
-        });
+        layers.stream()
+                .flatMap(layer -> within(layer, between).shapes().stream())
+                .forEach(shape -> {
+                    geometry(shape).ifPresent(drawn -> extent.expandToInclude(drawn.getEnvelopeInternal()));
+                });
         extent.expandToInclude(at(height.from(), scale));
         extent.expandToInclude(at(height.to(), scale));
         return extent;
@@ -114,8 +110,7 @@ public final class SectionSnippet {
 
     /** The extent with room around it, no lower than the form asks; heights drawn true fill its width. */
     private Envelope grown(Envelope extent, SectionScale scale) {
-        Envelope view = new Envelope(
-                height.reach().from(), height.reach().to(), extent.getMinY(), extent.getMaxY());
+        Envelope view = new Envelope(height.reach().from(), height.reach().to(), extent.getMinY(), extent.getMaxY());
         view.expandBy(scale.metres(MARGIN));
         double lower = Math.max(0, scale.metres(FORM.leastHeight()) - view.getHeight());
         double narrower = height.isTrue() ? Math.max(0, scale.metres(FORM.plotWidth()) - view.getWidth()) : 0;
@@ -129,8 +124,7 @@ public final class SectionSnippet {
         height.line().ifPresent(line -> along(line, scale, layers));
         String value = finding.observation().measured().map(Sentence::shown).orElse("");
         layers.add(new DrawingLayer(
-                "measured",
-                List.of(new Shape.Dimension(at(height.from(), scale), at(height.to(), scale), value))));
+                "measured", List.of(new Shape.Dimension(at(height.from(), scale), at(height.to(), scale), value))));
         return layers;
     }
 
@@ -139,11 +133,11 @@ public final class SectionSnippet {
                 .filter(stand -> stand.station() >= height.reach().from() - 1e-6
                         && stand.station() <= height.reach().to() + 1e-6)
                 .toList();
-        SectionCrossings crossings = new SectionCrossings(report.analysis(), line);
         layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
         layers.add(new DrawingLayer("ground", new SectionGround(report.analysis(), line).shapes(scale)));
         layers.add(new DrawingLayer("structure", SectionStructures.shapes(stands, scale)));
-        layers.add(new DrawingLayer("utility", crossings.known(scale)));
+        layers.add(new DrawingLayer(
+                "utility", crossings.map(all -> all.known(scale)).orElse(List.of())));
         layers.add(new DrawingLayer("names", names(stands, scale)));
     }
 
@@ -180,7 +174,9 @@ public final class SectionSnippet {
         }
         if (shape instanceof Shape.Label label) {
             Geometry part = clip.of(label.of());
-            return part.isEmpty() ? Stream.of() : Stream.of(new Shape.Label(label.rank(), label.text(), part, label.kept()));
+            return part.isEmpty()
+                    ? Stream.of()
+                    : Stream.of(new Shape.Label(label.rank(), label.text(), part, label.kept()));
         }
         return Stream.of(shape);
     }

@@ -44,8 +44,7 @@ public final class SectionSvg {
     /** The SVG of one finding's profile for a page that carries the styles; its shapes do not say which feature they are part of. */
     public static String snippet(Section section, String prefix) {
         Svg svg = new Svg();
-        SectionPainter painter =
-                new SectionPainter(SvgCanvas.nameless(svg, prefix), section, SectionSnippet.EXPLAINED);
+        SectionPainter painter = new SectionPainter(SvgCanvas.nameless(svg, prefix), section, SectionSnippet.EXPLAINED);
         SectionSvg snippet = new SectionSvg(svg, section, prefix, painter);
         snippet.head("class", "map profile");
         snippet.definitions();

@@ -73,12 +73,14 @@ final class SectionWords {
         String stood = stands.stream()
                 .map(stand -> stand.name() + " " + String.join(", ", stand.lines()))
                 .collect(Collectors.joining("; "));
-        String pipes =
-                line.legs().stream().map(leg -> PipeFacts.of(leg, units).sentence()).collect(Collectors.joining(" "));
+        String pipes = line.legs().stream()
+                .map(leg -> PipeFacts.of(leg, units).sentence())
+                .collect(Collectors.joining(" "));
         String crossed = crossings.all().stream()
                 .map(placed -> SectionCrossings.name(placed.crossing()) + " at " + units.station(placed.station()))
                 .collect(Collectors.joining("; "));
-        return "The drain and the ground along the flow, in " + (units == SheetUnits.FEET ? "feet" : "metres") + ". " + scale.words() + " Structures: " + stood
-                + ". Pipes: " + pipes + (crossed.isEmpty() ? "" : " Crossings: " + crossed + ".");
+        return "The drain and the ground along the flow, in " + (units == SheetUnits.FEET ? "feet" : "metres") + ". "
+                + scale.words() + " Structures: " + stood + ". Pipes: " + pipes
+                + (crossed.isEmpty() ? "" : " Crossings: " + crossed + ".");
     }
 }

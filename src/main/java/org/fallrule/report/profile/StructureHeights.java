@@ -43,13 +43,20 @@ final class StructureHeights {
 
     /** From the rim down to what it may stand only so far above. */
     Optional<HeightMeasured> above(Feature structure) {
-        return at(structure, rim(structure), rim -> rim.minus(value), rim -> rim.minus(value).plus(asked));
+        return at(
+                structure,
+                rim(structure),
+                rim -> rim.minus(value),
+                rim -> rim.minus(value).plus(asked));
     }
 
     private Optional<Elevation> rim(Feature structure) {
-        return structure.get(Attribute.RIM).or(() -> report.analysis()
-                .ground()
-                .flatMap(ground -> ground.elevationAt(structure.geometry().getCoordinate())));
+        return structure
+                .get(Attribute.RIM)
+                .or(() -> report.analysis()
+                        .ground()
+                        .flatMap(ground ->
+                                ground.elevationAt(structure.geometry().getCoordinate())));
     }
 
     /** A level that follows from that of the rim. */

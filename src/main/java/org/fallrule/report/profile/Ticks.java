@@ -3,7 +3,6 @@ package org.fallrule.report.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fallrule.measure.Printed;
 import org.fallrule.report.gradesheet.SheetUnits;
 
 /**
@@ -36,9 +35,10 @@ record Ticks(double step, List<Double> all) {
         return new Ticks(step, all);
     }
 
-    /** {@code 97.5}. */
-    static String height(double place) {
-        return Printed.trimmed(Math.round(place * 100) / 100.0);
+    /** {@code 97.5}, each with as many digits as the step has. */
+    String height(double place) {
+        int digits = step >= 1 ? 0 : step * 10 % 1 < 1e-9 ? 1 : 2;
+        return String.format(Locale.ROOT, "%." + digits + "f", place + 0.0);
     }
 
     /** {@code 0+40} in feet, {@code 12} in metres. */

@@ -15,10 +15,14 @@ import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.finding.Outcome;
 import org.fallrule.report.Computation;
 import org.fallrule.report.Fact;
 import org.fallrule.report.Report;
@@ -177,6 +181,34 @@ class ReportPdfTest {
                         "Problems with the input",
                         "Cautions");
         assertThat(bookmarks(pdf, true)).anyMatch(title -> title.startsWith("1  fails, must: "));
+    }
+
+    @Test
+    void numbersOnTheDrawingsLeadToTheirFindings() throws IOException {
+        Report report = Reports.of("harrow-14");
+        try (PDDocument document = Loader.loadPDF(pdf(report))) {
+            int links = 0;
+            for (PDPage page : document.getPages()) {
+                for (PDAnnotation annotation : page.getAnnotations()) {
+                    PDAnnotationLink link = (PDAnnotationLink) annotation;
+                    String number = link.getContents().replaceAll("^Finding (\\d+): .*", "$1");
+                    PDPageXYZDestination to = (PDPageXYZDestination) link.getDestination();
+                    PDFTextStripper text = new PDFTextStripper();
+                    text.setStartPage(to.retrievePageNumber() + 1);
+                    text.setEndPage(to.retrievePageNumber() + 1);
+                    Outcome outcome =
+                            report.byNeed().get(Integer.parseInt(number) - 1).outcome();
+                    assertThat(text.getText(document))
+                            .containsPattern("(?m)^" + number + " +" + outcome.spoken() + ", ");
+                    links++;
+                }
+            }
+            long marked = report.byNeed().stream()
+                    .filter(each -> each.outcome() == Outcome.FAILS || each.outcome() == Outcome.BORDERLINE)
+                    .filter(each -> each.observation().where().isPresent())
+                    .count();
+            assertThat(links).isGreaterThanOrEqualTo((int) marked);
+        }
     }
 
     @Test
