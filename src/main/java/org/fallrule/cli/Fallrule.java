@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             CheckCommand.class,
             GradeSheetCommand.class,
+            ProposeCommand.class,
             RulesCommand.class,
             ExplainCommand.class,
             CommandLine.HelpCommand.class
