@@ -1,6 +1,8 @@
 package org.fallrule.analysis;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -55,6 +57,31 @@ public final class DrainWater {
         this.flow = flow;
         this.network = network;
         this.storm = DesignStorm.of(locality.storm());
+    }
+
+    /** The storm in another drain of the same plan; what drains to its inlets is known already where they stand as they did. */
+    DrainWater with(Site changed, FlowSurface over, PipeNetwork drain) {
+        DrainWater other = new DrainWater(changed, locality, ground, surfaces, over, drain);
+        List<Feature> before = site.features(Role.INLET);
+        List<Feature> after = changed.features(Role.INLET);
+        if (flow == over && stand(after).equals(stand(before))) {
+            Map<Feature, InletCatchments.Catchment> known = new HashMap<>();
+            Map<Feature, InletCatchments.Catchment> mine = catchments();
+            for (int i = 0; i < before.size(); i++) {
+                Optional<InletCatchments.Catchment> found = Optional.ofNullable(mine.get(before.get(i)));
+                Feature inlet = after.get(i);
+                found.ifPresent(catchment -> known.put(inlet, catchment));
+            }
+            other.catchments = Optional.of(known);
+        }
+        return other;
+    }
+
+    /** Where inlets stand and of what kind they are, which decides what drains to them. */
+    private static List<List<Object>> stand(List<Feature> inlets) {
+        return inlets.stream()
+                .map(inlet -> List.<Object>of(inlet.geometry(), inlet.get(Attribute.KIND)))
+                .toList();
     }
 
     /** The rain to design for, or what is missing of it. */

@@ -32,6 +32,11 @@ public final class FlowSurface {
         this.ground = ground;
     }
 
+    /** This surface, or another one where a changed plan reaches farther or less far. */
+    FlowSurface around(Site changed) {
+        return reach(changed).equals(reach(site)) ? this : new FlowSurface(changed, ground);
+    }
+
     /** The heights; empty where there is no ground around the plan. */
     public synchronized Optional<GroundGrid> grid() {
         if (!isSampled) {
@@ -51,6 +56,14 @@ public final class FlowSurface {
     }
 
     private Optional<GroundGrid> sampled(GroundSurface surface) {
+        Envelope plan = reach(site);
+        Envelope box = plan.isNull() ? surface.extent() : plan.intersection(surface.extent());
+        return box.isNull()
+                ? Optional.empty()
+                : Optional.of(GroundGrid.of(surface, box, Math.max(SPACING, coarsest(box))));
+    }
+
+    private static Envelope reach(Site site) {
         Envelope plan = new Envelope();
         Stream.concat(
                         site.ownLot().stream(),
@@ -60,10 +73,7 @@ public final class FlowSurface {
         if (!plan.isNull()) {
             plan.expandBy(AROUND);
         }
-        Envelope box = plan.isNull() ? surface.extent() : plan.intersection(surface.extent());
-        return box.isNull()
-                ? Optional.empty()
-                : Optional.of(GroundGrid.of(surface, box, Math.max(SPACING, coarsest(box))));
+        return plan;
     }
 
     /** The spacing at which there are as many nodes as there may be. */

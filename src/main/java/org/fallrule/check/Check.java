@@ -28,4 +28,12 @@ public interface Check {
      * @return one observation for each thing that the rule speaks of; none when there is no such thing
      */
     List<Observation> observe(SiteAnalysis analysis, Terms terms);
+
+    /**
+     * Whether what it finds may change with the pipes, inlets, outfalls and cleanouts. What does not is not looked at again when
+     * a change of the drain is tried.
+     */
+    default boolean looksAtDrain() {
+        return true;
+    }
 }

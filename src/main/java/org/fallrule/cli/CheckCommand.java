@@ -74,6 +74,15 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "Exit 1 also when something is borderline or cannot be told.")
     private boolean strict;
 
+    @Option(
+            names = "--remedies",
+            paramLabel = "HOW",
+            description = {
+                "What to look for that would pass: ${COMPLETION-CANDIDATES}.",
+                "Default: each for one site, none for several."
+            })
+    private Optional<RemedySearch> remedies = Optional.empty();
+
     @Option(names = "--quiet", description = "Print one line for each site.")
     private boolean quiet;
 
@@ -119,7 +128,9 @@ final class CheckCommand implements Callable<Integer> {
         RuleBook book = books.book(place, site, library, today);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
-        Report report = new Report(analysis, place.spoken(), book, review);
+        RemedySearch search = remedies.orElse(sites.size() > 1 ? RemedySearch.none : RemedySearch.each);
+        Report report = new Report(
+                analysis, place.spoken(), book, review, search.in(analysis, book, review, today));
         reports.ifPresent(each -> each.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();

@@ -22,7 +22,7 @@ final class Probing {
         List<Feature> standing = probes;
         for (Rule rule : rules) {
             Set<Feature> against = new HashSet<>();
-            SiteAnalysis probed = analysis.withDrain(with(analysis.site(), standing));
+            SiteAnalysis probed = analysis.with(with(analysis.site(), standing));
             for (Observation seen : rule.check().observe(probed, rule.terms())) {
                 if (StandingGround.isAgainst(seen.outcome())) {
                     seen.subject().ifPresent(against::add);

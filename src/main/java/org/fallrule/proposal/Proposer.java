@@ -48,7 +48,7 @@ public final class Proposer {
         this.today = today;
         this.setAside = Set.copyOf(setAside);
         this.laying = book.locality().laying();
-        this.without = Reviewer.review(analysis.withDrain(undrained(analysis.site())), book, today);
+        this.without = Reviewer.review(analysis.with(undrained(analysis.site())), book, today);
         this.always = without.findings().stream()
                 .filter(Finding::failsPlan)
                 .map(Finding::rule)

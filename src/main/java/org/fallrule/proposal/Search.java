@@ -118,16 +118,16 @@ final class Search {
 
     private double cost(Grades grades) {
         ProposedSite proposed = new ProposedSite(analysis, stock, grades);
-        SiteAnalysis drained = analysis.withDrain(proposed.with(List.of(), Optional.empty()));
+        SiteAnalysis drained = analysis.with(proposed.with(List.of(), Optional.empty()));
         return Quantities.of(drained, stock, noted, laying).cost(laying);
     }
 
     private Proposal proposal(Grades grades) {
         List<Coordinate> cleanouts = Cleanouts.of(grades.drain(), noted, stock.pipe(stock.smallest()));
         ProposedSite proposed = new ProposedSite(analysis, stock, grades);
-        SiteAnalysis drained = analysis.withDrain(proposed.with(cleanouts, Optional.of(new Length(Unit.FOOT.toSi()))));
+        SiteAnalysis drained = analysis.with(proposed.with(cleanouts, Optional.of(new Length(Unit.FOOT.toSi()))));
         Optional<Length> apron = apron(drained);
-        SiteAnalysis ready = analysis.withDrain(proposed.with(cleanouts, apron));
+        SiteAnalysis ready = analysis.with(proposed.with(cleanouts, apron));
         Review review = Reviewer.review(ready, book, today);
         Quantities quantities = Quantities.of(ready, stock, noted, laying);
         return new Proposal(

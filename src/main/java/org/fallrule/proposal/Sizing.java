@@ -47,7 +47,7 @@ final class Sizing {
 
     private Map<Drain.Reach, Length> needed(Grades grades, int floor) {
         ProposedSite proposed = new ProposedSite(analysis, stock, grades);
-        SiteAnalysis drained = analysis.withDrain(proposed.with(List.of(), Optional.empty()));
+        SiteAnalysis drained = analysis.with(proposed.with(List.of(), Optional.empty()));
         Map<String, PipeRun> runs = new HashMap<>();
         drained.network().runs().forEach(run -> runs.put(run.id(), run));
         Map<Drain.Reach, Length> needed = new HashMap<>();

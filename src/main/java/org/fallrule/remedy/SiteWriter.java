@@ -61,12 +61,27 @@ public final class SiteWriter {
         Map<String, Object> tree = new LinkedHashMap<>();
         said.entries().forEach((key, node) -> tree.put(key, YamlWriter.tree(node)));
         tree.remove("crs");
+        absent(said).ifPresentOrElse(left -> tree.put("absent", left), () -> tree.remove("absent"));
+        tree.put("units", Map.of("elevation", site.metric() ? "m" : "ft"));
         if (site.waivers().isEmpty()) {
             tree.remove("waivers");
         }
-        tree.put("units", Map.of("elevation", site.metric() ? "m" : "ft"));
         tree.put("layers", layers(said));
         Files.writeString(to.resolve(SITE_FILE), YamlWriter.write(tree));
+    }
+
+    /** The roles stated absent, without those that the changed plan has a layer of. */
+    private Optional<List<String>> absent(Node.Mapping said) {
+        return said.get("absent")
+                .filter(Node.Sequence.class::isInstance)
+                .map(node -> ((Node.Sequence) node)
+                        .items().stream()
+                                .map(item -> String.valueOf(YamlWriter.tree(item)))
+                                .filter(word -> Role.named(word)
+                                        .map(role -> site.layer(role) instanceof Layer.StatedAbsent)
+                                        .orElse(false))
+                                .toList())
+                .filter(left -> !left.isEmpty());
     }
 
     private Map<String, Object> layers(Node.Mapping said) throws IOException {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
+import org.fallrule.remedy.Remedies;
 import org.fallrule.review.Review;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Site;
@@ -16,8 +17,14 @@ import org.fallrule.site.Site;
  * @param county the county whose rules were applied
  * @param book those rules
  * @param review what they make of the plan
+ * @param remedies what would pass what does not
  */
-public record Report(SiteAnalysis analysis, String county, RuleBook book, Review review) {
+public record Report(SiteAnalysis analysis, String county, RuleBook book, Review review, Remedies remedies) {
+
+    /** A report for which no remedies were looked for. */
+    public Report(SiteAnalysis analysis, String county, RuleBook book, Review review) {
+        this(analysis, county, book, review, Remedies.NONE);
+    }
 
     public Site site() {
         return analysis.site();

@@ -1,6 +1,7 @@
 package org.fallrule.rulebook;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Locality;
 
@@ -26,6 +27,11 @@ public record RuleBook(
     /** Rules that are all in force, without a checklist. */
     public RuleBook(List<Source> books, Locality locality, List<Rule> rules) {
         this(books, locality, rules, List.of(), List.of());
+    }
+
+    /** The same books with some of the rules alone. */
+    public RuleBook only(Predicate<Rule> which) {
+        return new RuleBook(books, locality, rules.stream().filter(which).toList(), notices, checklist);
     }
 
     /**

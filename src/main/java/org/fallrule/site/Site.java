@@ -64,6 +64,12 @@ public record Site(
         this(id, name, county, house, crs, datum, frame, survey, layers, waivers, problems, Storm.UNSAID, false);
     }
 
+    /** The same plan with other layers. */
+    public Site with(Map<Role, Layer> others) {
+        return new Site(
+                id, name, county, house, crs, datum, frame, survey, others, waivers, problems, storm, metric);
+    }
+
     public Layer layer(Role role) {
         return layers.getOrDefault(role, NOT_SUPPLIED);
     }

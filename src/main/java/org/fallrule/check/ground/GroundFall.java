@@ -78,6 +78,11 @@ public final class GroundFall implements Check {
     }
 
     @Override
+    public boolean looksAtDrain() {
+        return false;
+    }
+
+    @Override
     public List<Parameter<?>> parameters() {
         return List.of(AROUND, FALL, OVER, SPACING, SHORTEST, BANK);
     }

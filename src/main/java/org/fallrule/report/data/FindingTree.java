@@ -12,15 +12,18 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Limit;
 import org.fallrule.measure.Printed;
+import org.fallrule.remedy.Remedies;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Feature;
 
 /** One finding as a tree of names and values. */
 final class FindingTree {
     private final GeoShape shapes;
+    private final Remedies remedies;
 
-    FindingTree(GeoShape shapes) {
+    FindingTree(GeoShape shapes, Remedies remedies) {
         this.shapes = shapes;
+        this.remedies = remedies;
     }
 
     Map<String, Object> of(Finding finding) {
@@ -40,6 +43,8 @@ final class FindingTree {
         tree.put("notes", new ArrayList<>(seen.notes()));
         tree.put("basis", basis(finding.basis()));
         tree.put("set_by", finding.setBy().fileAndLine());
+        remedies.of(finding)
+                .ifPresent(remedy -> tree.put("remedy", ordered("says", remedy.says(), "proved", remedy.proved())));
         return tree;
     }
 

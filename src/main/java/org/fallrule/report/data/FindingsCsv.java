@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Feature;
@@ -24,6 +25,7 @@ public final class FindingsCsv {
             "short_by",
             "missing",
             "says",
+            "remedy",
             "basis",
             "set_by");
 
@@ -53,6 +55,7 @@ public final class FindingsCsv {
                 seen.measured().flatMap(Sentence::shortBy).orElse(""),
                 seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")),
                 Sentence.of(finding),
+                RemedyWords.line(report, finding).orElse(""),
                 finding.basis().spoken(),
                 finding.setBy().fileAndLine());
     }

@@ -6,6 +6,7 @@ import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Feature;
@@ -21,11 +22,11 @@ public final class FindingsGeoJson {
                 "FeatureCollection",
                 "features",
                 report.review().findings().stream()
-                        .map(finding -> feature(finding, shapes))
+                        .map(finding -> feature(report, finding, shapes))
                         .toList()));
     }
 
-    private static Map<String, Object> feature(Finding finding, GeoShape shapes) {
+    private static Map<String, Object> feature(Report report, Finding finding, GeoShape shapes) {
         Map<String, Object> feature = FindingTree.ordered("type", "Feature");
         feature.put(
                 "geometry",
@@ -34,11 +35,11 @@ public final class FindingsGeoJson {
                         .filter(where -> !where.isEmpty())
                         .map(shapes::of)
                         .orElse(null));
-        feature.put("properties", properties(finding));
+        feature.put("properties", properties(report, finding));
         return feature;
     }
 
-    private static Map<String, Object> properties(Finding finding) {
+    private static Map<String, Object> properties(Report report, Finding finding) {
         Observation seen = finding.observation();
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("rule", finding.rule());
@@ -56,6 +57,7 @@ public final class FindingsGeoJson {
                         .map(value -> FindingTree.rounded(value.si(), value.dimension()))
                         .orElse(null));
         row.put("says", Sentence.of(finding));
+        row.put("remedy", RemedyWords.line(report, finding).orElse(null));
         row.put("set_by", finding.setBy().fileAndLine());
         return row;
     }

@@ -8,6 +8,8 @@ import org.fallrule.document.JsonWriter;
 import org.fallrule.document.Place;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
+import org.fallrule.remedy.JointChange;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.checklist.Checklist;
 import org.fallrule.report.checklist.ChecklistEntry;
@@ -19,7 +21,7 @@ public final class FindingsJson {
     private FindingsJson() {}
 
     public static String write(Report report) {
-        FindingTree findings = new FindingTree(new GeoShape(report.site().frame()));
+        FindingTree findings = new FindingTree(new GeoShape(report.site().frame()), report.remedies());
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("format", "fallrule-findings/1");
         tree.put("site", site(report.site(), report.county()));
@@ -29,6 +31,7 @@ public final class FindingsJson {
         tree.put("summary", summary(report));
         List<Finding> all = report.review().findings();
         tree.put("findings", all.stream().map(findings::of).toList());
+        report.remedies().joint().ifPresent(joint -> tree.put("joint_remedy", joint(joint)));
         tree.put(
                 "problems",
                 report.review().problems().stream().map(FindingsJson::problem).toList());
@@ -37,6 +40,23 @@ public final class FindingsJson {
                 Checklist.of(report).stream().map(FindingsJson::item).toList());
         tree.put("tables", new Tables(report).tree());
         return JsonWriter.write(tree);
+    }
+
+    private static Map<String, Object> joint(JointChange joint) {
+        return FindingTree.ordered(
+                "says",
+                RemedyWords.joint(joint),
+                "changes",
+                joint.changes(),
+                "passes",
+                joint.passed().stream().map(FindingsJson::passed).toList());
+    }
+
+    private static Map<String, Object> passed(Finding finding) {
+        Map<String, Object> tree = FindingTree.ordered("rule", finding.rule());
+        finding.observation().subject().ifPresent(subject -> tree.put("subject", subject.spoken()));
+        finding.observation().other().ifPresent(other -> tree.put("other", other.spoken()));
+        return tree;
     }
 
     private static Map<String, Object> item(ChecklistEntry entry) {

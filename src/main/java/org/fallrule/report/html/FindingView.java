@@ -2,6 +2,7 @@ package org.fallrule.report.html;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
 import org.fallrule.report.Fact;
@@ -35,14 +36,17 @@ public record FindingView(
         Optional<String> map,
         FindingPlace place) {
 
-    static FindingView of(int number, Finding finding, Optional<String> map, FindingPlace place) {
+    static FindingView of(
+            int number, Finding finding, Optional<Fact> remedy, Optional<String> map, FindingPlace place) {
         return new FindingView(
                 number,
                 OutcomeSign.of(finding.outcome()),
                 PlainText.of(finding.title()),
                 PlainText.of(finding.rule()),
                 PlainText.of(Sentence.of(finding)),
-                FindingFacts.of(finding).stream().map(FindingView::shown).toList(),
+                Stream.concat(remedy.stream(), FindingFacts.of(finding).stream())
+                        .map(FindingView::shown)
+                        .toList(),
                 finding.observation().missing().stream()
                         .map(each -> new Missing(PlainText.of(each.what()), PlainText.of(each.settledBy())))
                         .toList(),

@@ -12,6 +12,7 @@ import org.fallrule.network.FlowLine;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Fact;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
 import org.fallrule.report.checklist.Checklist;
@@ -86,7 +87,12 @@ final class PageBuilder {
                 ? SnippetDrawing.of(report, finding)
                         .map(drawing -> SvgWriter.snippet(drawing, "map-" + number, explained))
                 : Optional.empty();
-        return FindingView.of(number, finding, map, FindingPlace.of(finding, Stretch.of(finding, lines)));
+        return FindingView.of(
+                number,
+                finding,
+                RemedyWords.of(report, finding),
+                map,
+                FindingPlace.of(finding, Stretch.of(finding, lines)));
     }
 
     private static boolean isDistance(Finding finding) {

@@ -9,6 +9,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
 import org.fallrule.report.Fact;
 import org.fallrule.report.FindingFacts;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.map.Drawing;
@@ -38,17 +39,18 @@ final class FindingCard {
         this.report = report;
         this.title = number + "  " + finding.outcome().spoken() + ", "
                 + finding.weight().word() + ": " + PlainText.clipped(finding.title(), TITLE);
-        this.facts = facts(finding);
+        this.facts = facts(report, finding);
         this.map = SnippetDrawing.of(report, finding);
     }
 
-    private static List<Fact> facts(Finding finding) {
+    private static List<Fact> facts(Report report, Finding finding) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("finding", Sentence.of(finding)));
         for (Missing missing : finding.observation().missing()) {
             facts.add(new Fact("missing", missing.what()));
             facts.add(new Fact("to settle it", missing.settledBy()));
         }
+        RemedyWords.of(report, finding).ifPresent(facts::add);
         facts.addAll(FindingFacts.of(finding));
         facts.add(new Fact("rule", finding.rule()));
         return facts;

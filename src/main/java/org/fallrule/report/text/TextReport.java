@@ -15,6 +15,7 @@ import org.fallrule.finding.Weight;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.CrossingWords;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
 import org.fallrule.report.StructureFacts;
@@ -56,6 +57,7 @@ public final class TextReport {
                 bySentence(findings).values().forEach(this::open);
             }
         }
+        together();
         meets();
         notes();
         notApplicable();
@@ -88,6 +90,16 @@ public final class TextReport {
         paragraph("", counts.toString());
     }
 
+    private void together() {
+        report.remedies().joint().ifPresent(joint -> {
+            line("");
+            line(ink.of(Outcome.MEETS, "WOULD PASS TOGETHER"));
+            paragraph("  ", RemedyWords.joint(joint));
+            joint.changes().forEach(change -> paragraph("    ", change));
+            paragraph("  ", "Then these meet: " + String.join(", ", RemedyWords.passed(joint)) + ".");
+        });
+    }
+
     private Outcome headline() {
         if (report.review().failsPlan()) {
             return Outcome.FAILS;
@@ -112,6 +124,10 @@ public final class TextReport {
                 .map(Missing::settledBy)
                 .distinct()
                 .forEach(settledBy -> paragraph("    ", "To settle it: " + settledBy + "."));
+        findings.stream()
+                .flatMap(finding -> RemedyWords.line(report, finding).stream())
+                .distinct()
+                .forEach(remedy -> paragraph("    ", remedy));
         for (Finding finding : findings) {
             paragraph(
                     "    ",

@@ -1,0 +1,25 @@
+package org.fallrule.cli;
+
+import java.time.LocalDate;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.remedy.Remedies;
+import org.fallrule.review.Review;
+import org.fallrule.rulebook.RuleBook;
+
+/** How far to look for what would pass. The names are what a person types. */
+enum RemedySearch {
+    /** Nothing is looked for. */
+    none,
+    /** The least change for each finding. */
+    each,
+    /** Also changes that together let several findings pass. */
+    joint;
+
+    Remedies in(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
+        return switch (this) {
+            case none -> Remedies.NONE;
+            case each -> Remedies.each(analysis, book, review, today);
+            case joint -> Remedies.joint(analysis, book, review, today);
+        };
+    }
+}

@@ -1,0 +1,23 @@
+package org.fallrule.remedy;
+
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Finding;
+import org.fallrule.measure.Length;
+
+/** What speaks against a change that its own rule would pass. */
+sealed interface Drawback {
+
+    /**
+     * Another finding gets worse.
+     *
+     * @param finding as it is in the changed plan
+     * @param changed the changed plan
+     */
+    record Worse(Finding finding, SiteAnalysis changed) implements Drawback {}
+
+    /** The drain no longer hangs together. */
+    record Problem(String says) implements Drawback {}
+
+    /** The outfall would lie in the ground. */
+    record Buried(String outfall, Length below) implements Drawback {}
+}

@@ -1,0 +1,77 @@
+package org.fallrule.remedy;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+
+/** Finds the least change that passes a finding. */
+final class LeastChange {
+    /** Kinds of change, those first that disturb a plan least. */
+    static final List<Remedy> KINDS = List.of(
+            new StoneApron(),
+            new OtherBasin(),
+            new MoreCleanouts(),
+            new LowerInlet(),
+            new StraightPipe(),
+            new EarlierEnd(),
+            new OtherInverts(),
+            new EvenGrade(),
+            new BrokenGrade(),
+            new OtherPipe(),
+            new LargerPipe(),
+            new OutfallAside(),
+            new PipeAside());
+
+    /** Changes of one kind that are put to the proof before the next kind is tried. */
+    private static final int MOST_PROOFS = 6;
+
+    private final Trial trial;
+
+    LeastChange(Trial trial) {
+        this.trial = trial;
+    }
+
+    /** A change that passes the finding's own rule. */
+    record Candidate(Series series, Series.Least least) {}
+
+    /** The changes of one kind that pass the finding's own rule, the least first. */
+    List<Candidate> candidates(Remedy kind, Finding finding) {
+        return kind.series(new Situation(trial.submitted(), finding)).stream()
+                .flatMap(series -> series.least(change -> trial.turns(finding, change)).stream()
+                        .map(least -> new Candidate(series, least)))
+                .sorted(Comparator.comparingInt(candidate -> candidate.least().steps()))
+                .toList();
+    }
+
+    /** The change that is offered for a finding that fails or is borderline, or why none is. */
+    Remedied of(Finding finding) {
+        Optional<TradeOff> first = Optional.empty();
+        for (Remedy kind : KINDS) {
+            for (Candidate candidate : candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
+                Change change = candidate.least().change();
+                Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
+                if (drawback.isEmpty()) {
+                    return new Remedied(finding, change.says(), Optional.of(change));
+                }
+                first = first.or(() -> Optional.of(new TradeOff(change, drawback.get())));
+            }
+        }
+        String why = first.map(off -> off.says(trial.submitted())).orElseGet(() -> none(finding));
+        return new Remedied(finding, why, Optional.empty());
+    }
+
+    private static String none(Finding finding) {
+        if (finding.check().equals("ground_fall")) {
+            return "no change of the drain helps: the ground beside the wall has to be raised, or cut away from it";
+        }
+        if (finding.check().equals("stated")) {
+            return "no change of the drain helps: the plan has to show it";
+        }
+        return finding.outcome() == Outcome.BORDERLINE
+                ? "none of the changes tried passes; a better survey, or a test hole where a utility is in question, would"
+                        + " settle it"
+                : "none of the changes tried passes";
+    }
+}

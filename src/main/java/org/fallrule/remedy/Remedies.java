@@ -1,0 +1,61 @@
+package org.fallrule.remedy;
+
+import java.time.LocalDate;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.finding.Weight;
+import org.fallrule.review.Review;
+import org.fallrule.rulebook.RuleBook;
+
+/**
+ * What would pass: for each finding that fails or is borderline the least change, and for several that fail together one joint
+ * change.
+ *
+ * @param each what is offered for single findings, in their order
+ * @param joint the changes that together let several pass; empty where none was looked for, or none was found
+ */
+public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
+    public static final Remedies NONE = new Remedies(List.of(), Optional.empty());
+
+    public Remedies {
+        each = List.copyOf(each);
+    }
+
+    /**
+     * Looks for the least change of each finding.
+     *
+     * @param review what the book makes of the plan
+     * @param today the day on which waivers are held against their end
+     */
+    public static Remedies each(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
+        Trial trial = new Trial(analysis, book, today, review);
+        LeastChange least = new LeastChange(trial);
+        return new Remedies(
+                review.findings().parallelStream()
+                        .filter(Remedies::wantsOne)
+                        .map(least::of)
+                        .toList(),
+                Optional.empty());
+    }
+
+    /** As {@link #each}, and looks for one joint change of the findings that fail together. */
+    public static Remedies joint(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
+        Remedies single = each(analysis, book, review, today);
+        return new Remedies(single.each, JointChange.of(analysis, book, review, today));
+    }
+
+    private static boolean wantsOne(Finding finding) {
+        return finding.weight() != Weight.NOTE
+                && (finding.outcome() == Outcome.FAILS || finding.outcome() == Outcome.BORDERLINE);
+    }
+
+    /** What is offered for a finding; nothing for one that needs none. */
+    public Optional<Remedied> of(Finding finding) {
+        return each.stream().filter(one -> one.finding() == finding).findFirst();
+    }
+}

@@ -1,0 +1,58 @@
+package org.fallrule.remedy;
+
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+
+/**
+ * Changes of one kind, each a step more than the one before: 0.01 ft lower, 0.02 ft lower.
+ *
+ * @param most the greatest number of steps
+ * @param at the change of so many steps, from one on; none where the plan does not bear it
+ */
+record Series(int most, IntFunction<Optional<Change>> at) {
+
+    /** A change that is made or not. */
+    static Series single(Supplier<Optional<Change>> change) {
+        return new Series(1, steps -> change.get());
+    }
+
+    /**
+     * A change that will do, and how many steps it takes.
+     *
+     * @param steps so many steps; one less does not do
+     */
+    record Least(Change change, int steps) {}
+
+    /**
+     * The least change that will do, as far as more steps do more: steps are quadrupled until it does, and then halved between the
+     * last that does not and the first that does, so that one step less does not do.
+     */
+    Optional<Least> least(Predicate<Change> does) {
+        int failing = 0;
+        int steps = 1;
+        Optional<Change> found = tried(steps, does);
+        while (found.isEmpty() && steps < most) {
+            failing = steps;
+            steps = Math.min(most, steps * 4);
+            found = tried(steps, does);
+        }
+        while (found.isPresent() && steps - failing > 1) {
+            int middle = (steps + failing) / 2;
+            Optional<Change> less = tried(middle, does);
+            if (less.isPresent()) {
+                steps = middle;
+                found = less;
+            } else {
+                failing = middle;
+            }
+        }
+        int least = steps;
+        return found.map(change -> new Least(change, least));
+    }
+
+    private Optional<Change> tried(int steps, Predicate<Change> does) {
+        return at.apply(steps).filter(does);
+    }
+}

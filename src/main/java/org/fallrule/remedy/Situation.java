@@ -1,0 +1,93 @@
+package org.fallrule.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Finding;
+import org.fallrule.measure.Bound;
+import org.fallrule.measure.Limit;
+import org.fallrule.network.Junction;
+import org.fallrule.network.PipeNetwork;
+import org.fallrule.network.PipeRun;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/**
+ * A finding that is not met, in its plan.
+ *
+ * @param analysis the plan
+ * @param finding the finding
+ */
+record Situation(SiteAnalysis analysis, Finding finding) {
+
+    Shown shown() {
+        return new Shown(analysis.site().metric());
+    }
+
+    PipeNetwork network() {
+        return analysis.network();
+    }
+
+    Edits edits() {
+        return new Edits(analysis.site(), network());
+    }
+
+    boolean isOf(String... checks) {
+        return List.of(checks).contains(finding.check());
+    }
+
+    /** What was measured, in the check's words. */
+    String measured() {
+        return finding.observation().measured().map(measured -> measured.of()).orElse("");
+    }
+
+    /** Whether more of it is asked; so it is also where nothing was measured. */
+    boolean asksMore() {
+        return finding.observation()
+                .measured()
+                .flatMap(measured -> measured.limit())
+                .map(Limit::bound)
+                .map(Bound.AT_LEAST::equals)
+                .orElse(true);
+    }
+
+    /** The feature that it is about, where the plan proposes it: what is there already is not changed. */
+    Optional<Feature> subject(Role role) {
+        return finding.observation()
+                .subject()
+                .filter(subject -> subject.role() == role)
+                .filter(Feature::isDesigned);
+    }
+
+    /** The pipe that it is about; of an inlet the pipe that leaves it, of an outfall the one pipe that ends there. */
+    Optional<PipeRun> run() {
+        Optional<PipeRun> pipe = subject(Role.PIPE).flatMap(network()::runOf);
+        Optional<PipeRun> leaving =
+                subject(Role.INLET).flatMap(network()::junctionOf).flatMap(network()::leaving);
+        return pipe.or(() -> leaving)
+                .or(() -> subject(Role.CLEANOUT).flatMap(network()::junctionOf).flatMap(network()::leaving))
+                .or(this::last)
+                .filter(run -> run.pipe().isDesigned());
+    }
+
+    /** The pipe that ends at the outfall that it is about, where it is the only one. */
+    Optional<PipeRun> last() {
+        return subject(Role.OUTFALL)
+                .flatMap(network()::junctionOf)
+                .map(network()::into)
+                .filter(into -> into.size() == 1)
+                .map(into -> into.get(0))
+                .filter(run -> run.pipe().isDesigned());
+    }
+
+    /** A pipe and those that its water runs on through. */
+    List<PipeRun> down(PipeRun run) {
+        Junction end = run.down();
+        List<PipeRun> path = new ArrayList<>(List.of(run));
+        if (!end.isOutfall()) {
+            path.addAll(network().downstreamOf(end));
+        }
+        return path.stream().distinct().toList();
+    }
+}

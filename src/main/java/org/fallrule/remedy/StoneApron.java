@@ -1,0 +1,32 @@
+package org.fallrule.remedy;
+
+import java.util.List;
+import java.util.Optional;
+import org.fallrule.measure.Length;
+import org.fallrule.site.Attribute;
+import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
+
+/** A stone apron below the outfall, or a longer one. */
+final class StoneApron implements Remedy {
+    private static final int MOST = 600;
+
+    @Override
+    public List<Series> series(Situation at) {
+        if (!at.isOf("outlet_protection")) {
+            return List.of();
+        }
+        return at.subject(Role.OUTFALL)
+                .map(outfall -> List.of(new Series(MOST, steps -> laid(at, outfall, steps))))
+                .orElse(List.of());
+    }
+
+    private static Optional<Change> laid(Situation at, Feature outfall, int steps) {
+        double step = at.shown().stationStep();
+        double now = outfall.get(Attribute.APRON_LENGTH).map(Length::metres).orElse(0.0);
+        double length = (Math.floor(now / step + 1e-9) + steps) * step;
+        return Optional.of(new Change(
+                at.edits().set(outfall, Attribute.APRON_LENGTH, new Length(length)).site(),
+                "stone apron " + at.shown().plan(length) + " long below " + outfall.spoken()));
+    }
+}

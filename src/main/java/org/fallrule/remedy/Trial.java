@@ -1,0 +1,118 @@
+package org.fallrule.remedy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.document.Fault;
+import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.finding.Weight;
+import org.fallrule.review.Review;
+import org.fallrule.review.Reviewer;
+import org.fallrule.rulebook.Rule;
+import org.fallrule.rulebook.RuleBook;
+
+/**
+ * A submitted plan against which changes of its drain are held. A trial runs one rule; the proof runs every rule that looks at
+ * the drain.
+ */
+final class Trial {
+    /** What is quickly looked at and often stands against a change; looked at first, so that most proofs that fail fail soon. */
+    private static final Set<String> QUICK = Set.of(
+            "slope", "continuous_fall", "fall_available", "diameter_downstream", "clearance", "within", "outside",
+            "attribute", "cleanout_spacing", "bend_cleanout");
+
+    private final SiteAnalysis submitted;
+    private final RuleBook book;
+    private final LocalDate today;
+    private final Findings before;
+    private final Set<String> problems;
+    private final List<Rule> rules;
+
+    Trial(SiteAnalysis submitted, RuleBook book, LocalDate today, Review review) {
+        this.submitted = submitted;
+        this.book = book;
+        this.today = today;
+        this.before = new Findings(review.findings());
+        this.problems = new HashSet<>(said(submitted));
+        this.rules = book.rules().stream()
+                .filter(Trial::isProved)
+                .sorted(Comparator.comparing(rule -> !QUICK.contains(rule.check().name())))
+                .toList();
+    }
+
+    SiteAnalysis submitted() {
+        return submitted;
+    }
+
+    private static List<String> said(SiteAnalysis analysis) {
+        return analysis.network().problems().stream().map(Fault::says).toList();
+    }
+
+    /** Whether the finding's own rule is met once the change is made. */
+    boolean turns(Finding finding, Change change) {
+        SiteAnalysis changed = submitted.with(change.site());
+        if (Daylight.buried(submitted, changed).isPresent()) {
+            return false;
+        }
+        return turns(finding, run(changed, rule -> rule.id().equals(finding.rule())));
+    }
+
+    /** Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to say. */
+    static boolean turns(Finding finding, List<Finding> after) {
+        Subject subject = Subject.of(finding);
+        List<Finding> answers = after.stream()
+                .filter(each -> subject.isAnsweredBy(Subject.of(each)))
+                .toList();
+        boolean open = answers.stream().anyMatch(Findings::isOpen);
+        boolean met = after.stream()
+                .anyMatch(each -> each.rule().equals(finding.rule())
+                        && (each.outcome() == Outcome.MEETS || each.outcome() == Outcome.NOT_APPLICABLE));
+        return !open && (met || !answers.isEmpty());
+    }
+
+    /** What a change makes worse: nothing where it is proved. */
+    Optional<Drawback> drawback(SiteAnalysis changed) {
+        Optional<Drawback> buried = Daylight.buried(submitted, changed);
+        if (buried.isPresent()) {
+            return buried;
+        }
+        Optional<String> problem = said(changed).stream()
+                .filter(says -> !problems.contains(says.replaceAll(Subject.PART + "\\d+", "")))
+                .findFirst();
+        if (problem.isPresent()) {
+            return problem.map(Drawback.Problem::new);
+        }
+        for (Rule rule : rules) {
+            Optional<Finding> worse = before.firstWorse(run(changed, rule::equals));
+            if (worse.isPresent()) {
+                return worse.map(finding -> new Drawback.Worse(finding, changed));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Every finding that may change with the drain, in the order of the rules. */
+    List<Finding> review(SiteAnalysis changed) {
+        return run(changed, Trial::isProved);
+    }
+
+    private static boolean isProved(Rule rule) {
+        return rule.check().looksAtDrain() && rule.weight() != Weight.NOTE;
+    }
+
+    private List<Finding> run(SiteAnalysis changed, Predicate<Rule> which) {
+        return new ArrayList<>(
+                Reviewer.review(changed, book.only(which), today).findings());
+    }
+
+    Findings before() {
+        return before;
+    }
+}
