@@ -14,6 +14,7 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.proposal.Outlook;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
@@ -130,7 +131,7 @@ final class CheckCommand implements Callable<Integer> {
         Review review = Reviewer.review(analysis, book, today);
         RemedySearch search = remedies.orElse(sites.size() > 1 ? RemedySearch.none : RemedySearch.each);
         Report report = new Report(
-                analysis, place.spoken(), book, review, search.in(analysis, book, review, today));
+                analysis, place.spoken(), book, review, search.in(analysis, book, review, today), Outlook.of(analysis, book));
         reports.ifPresent(each -> each.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();

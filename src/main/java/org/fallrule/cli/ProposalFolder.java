@@ -11,9 +11,11 @@ import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.proposal.Outlook;
 import org.fallrule.proposal.Proposal;
 import org.fallrule.proposal.Proposals;
 import org.fallrule.reader.SiteReader;
+import org.fallrule.remedy.Remedies;
 import org.fallrule.remedy.SiteWriter;
 import org.fallrule.report.Report;
 import org.fallrule.report.pdf.PrintSettings;
@@ -97,7 +99,7 @@ final class ProposalFolder {
                 number++;
                 Path place = folder.resolve(PROPOSAL + number);
                 SiteWriter.write(proposal.analysis().site(), submitted, place);
-                report(place, county, book, without, formats, settings);
+                report(place, analysis.site(), county, book, without, formats, settings);
             }
             Files.writeString(
                     folder.resolve(SUMMARY),
@@ -111,6 +113,7 @@ final class ProposalFolder {
     /** Reads the folder as whoever gets it will, reviews it again, and writes the report of that. */
     private void report(
             Path place,
+            Site plan,
             String county,
             RuleBook book,
             Set<String> without,
@@ -118,7 +121,7 @@ final class ProposalFolder {
             PrintSettings settings) {
         Site site = SiteReader.read(place);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
-        Review review = Reviewer.review(analysis, book, settings.today());
+        Review review = Reviewer.review(analysis, book, settings.reviewed());
         review.findings().stream()
                 .filter(finding -> finding.failsPlan() && !without.contains(finding.rule()))
                 .findFirst()
@@ -127,7 +130,8 @@ final class ProposalFolder {
                             "the proposal in " + place + " does not pass once it is written: " + finding.rule());
                 });
         ReportFolder.prepare(folder.resolve(REPORTS), List.of(place), formats, settings)
-                .write(new Report(analysis, county, book, review));
+                .write(new Report(
+                        analysis, county, book, review, Remedies.NONE, Outlook.of(analysis, book).beside(plan)));
     }
 
     private static void delete(Path tree) throws IOException {
