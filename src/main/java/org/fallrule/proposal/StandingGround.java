@@ -230,8 +230,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
         Envelope box = area.getEnvelopeInternal();
         PreparedGeometry within =
                 PreparedGeometryFactory.prepare(area.buffer(LOOK / 2));
-        for (double x = box.getMinX(); x <= box.getMaxX(); x += LOOK) {
-            for (double y = box.getMinY(); y <= box.getMaxY(); y += LOOK) {
+        for (double x = box.getMinX(); x < box.getMaxX() + LOOK; x += LOOK) {
+            for (double y = box.getMinY(); y < box.getMaxY() + LOOK; y += LOOK) {
                 Point place = GEOMETRY.createPoint(new Coordinate(x, y));
                 if (within.intersects(place)) {
                     String id = "probe " + probes.size();

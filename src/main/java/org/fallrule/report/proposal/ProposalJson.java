@@ -89,7 +89,7 @@ public final class ProposalJson {
         row.put("rule", hindrance.rule());
         row.put("title", hindrance.title());
         row.put("set_by", hindrance.setBy().fileAndLine());
-        row.put("how", hindrance.how().spoken());
+        row.put("how", hindrance.spoken());
         return row;
     }
 

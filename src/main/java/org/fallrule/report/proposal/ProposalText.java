@@ -48,15 +48,24 @@ public final class ProposalText {
     private void none(List<Hindrance> hindrances, String grid) {
         paragraph("", "No line was found that passes; looked for on a grid of " + grid + ".");
         if (hindrances.isEmpty()) {
-            paragraph("", "No rule alone stands in the way: without any one of them there is still none.");
+            paragraph("", "No rule stands in the way alone, nor do two: without any of them there is still none.");
             return;
         }
         line("");
         line("In its way:");
         for (Hindrance hindrance : hindrances) {
             paragraph("  ", hindrance.rule() + ": " + hindrance.title() + " (" + hindrance.setBy().fileAndLine() + "): "
-                    + hindrance.how().spoken());
+                    + hindrance.spoken());
         }
+        if (alwaysFail(hindrances)) {
+            line("");
+            paragraph("", "All else a line can meet: --without and the rule's name leaves it out of account.");
+        }
+    }
+
+    /** Whether a line was found that only such rules keep from passing. */
+    private static boolean alwaysFail(List<Hindrance> hindrances) {
+        return hindrances.stream().allMatch(each -> each.how() == Hindrance.How.WHATEVER_THE_LINE);
     }
 
     private void proposals(List<Proposal> proposals, String grid) {
