@@ -32,8 +32,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
  * <p>An outfall: the own lot less what every binding rule bars to it, where the ground lies low enough that a straight pipe from
  * every inlet, begun under its cover, would still fall as it must. No pipe is shorter than the straight one, so that beyond this
  * area no outfall is possible; in it there may be none. What hangs on where the water runs over the ground is looked at every
- * {@link #LOOK} metres. A basin: the own lot less what is barred to it, at the bottom of the hollows that the rules on low points
- * speak of.
+ * {@link #LOOK} metres. A basin: the own lot less buildings and what is barred to it, at the bottom of the hollows that the rules on low
+ * points speak of, advice or not.
  *
  * @param role outfall or inlet
  * @param area where it may stand; empty when it may nowhere
@@ -71,7 +71,9 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             return Optional.empty();
         }
         Laying laying = book.locality().laying();
-        List<Rule> binding = weighing(book, List.of(Weight.MUST));
+        List<Rule> binding = book.rules().stream()
+                .filter(rule -> rule.weight() == Weight.MUST || new RuleKeys(rule).isOf("low_point"))
+                .toList();
         Geometry area = area(analysis, laying, binding, probe, true);
         Geometry advised = area.isEmpty()
                 ? area
@@ -143,7 +145,7 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
                 GEOMETRY.createGeometryCollection(barred.toArray(new Geometry[0])).union());
         Geometry low = probe.role() == Role.OUTFALL
                 ? lowEnough(analysis, laying, rules, lot, surely)
-                : hollows(analysis, rules, lot);
+                : hollows(analysis, rules, lot).difference(buildings(analysis));
         return whole(probed(analysis, rules, probe, whole(free.intersection(low))));
     }
 
@@ -187,6 +189,13 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             near = near.intersection(bottoms(analysis, rule));
         }
         return near;
+    }
+
+    private static Geometry buildings(SiteAnalysis analysis) {
+        return GEOMETRY.createGeometryCollection(analysis.site().features(Role.BUILDING).stream()
+                        .map(Feature::geometry)
+                        .toArray(Geometry[]::new))
+                .union();
     }
 
     private static Geometry bottoms(SiteAnalysis analysis, RuleKeys rule) {

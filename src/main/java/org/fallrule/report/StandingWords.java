@@ -25,7 +25,9 @@ public final class StandingWords {
         String what = ground.role() == Role.OUTFALL ? "An outfall" : "A basin";
         List<Geometry> pieces = ground.pieces();
         if (pieces.isEmpty()) {
-            return what + " may stand nowhere on the lot by the binding rules" + bound(ground) + ".";
+            return ground.role() == Role.OUTFALL
+                    ? what + " may stand nowhere on the lot by the binding rules."
+                    : what + " finds no hollow on the lot that the binding rules let it stand in.";
         }
         String where = pieces.size() == 1
                 ? "in the " + side(pieces.get(0), site)
@@ -44,7 +46,7 @@ public final class StandingWords {
     private static String bound(StandingGround ground) {
         return ground.role() == Role.OUTFALL
                 ? "; this reckons with straight pipes from the inlets, so that there may be less"
-                : ", at the bottom of its hollows where the rules ask for that";
+                : "; the bottom of its hollows";
     }
 
     private static String size(Geometry area) {

@@ -32,11 +32,25 @@ class GradingTest {
                 .map(grades -> grades.level(0).level() / FOOT);
     }
 
-    // ground 20 + 0.14 x (y - 0): 25.88 at the inlet, 21.12 at the outfall. 12 in at the inlet and 4.1075 in of pipe: 24.538;
-    // 44 ft before the outfall a grade under the taper of the last 10 ft allows no more than 24.5
+    // the ground rises from 21.12 at the outfall by 0.14 ft a foot; 10 ft before it cover of 6 in is asked and 4.1075 in of pipe
+    // lie under it, 21.12 + 1.4 - 0.8423; an even grade through that point is 0.05577, over 44 ft 2.454; it may end in the
+    // hundredth below
     @Test
-    void theLineIsAsHighAsCoverAtTheInletLetsIt() {
-        assertThat(invertAtInlet(SmallLots.falling(14)).orElseThrow()).isCloseTo(24.53, within(0.03));
+    void theLineIsAsHighAsCoverBeforeTheLastRunLetsIt() {
+        double outfall = groundAtOutfall();
+
+        assertThat(outfall).isCloseTo(21.12, within(0.001));
+        assertThat(invertAtInlet(SmallLots.falling(14)).orElseThrow()).isCloseTo(21.12 + 2.454, within(0.08));
+    }
+
+    private static double groundAtOutfall() {
+        return SmallLots.analysis(SmallLots.falling(14), BOOK)
+                        .ground()
+                        .orElseThrow()
+                        .elevationAt(new Coordinate(24 * FOOT, 8 * FOOT))
+                        .orElseThrow()
+                        .metres()
+                / FOOT;
     }
 
     @Test
