@@ -131,7 +131,12 @@ final class CheckCommand implements Callable<Integer> {
         Review review = Reviewer.review(analysis, book, today);
         RemedySearch search = remedies.orElse(sites.size() > 1 ? RemedySearch.none : RemedySearch.each);
         Report report = new Report(
-                analysis, place.spoken(), book, review, search.in(analysis, book, review, today), Outlook.of(analysis, book));
+                analysis,
+                place.spoken(),
+                book,
+                review,
+                search.in(analysis, book, review, today),
+                Outlook.of(analysis, book));
         reports.ifPresent(each -> each.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();

@@ -45,9 +45,12 @@ final class ProposalFolder {
      * @throws UnusableInput if it cannot be written to, lies inside of the site, or holds what is no proposal
      */
     static ProposalFolder prepare(Path folder, Path submitted) {
-        if (folder.toAbsolutePath().normalize().startsWith(submitted.toAbsolutePath().normalize())) {
+        if (folder.toAbsolutePath()
+                .normalize()
+                .startsWith(submitted.toAbsolutePath().normalize())) {
             throw new UnusableInput(
-                    Place.of(folder.toString()), "lies inside of the site " + submitted + "; write proposals elsewhere");
+                    Place.of(folder.toString()),
+                    "lies inside of the site " + submitted + "; write proposals elsewhere");
         }
         try {
             Files.createDirectories(folder);
@@ -131,7 +134,12 @@ final class ProposalFolder {
                 });
         ReportFolder.prepare(folder.resolve(REPORTS), List.of(place), formats, settings)
                 .write(new Report(
-                        analysis, county, book, review, Remedies.NONE, Outlook.of(analysis, book).beside(plan)));
+                        analysis,
+                        county,
+                        book,
+                        review,
+                        Remedies.NONE,
+                        Outlook.of(analysis, book).beside(plan)));
     }
 
     private static void delete(Path tree) throws IOException {

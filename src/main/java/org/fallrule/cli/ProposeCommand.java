@@ -40,9 +40,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "propose",
         mixinStandardHelpOptions = true,
-        description = "Looks for a line from every inlet of a plan to a legal outfall that meets every binding rule: its way,"
-                + " grades, sizes and cleanouts, proved by a check. At most three that clearly differ, each with what it"
-                + " takes to build.",
+        description =
+                "Looks for a line from every inlet of a plan to a legal outfall that meets every binding rule: its way,"
+                        + " grades, sizes and cleanouts, proved by a check. At most three that clearly differ, each with what it"
+                        + " takes to build.",
         footer = {
             "",
             "Exit code: 0 a line is proposed, 1 none was found, 2 the input or the command could not be",
@@ -81,7 +82,10 @@ final class ProposeCommand implements Callable<Integer> {
     @Mixin
     private BookOptions books = new BookOptions();
 
-    @Option(names = "--today", paramLabel = "DATE", description = "The day on which rules are in force. Default: today.")
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            description = "The day on which rules are in force. Default: today.")
     private LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
     @Override

@@ -72,7 +72,8 @@ final class Daylight implements LineSearch.Ends<Double> {
                     && locator.locate(there) == Location.INTERIOR
                     && falls(from, direction, length, level, ground.get())) {
                 double depth = (heights.ground(from).orElseThrow() - level) / 2;
-                ends.add(new LineSearch.Last<>(List.of(there), cost + field.trenchPerMetre(depth) * length, ground.get()));
+                ends.add(new LineSearch.Last<>(
+                        List.of(there), cost + field.trenchPerMetre(depth) * length, ground.get()));
             }
             last = there;
         }

@@ -83,13 +83,18 @@ final class Field {
         blocked.forEach(area -> barred.add(Area.of(area)));
         analysis.site().features(Role.BUILDING).forEach(building -> building(building.geometry()));
         rules.corridors(pipe, SQUAREST)
-                .forEach(each -> strips.add(new Strip(each, segments(each.utility().geometry()))));
-        analysis.site().features(Role.UTILITY).forEach(utility -> utilities.add(new Line(
-                utility,
-                segments(utility.geometry()),
-                noted.handDig(pipe, utility).orElse(0.0))));
-        analysis.site().features(Role.TREE).forEach(tree -> noted.rootZone(tree)
-                .ifPresent(radius -> roots.add(Area.of(tree.geometry().buffer(radius)))));
+                .forEach(each ->
+                        strips.add(new Strip(each, segments(each.utility().geometry()))));
+        analysis.site()
+                .features(Role.UTILITY)
+                .forEach(utility -> utilities.add(new Line(
+                        utility,
+                        segments(utility.geometry()),
+                        noted.handDig(pipe, utility).orElse(0.0))));
+        analysis.site()
+                .features(Role.TREE)
+                .forEach(tree -> noted.rootZone(tree)
+                        .ifPresent(radius -> roots.add(Area.of(tree.geometry().buffer(radius)))));
     }
 
     private void building(Geometry building) {
@@ -181,7 +186,10 @@ final class Field {
     }
 
     private boolean isPaved(Coordinate place) {
-        return analysis.surfaces().at(place).filter(above -> !above.equals("lawn")).isPresent();
+        return analysis.surfaces()
+                .at(place)
+                .filter(above -> !above.equals("lawn"))
+                .isPresent();
     }
 
     /** What a metre of trench costs whose pipe's invert lies so many metres under the ground. */

@@ -75,10 +75,12 @@ public final class Proposer {
         Place site = Place.of(analysis.site().id());
         List<String> lacking = book.locality().laying().lacking();
         if (!lacking.isEmpty()) {
-            throw new UnusableInput(site, "no rule book says " + String.join(", ", lacking) + "; a line is laid by these");
+            throw new UnusableInput(
+                    site, "no rule book says " + String.join(", ", lacking) + "; a line is laid by these");
         }
         if (analysis.site().ownLot().isEmpty()) {
-            throw new UnusableInput(site, "does not say which lot is its own; supply the lot layer, one lot with own = true");
+            throw new UnusableInput(
+                    site, "does not say which lot is its own; supply the lot layer, one lot with own = true");
         }
         if (analysis.ground().isEmpty()) {
             throw new UnusableInput(site, "has no ground; supply a spot layer: spot elevations all over the lot");
@@ -114,7 +116,8 @@ public final class Proposer {
         double apart = laying.metres(Laying.Measure.APART);
         Difference outfall = Difference.ofOutfall(found, apart);
         return first(outfall, Set.of())
-                .or(() -> first(Difference.ofSide(found, analysis.site(), laying.metres(Laying.Measure.GRID)), Set.of()));
+                .or(() ->
+                        first(Difference.ofSide(found, analysis.site(), laying.metres(Laying.Measure.GRID)), Set.of()));
     }
 
     private Optional<Proposal> first(Difference difference, Set<String> leftOut) {
@@ -167,8 +170,9 @@ public final class Proposer {
 
     /** Where no rule stands in the way alone: of the rules on where an outfall stands and on fall, every two that do together. */
     private List<Hindrance> pairs(List<Rule> rules) {
-        List<Rule> ofPlace =
-                rules.stream().filter(rule -> PLACE.contains(rule.check().name())).toList();
+        List<Rule> ofPlace = rules.stream()
+                .filter(rule -> PLACE.contains(rule.check().name()))
+                .toList();
         List<Hindrance> pairs = new ArrayList<>();
         for (int i = 0; i < ofPlace.size(); i++) {
             for (Rule other : ofPlace.subList(i + 1, ofPlace.size())) {

@@ -111,7 +111,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
 
     /** An outfall as the plan has it, or one in daylight, standing at a place. */
     static Feature outfall(SiteAnalysis analysis, Coordinate place, double level) {
-        Optional<Feature> drawn = analysis.site().features(Role.OUTFALL).stream().findFirst();
+        Optional<Feature> drawn =
+                analysis.site().features(Role.OUTFALL).stream().findFirst();
         Attributes attributes = Attributes.none()
                 .with(Attribute.KIND, "daylight")
                 .with(Attribute.STATUS, "proposed")
@@ -132,7 +133,11 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
 
     private static Feature at(Role role, String id, Coordinate place, Attributes attributes) {
         return new Feature(
-                role, id, GEOMETRY.createPoint(place), attributes, Place.of(role.word() + ".geojson").feature(id));
+                role,
+                id,
+                GEOMETRY.createPoint(place),
+                attributes,
+                Place.of(role.word() + ".geojson").feature(id));
     }
 
     /** Where some rules let an outfall or basin stand, on ground low enough for it. */
@@ -141,8 +146,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
         List<Geometry> barred = BarredGround.of(analysis, rules, probe, surely).stream()
                 .map(BarredGround.Barred::area)
                 .toList();
-        Geometry free = lot.difference(
-                GEOMETRY.createGeometryCollection(barred.toArray(new Geometry[0])).union());
+        Geometry free = lot.difference(GEOMETRY.createGeometryCollection(barred.toArray(new Geometry[0]))
+                .union());
         Geometry low = probe.role() == Role.OUTFALL
                 ? lowEnough(analysis, laying, rules, lot, surely)
                 : hollows(analysis, rules, lot).difference(buildings(analysis));
@@ -172,11 +177,14 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             heights.atInlet(place).ifPresent(level -> starts.add(new Coordinate(place.x, place.y, level)));
         }
         double slope = heights.leastSlope();
-        return LowGround.of(lot.getEnvelopeInternal(), LOOK, place -> ground.at(place)
-                .map(level -> starts.stream()
-                        .mapToDouble(start -> level + slope * start.distance(place) - start.getZ())
-                        .max()
-                        .orElse(-1)));
+        return LowGround.of(
+                lot.getEnvelopeInternal(),
+                LOOK,
+                place -> ground.at(place)
+                        .map(level -> starts.stream()
+                                .mapToDouble(start -> level + slope * start.distance(place) - start.getZ())
+                                .max()
+                                .orElse(-1)));
     }
 
     private static Geometry hollows(SiteAnalysis analysis, List<Rule> rules, Geometry lot) {
@@ -223,7 +231,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
         List<Feature> probes = probes(probe, area);
         List<Feature> standing = Probing.meeting(analysis, others, probes);
         Geometry[] squares = standing.stream()
-                .map(each -> ((Point) each.geometry()).getEnvelope().buffer(LOOK / 2).getEnvelope())
+                .map(each ->
+                        ((Point) each.geometry()).getEnvelope().buffer(LOOK / 2).getEnvelope())
                 .toArray(Geometry[]::new);
         return area.intersection(GEOMETRY.createGeometryCollection(squares).union());
     }
@@ -237,8 +246,7 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
     private static List<Feature> probes(Feature probe, Geometry area) {
         List<Feature> probes = new ArrayList<>();
         Envelope box = area.getEnvelopeInternal();
-        PreparedGeometry within =
-                PreparedGeometryFactory.prepare(area.buffer(LOOK / 2));
+        PreparedGeometry within = PreparedGeometryFactory.prepare(area.buffer(LOOK / 2));
         for (double x = box.getMinX(); x < box.getMaxX() + LOOK; x += LOOK) {
             for (double y = box.getMinY(); y < box.getMaxY() + LOOK; y += LOOK) {
                 Point place = GEOMETRY.createPoint(new Coordinate(x, y));

@@ -25,9 +25,22 @@ record Shown(boolean metric) {
     private static final double INCH = Unit.INCH.toSi();
     private static final double FOOT = Unit.FOOT.toSi();
     private static final List<String> WINDS = List.of(
-            "east", "east-north-east", "north-east", "north-north-east", "north", "north-north-west", "north-west",
-            "west-north-west", "west", "west-south-west", "south-west", "south-south-west", "south", "south-south-east",
-            "south-east", "east-south-east");
+            "east",
+            "east-north-east",
+            "north-east",
+            "north-north-east",
+            "north",
+            "north-north-west",
+            "north-west",
+            "west-north-west",
+            "west",
+            "west-south-west",
+            "south-west",
+            "south-south-west",
+            "south",
+            "south-south-east",
+            "south-east",
+            "east-south-east");
 
     /** The directions in plan that a thing is moved in. */
     static final int DIRECTIONS = WINDS.size();
@@ -105,7 +118,8 @@ record Shown(boolean metric) {
             return seen.told().get();
         }
         String subject = seen.subject().map(Feature::spoken).orElse("the plan");
-        String about = seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+        String about =
+                seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
         String measured = seen.measured()
                 .map(Shown::measure)
                 .orElse(finding.outcome().spoken() + " " + finding.title().toLowerCase(Locale.ROOT));

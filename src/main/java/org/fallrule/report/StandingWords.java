@@ -58,8 +58,8 @@ public final class StandingWords {
         Coordinate at = place.getCentroid().getCoordinate();
         return site.ownLot()
                 .map(lot -> lot.geometry().getCentroid().getCoordinate())
-                .map(middle -> SIDES.get(Math.floorMod(
-                        Math.round(Math.atan2(at.y - middle.y, at.x - middle.x) / EIGHTH), SIDES.size())))
+                .map(middle -> SIDES.get(
+                        Math.floorMod(Math.round(Math.atan2(at.y - middle.y, at.x - middle.x) / EIGHTH), SIDES.size())))
                 .orElse("lot");
     }
 }

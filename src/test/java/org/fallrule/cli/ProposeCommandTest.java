@@ -12,8 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ProposeCommandTest {
     private static Ran propose(Object... words) {
-        return Ran.command(Stream.concat(
-                        Stream.of("propose", "--today", "2026-06-01"), Arrays.stream(words))
+        return Ran.command(Stream.concat(Stream.of("propose", "--today", "2026-06-01"), Arrays.stream(words))
                 .toArray());
     }
 

@@ -63,8 +63,8 @@ class EveryLineTest {
         Laying laying = book.locality().laying();
         Stock stock = new Stock(laying);
         LineRules rules = new LineRules(analysis, book.rules(), false);
-        Sizing sizing = new Sizing(
-                analysis, rules, stock, new Grading(analysis, rules, rules, stock, new Ground(analysis)));
+        Sizing sizing =
+                new Sizing(analysis, rules, stock, new Grading(analysis, rules, rules, stock, new Ground(analysis)));
         Feature inlet = analysis.site().features(Role.INLET).get(0);
         List<Laid> laid = new ArrayList<>();
         for (List<Coordinate> way : ways(analysis, laying, inlet)) {
@@ -73,7 +73,8 @@ class EveryLineTest {
         }
         return laid.stream()
                 .sorted(Comparator.comparingDouble(Laid::cost))
-                .filter(each -> !Reviewer.review(each.analysis(), book, SmallLots.TODAY).failsPlan())
+                .filter(each ->
+                        !Reviewer.review(each.analysis(), book, SmallLots.TODAY).failsPlan())
                 .map(Laid::cost)
                 .findFirst();
     }
@@ -82,8 +83,7 @@ class EveryLineTest {
 
     private static Laid laid(SiteAnalysis analysis, Laying laying, Stock stock, LineRules rules, Grades grades) {
         List<Coordinate> cleanouts = Cleanouts.of(grades.drain(), rules, stock.pipe(stock.smallest()));
-        SiteAnalysis with =
-                analysis.with(new ProposedSite(analysis, stock, grades).with(cleanouts, Optional.empty()));
+        SiteAnalysis with = analysis.with(new ProposedSite(analysis, stock, grades).with(cleanouts, Optional.empty()));
         return new Laid(with, Quantities.of(with, stock, rules, laying).cost(laying));
     }
 
@@ -101,9 +101,10 @@ class EveryLineTest {
 
     /** No line is proposed under a building, though no rule of these says so. */
     private static Geometry buildings(SiteAnalysis analysis) {
-        return new GeometryFactory().buildGeometry(analysis.site().features(Role.BUILDING).stream()
-                .map(Feature::geometry)
-                .toList());
+        return new GeometryFactory()
+                .buildGeometry(analysis.site().features(Role.BUILDING).stream()
+                        .map(Feature::geometry)
+                        .toList());
     }
 
     private static void extend(

@@ -24,16 +24,18 @@ class GradingTest {
         SiteAnalysis analysis = SmallLots.analysis(plan, BOOK);
         LineRules rules = new LineRules(analysis, BOOK.rules(), false);
         Feature inlet = analysis.site().features(Role.INLET).get(0);
-        Drain drain = Drain.of(
-                inlet, List.of(new Coordinate(24 * FOOT, 52 * FOOT), new Coordinate(24 * FOOT, 8 * FOOT)));
+        Drain drain =
+                Drain.of(inlet, List.of(new Coordinate(24 * FOOT, 52 * FOOT), new Coordinate(24 * FOOT, 8 * FOOT)));
         Stock stock = new Stock(BOOK.locality().laying());
         return new Grading(analysis, rules, rules, stock, new Ground(analysis))
                 .of(drain, Map.of())
                 .map(grades -> grades.level(0).level() / FOOT);
     }
 
-    // the ground rises from 21.12 at the outfall by 0.14 ft a foot; 10 ft before it cover of 6 in is asked and 4.1075 in of pipe
-    // lie under it, 21.12 + 1.4 - 0.8423; an even grade through that point is 0.05577, over 44 ft 2.454; it may end in the
+    // the ground rises from 21.12 at the outfall by 0.14 ft a foot; 10 ft before it cover of 6 in is asked and 4.1075
+    // in of pipe
+    // lie under it, 21.12 + 1.4 - 0.8423; an even grade through that point is 0.05577, over 44 ft 2.454; it may end in
+    // the
     // hundredth below
     @Test
     void theLineIsAsHighAsCoverBeforeTheLastRunLetsIt() {
@@ -58,7 +60,8 @@ class GradingTest {
         assertThat(invertAtInlet(SmallLots.falling(2))).isEmpty();
     }
 
-    // a main 28 ft behind the front, its top 1 ft deep at 22.92 there: too shallow to pass over by 12 in, so the line goes under:
+    // a main 28 ft behind the front, its top 1 ft deep at 22.92 there: too shallow to pass over by 12 in, so the line
+    // goes under:
     // top of pipe 12 in below its bottom (1 in thick), invert 22.92 - 0.0833 - 1 - 0.3423 = 21.495
     @Test
     void whereItDoesNotComeOverAUtilityItIsLaidUnderIt() {

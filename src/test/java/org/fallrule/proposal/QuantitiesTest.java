@@ -92,10 +92,8 @@ class QuantitiesTest {
                         "invert_down = 7 ft")
                 .with(Role.OUTFALL, "OF", "POINT (60 0)"));
 
-        assertThat(take.fittings()).containsOnly(
-                Map.entry("45 degree bend", 1),
-                Map.entry("wye", 1),
-                Map.entry("increaser", 1));
+        assertThat(take.fittings())
+                .containsOnly(Map.entry("45 degree bend", 1), Map.entry("wye", 1), Map.entry("increaser", 1));
     }
 
     @Test

@@ -59,7 +59,9 @@ class StandingGroundTest {
             boolean isInside = inside.intersects(GEOMETRY.createPoint(place));
             if (isInside) {
                 met++;
-                assertThat(against(analysis, book, place)).as("inside at " + place).isEmpty();
+                assertThat(against(analysis, book, place))
+                        .as("inside at " + place)
+                        .isEmpty();
             } else if (area.distance(GEOMETRY.createPoint(place)) > EDGE) {
                 boolean barred = !against(analysis, book, place).isEmpty();
                 assertThat(barred || isTooHigh(analysis, place, 0.02))
@@ -79,7 +81,8 @@ class StandingGroundTest {
         SiteAnalysis moved = analysis.with(ProposedSite.withLayers(analysis.site(), layers));
         return Reviewer.review(moved, book, SmallLots.TODAY).findings().stream()
                 .filter(finding -> finding.weight() == Weight.MUST && BY_PLACE.contains(finding.check()))
-                .filter(finding -> finding.observation().subject().map(Feature::role).equals(Optional.of(Role.OUTFALL)))
+                .filter(finding ->
+                        finding.observation().subject().map(Feature::role).equals(Optional.of(Role.OUTFALL)))
                 .filter(finding -> finding.outcome() == Outcome.FAILS || finding.outcome() == Outcome.BORDERLINE)
                 .map(Finding::rule)
                 .toList();
@@ -109,8 +112,7 @@ class StandingGroundTest {
     @Test
     void onAPlaneThatFallsSteeplyOnlyTheSetbacksCount() {
         RuleBook book = SmallLots.book(8);
-        StandingGround ground = StandingGround.ofOutfall(
-                        SmallLots.analysis(SmallLots.falling(14), book), book)
+        StandingGround ground = StandingGround.ofOutfall(SmallLots.analysis(SmallLots.falling(14), book), book)
                 .orElseThrow();
 
         Envelope box = ground.area().getEnvelopeInternal();
@@ -133,7 +135,8 @@ class StandingGroundTest {
     void withoutGroundOrLotNothingIsSaid() {
         RuleBook book = SmallLots.book(8);
 
-        assertThat(StandingGround.ofOutfall(SmallLots.analysis(PlanInFeet.plan(), book), book)).isEmpty();
+        assertThat(StandingGround.ofOutfall(SmallLots.analysis(PlanInFeet.plan(), book), book))
+                .isEmpty();
     }
 
     @Test
@@ -142,7 +145,8 @@ class StandingGroundTest {
         PlanInFeet plan = SmallLots.falling(14)
                 .with(Role.WALK, "W2", "POLYGON ((0 0, 48 0, 48 64, 0 64, 0 0))", "access = public");
 
-        StandingGround ground = StandingGround.ofOutfall(SmallLots.analysis(plan, book), book).orElseThrow();
+        StandingGround ground =
+                StandingGround.ofOutfall(SmallLots.analysis(plan, book), book).orElseThrow();
 
         assertThat(ground.area().isEmpty()).isTrue();
         assertThat(ground.barring()).extracting(rule -> rule.id()).contains("outfall-walk-setback");

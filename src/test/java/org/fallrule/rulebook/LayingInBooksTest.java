@@ -56,11 +56,21 @@ class LayingInBooksTest {
     void whatCannotBeUsedIsSaidWithItsLine() {
         List<Fault> faults = new ArrayList<>();
 
-        read("laying:\n  grid: 0 ft\n  bedding: 4 mugs\n  mound: 2 in\ncost:\n  each_fitting: 1\n  basis: {kind: practice}\n", faults);
+        read(
+                "laying:\n  grid: 0 ft\n  bedding: 4 mugs\n  mound: 2 in\ncost:\n  each_fitting: 1\n  basis: {kind: practice}\n",
+                faults);
 
-        assertThat(faults).extracting(Fault::toString).anySatisfy(says -> assertThat(says).contains("book.yaml:2", "is nothing"));
-        assertThat(faults).extracting(Fault::toString).anySatisfy(says -> assertThat(says).contains("book.yaml:3"));
-        assertThat(faults).extracting(Fault::toString).anySatisfy(says -> assertThat(says).contains("mound"));
-        assertThat(faults).extracting(Fault::toString).anySatisfy(says -> assertThat(says).contains("has no basis"));
+        assertThat(faults)
+                .extracting(Fault::toString)
+                .anySatisfy(says -> assertThat(says).contains("book.yaml:2", "is nothing"));
+        assertThat(faults)
+                .extracting(Fault::toString)
+                .anySatisfy(says -> assertThat(says).contains("book.yaml:3"));
+        assertThat(faults)
+                .extracting(Fault::toString)
+                .anySatisfy(says -> assertThat(says).contains("mound"));
+        assertThat(faults)
+                .extracting(Fault::toString)
+                .anySatisfy(says -> assertThat(says).contains("has no basis"));
     }
 }

@@ -23,8 +23,7 @@ public final class FindingsGeoJson {
                 "FeatureCollection",
                 "features",
                 Stream.concat(
-                                report.review().findings().stream()
-                                        .map(finding -> feature(report, finding, shapes)),
+                                report.review().findings().stream().map(finding -> feature(report, finding, shapes)),
                                 new StandingTree(report).features().stream())
                         .toList()));
     }

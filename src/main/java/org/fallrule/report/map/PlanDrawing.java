@@ -82,15 +82,13 @@ public final class PlanDrawing {
                 .filter(each -> each.role() == Role.OUTFALL)
                 .map(each -> shown.of(each.area()))
                 .filter(area -> !area.isEmpty())
-                .forEach(area -> ground.add(
-                        new Shape.Area(Look.OUTFALL_GROUND, area, Look.OUTFALL_GROUND.legend())));
+                .forEach(area -> ground.add(new Shape.Area(Look.OUTFALL_GROUND, area, Look.OUTFALL_GROUND.legend())));
         List<Shape> before = new ArrayList<>();
         report.outlook().submitted().stream()
                 .flatMap(site -> site.features(Role.PIPE).stream())
                 .map(pipe -> shown.of(pipe.geometry()))
                 .filter(line -> !line.isEmpty())
-                .forEach(line -> before.add(
-                        new Shape.Line(Look.SUBMITTED_PIPE, line, Look.SUBMITTED_PIPE.legend())));
+                .forEach(line -> before.add(new Shape.Line(Look.SUBMITTED_PIPE, line, Look.SUBMITTED_PIPE.legend())));
         return Stream.of(new DrawingLayer("may_stand", ground), new DrawingLayer("submitted", before))
                 .filter(layer -> !layer.shapes().isEmpty())
                 .toList();

@@ -32,7 +32,9 @@ public final class ProposalJson {
             all.add(proposal(proposal, "proposal-" + (all.size() + 1)));
         }
         tree.put("proposals", all);
-        tree.put("in_the_way", proposals.hindrances().stream().map(ProposalJson::hindrance).toList());
+        tree.put(
+                "in_the_way",
+                proposals.hindrances().stream().map(ProposalJson::hindrance).toList());
         tree.put("cautions", Cautions.in(book.locality().climate()));
         return JsonWriter.write(tree);
     }
@@ -58,7 +60,9 @@ public final class ProposalJson {
         tree.put("apron_m", rounded(proposal.apron().metres()));
         tree.put(
                 "pipes",
-                proposal.analysis().network().runs().stream().map(ProposalJson::run).toList());
+                proposal.analysis().network().runs().stream()
+                        .map(ProposalJson::run)
+                        .toList());
         tree.put("advice_missed", rules(proposal.adviceMissed()));
         tree.put("open", rules(proposal.open()));
         return tree;

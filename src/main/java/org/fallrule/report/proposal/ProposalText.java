@@ -54,8 +54,10 @@ public final class ProposalText {
         line("");
         line("In its way:");
         for (Hindrance hindrance : hindrances) {
-            paragraph("  ", hindrance.rule() + ": " + hindrance.title() + " (" + hindrance.setBy().fileAndLine() + "): "
-                    + hindrance.spoken());
+            paragraph(
+                    "  ",
+                    hindrance.rule() + ": " + hindrance.title() + " ("
+                            + hindrance.setBy().fileAndLine() + "): " + hindrance.spoken());
         }
         if (alwaysFail(hindrances)) {
             line("");

@@ -34,7 +34,8 @@ final class ProposalWords {
                         + " of stone around the pipe, " + Printed.of(take.spoil(), Unit.CUBIC_YARD)
                         + " to haul off, all in place"));
         rows.add(new Row("care", care(take)));
-        rows.add(new Row("cost", String.format(Locale.ROOT, "%.1f", proposal.cost()) + " by the weights of the rule book"));
+        rows.add(new Row(
+                "cost", String.format(Locale.ROOT, "%.1f", proposal.cost()) + " by the weights of the rule book"));
         rows.add(new Row("advice", named(proposal.adviceMissed(), "all advice is met", "not met: ")));
         rows.add(new Row("open", named(proposal.open(), "nothing", "")));
         return rows;
@@ -45,7 +46,8 @@ final class ProposalWords {
         String stone = proposal.apron().metres() > 0
                 ? ", a stone apron " + Printed.of(proposal.apron(), Unit.FOOT) + " long below it"
                 : "";
-        return outfall.id() + " in the " + StandingWords.side(outfall.geometry(), proposal.analysis().site()) + stone;
+        return outfall.id() + " in the "
+                + StandingWords.side(outfall.geometry(), proposal.analysis().site()) + stone;
     }
 
     private static String pipe(Quantities take) {
@@ -66,13 +68,15 @@ final class ProposalWords {
 
     private static String care(Quantities take) {
         return "crosses " + take.crossings() + (take.crossings() == 1 ? " utility, " : " utilities, ")
-                + Printed.feet(take.handDig().metres()) + " dug by hand, " + Printed.feet(take.roots().metres())
+                + Printed.feet(take.handDig().metres()) + " dug by hand, "
+                + Printed.feet(take.roots().metres())
                 + " among roots, " + Printed.feet(take.paving().metres()) + " under paving";
     }
 
     private static String named(List<Finding> findings, String none, String before) {
         Set<String> rules = new TreeSet<>();
-        findings.forEach(finding -> rules.add(finding.rule() + " (" + finding.outcome().spoken() + ")"));
+        findings.forEach(
+                finding -> rules.add(finding.rule() + " (" + finding.outcome().spoken() + ")"));
         return rules.isEmpty() ? none : before + String.join(", ", rules);
     }
 }
