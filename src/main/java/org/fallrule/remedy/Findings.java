@@ -71,7 +71,7 @@ final class Findings {
     private static double shortfall(Finding finding) {
         Optional<Measured> measured = finding.observation().measured();
         return measured.flatMap(Measured::limit)
-                .map(limit -> limit.shortfall(measured.orElseThrow().value()))
+                .map(limit -> Math.max(0, limit.shortfall(measured.orElseThrow().value())))
                 .orElse(0.0);
     }
 }

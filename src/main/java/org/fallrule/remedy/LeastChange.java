@@ -1,5 +1,6 @@
 package org.fallrule.remedy;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -47,20 +48,23 @@ final class LeastChange {
 
     /** The change that is offered for a finding that fails or is borderline, or why none is. */
     Remedied of(Finding finding) {
-        Optional<TradeOff> first = Optional.empty();
+        List<TradeOff> tradeOffs = new ArrayList<>();
         for (Remedy kind : KINDS) {
             for (Candidate candidate :
                     candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
                 Change change = candidate.least().change();
                 Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
                 if (drawback.isEmpty()) {
-                    return new Remedied(finding, change.says(), Optional.of(change));
+                    return Remedied.proved(finding, change);
                 }
-                first = first.or(() -> Optional.of(new TradeOff(change, drawback.get())));
+                tradeOffs.add(new TradeOff(change, drawback.get()));
             }
         }
-        String why = first.map(off -> off.says(trial.submitted())).orElseGet(() -> none(finding));
-        return new Remedied(finding, why, Optional.empty());
+        return tradeOffs.stream()
+                .min(Comparator.comparingInt(TradeOff::badness))
+                .map(least -> Remedied.unproved(
+                        finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
+                .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, none(finding)));
     }
 
     private static String none(Finding finding) {
@@ -69,6 +73,10 @@ final class LeastChange {
         }
         if (finding.check().equals("stated")) {
             return "no change of the drain helps: the plan has to show it";
+        }
+        if (!finding.observation().missing().isEmpty()) {
+            return "none of the changes tried passes while this is not known: "
+                    + finding.observation().missing().get(0).what();
         }
         return finding.outcome() == Outcome.BORDERLINE
                 ? "none of the changes tried passes; a better survey, or a test hole where a utility is in question, would"

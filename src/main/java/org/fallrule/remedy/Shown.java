@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
@@ -25,22 +26,9 @@ record Shown(boolean metric) {
     private static final double INCH = Unit.INCH.toSi();
     private static final double FOOT = Unit.FOOT.toSi();
     private static final List<String> WINDS = List.of(
-            "east",
-            "east-north-east",
-            "north-east",
-            "north-north-east",
-            "north",
-            "north-north-west",
-            "north-west",
-            "west-north-west",
-            "west",
-            "west-south-west",
-            "south-west",
-            "south-south-west",
-            "south",
-            "south-south-east",
-            "south-east",
-            "east-south-east");
+            "east", "east-north-east", "north-east", "north-north-east", "north", "north-north-west", "north-west",
+            "west-north-west", "west", "west-south-west", "south-west", "south-south-west", "south", "south-south-east",
+            "south-east", "east-south-east");
 
     /** The directions in plan that a thing is moved in. */
     static final int DIRECTIONS = WINDS.size();
@@ -118,8 +106,10 @@ record Shown(boolean metric) {
             return seen.told().get();
         }
         String subject = seen.subject().map(Feature::spoken).orElse("the plan");
-        String about =
-                seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+        String about = seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+        if (finding.outcome() == Outcome.CANNOT_TELL && !seen.missing().isEmpty()) {
+            return about + ": not known: " + seen.missing().get(0).what();
+        }
         String measured = seen.measured()
                 .map(Shown::measure)
                 .orElse(finding.outcome().spoken() + " " + finding.title().toLowerCase(Locale.ROOT));

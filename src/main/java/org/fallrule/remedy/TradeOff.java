@@ -3,7 +3,9 @@ package org.fallrule.remedy;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
+import org.fallrule.finding.Weight;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.PipeRun;
@@ -16,10 +18,21 @@ import org.fallrule.network.PipeRun;
  */
 record TradeOff(Change change, Drawback drawback) {
 
-    /** {@code "end the pipe 7.50 ft earlier" would pass it, but not the rest: no fall left: …}. */
+    /**
+     * How much speaks against it, to name the trade that may be worth it. A step at a junction comes of moving one pipe's end
+     * alone and tells little.
+     */
+    int badness() {
+        if (drawback instanceof Drawback.Worse worse) {
+            boolean step = worse.finding().check().equals("continuous_fall");
+            return (worse.finding().weight() == Weight.SHOULD ? 0 : 1) + (step ? 2 : 0);
+        }
+        return 4;
+    }
+
+    /** {@code end the pipe 7.50 ft earlier would pass this, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
     String says(SiteAnalysis submitted) {
-        return "nothing that was tried passes without harm elsewhere; " + change.says() + " would pass this, but then "
-                + harm(new Shown(submitted.site().metric()));
+        return change.says() + " would pass this, but then " + harm(new Shown(submitted.site().metric()));
     }
 
     private String harm(Shown shown) {
@@ -46,7 +59,8 @@ record TradeOff(Change change, Drawback drawback) {
     }
 
     private static String told(PipeRun run, Shown shown) {
-        return shown.height(run.fall().map(fall -> fall.metres()).orElse(0.0)) + " over "
+        double fall = run.fall().map(Length::metres).orElse(0.0);
+        return (fall > 0 ? "" : "no fall is left: ") + shown.height(fall) + " over "
                 + shown.plan(run.length().metres()) + " of " + run.pipe().spoken() + " is ";
     }
 }

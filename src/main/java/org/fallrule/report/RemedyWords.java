@@ -18,7 +18,13 @@ public final class RemedyWords {
     }
 
     private static Fact fact(Remedied remedied) {
-        return new Fact(remedied.proved() ? "would pass" : "no remedy", sentence(remedied.says()));
+        String name =
+                switch (remedied.kind()) {
+                    case PROVED -> "would pass";
+                    case TRADE_OFF -> "trade-off";
+                    case NONE -> "no remedy";
+                };
+        return new Fact(name, sentence(remedied.says()));
     }
 
     /** The same in one line: {@code Would pass: lower the outfall invert by 0.18 ft.} */

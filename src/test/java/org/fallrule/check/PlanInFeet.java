@@ -61,6 +61,14 @@ public final class PlanInFeet {
         return with(role, new Layer.Supplied(features, List.of(origin.file())));
     }
 
+    /** The plan without one of its features. */
+    public PlanInFeet without(Role role, String id) {
+        List<Feature> left = site().features(role).stream()
+                .filter(feature -> !feature.id().equals(id))
+                .toList();
+        return with(role, new Layer.Supplied(left, List.of(role.word() + ".geojson")));
+    }
+
     /** The plan with spot elevations: {@code x y z, x y z}. */
     public PlanInFeet spots(String places) {
         PlanInFeet plan = this;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
@@ -60,7 +61,9 @@ final class PageBuilder {
                 report.verdict(),
                 !report.review().failsPlan() && !report.review().leavesOpen(),
                 report.review().failsPlan(),
-                SiteFacts.of(report).stream().map(FindingView::shown).toList(),
+                Stream.concat(SiteFacts.of(report).stream(), RemedyWords.jointFact(report).stream())
+                        .map(FindingView::shown)
+                        .toList(),
                 counts(),
                 FailingRule.in(open),
                 FilterChoices.of(report),

@@ -72,6 +72,7 @@ public enum Look {
                     .edged("#a3391c", "#f0937a", 1.4)
                     .dashed("3 3")
                     .hatched(Ink.Hatch.DOTS)),
+    REMEDY("would pass", Ink.line("#0a6e6e", "#5fd3d3", 2.6).dashed("7 4")),
     MEASURED("measured here", Ink.line("#d9480f", "#ff9466", 11)),
     MEASURED_PLACE("measured here", Ink.area("none", "none").edged("#b3380a", "#ff9466", 3)),
     GROUND_LINE("ground", Ink.line("#5a4526", "#cdb48c", 2.6)),

@@ -67,6 +67,7 @@ public final class PlanDrawing {
                     .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
         layers.addAll(FeatureShapes.placeOf(Role.CONTOUR, layers), beside(view));
+        RemedyShapes.of(report).ifPresent(layers::add);
         List<Shape> badges = badges();
         if (!badges.isEmpty()) {
             layers.add(new DrawingLayer("findings", badges));

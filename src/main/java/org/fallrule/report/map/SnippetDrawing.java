@@ -54,6 +54,7 @@ public final class SnippetDrawing {
         limitLayer(view).ifPresent(layers::add);
         underlay(where).ifPresent(layers::add);
         features.stream().filter(layer -> !isGround(layer.name())).forEach(layers::add);
+        RemedyShapes.of(report, finding).ifPresent(layers::add);
         layers.add(new DrawingLayer("measured", measured(where, view)));
         String about = PlainText.clipped(Sentence.about(finding.observation()), 200);
         return new Drawing("Map of " + about, PlainText.clipped(Sentence.of(finding), 600), view, layers);

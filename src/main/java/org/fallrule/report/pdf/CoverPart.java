@@ -7,6 +7,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.fallrule.finding.Outcome;
 import org.fallrule.report.Fact;
+import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
 
@@ -55,6 +56,7 @@ final class CoverPart {
 
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>(SiteFacts.of(report));
+        RemedyWords.jointFact(report).ifPresent(facts::add);
         report.site().house().ifPresent(house -> facts.add(2, new Fact("house rules", house)));
         facts.add(new Fact("reviewed", settings.reviewed().toString()));
         return facts;

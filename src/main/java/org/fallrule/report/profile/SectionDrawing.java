@@ -83,6 +83,7 @@ public final class SectionDrawing {
         Envelope extent = new Envelope();
         List<Shape> shapes = new ArrayList<>(ground.shapes(scale));
         shapes.addAll(SectionPipes.shapes(line, scale));
+        shapes.addAll(SectionRemedies.shapes(report, line, scale));
         for (Shape shape : shapes) {
             if (shape instanceof Shape.Line path) {
                 extent.expandToInclude(path.path().getEnvelopeInternal());
@@ -123,6 +124,7 @@ public final class SectionDrawing {
         layers.add(new DrawingLayer("depth-unknown", crossings.unknown(scale, view.getMinY(), strip)));
         layers.add(new DrawingLayer("limit", new CoverLimits(report).shapes(line, scale)));
         layers.add(new DrawingLayer("pipe", SectionPipes.shapes(line, scale)));
+        layers.add(new DrawingLayer("remedy", SectionRemedies.shapes(report, line, scale)));
         layers.add(new DrawingLayer("ground", ground.shapes(scale)));
         layers.add(new DrawingLayer("structure", bars(scale)));
         layers.add(new DrawingLayer("utility", crossings.known(scale)));
