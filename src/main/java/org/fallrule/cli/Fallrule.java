@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
             BeginCommand.class,
             CompareCommand.class,
             GradeSheetCommand.class,
+            ProposeCommand.class,
             RulesCommand.class,
             ExplainCommand.class,
             CommandLine.HelpCommand.class

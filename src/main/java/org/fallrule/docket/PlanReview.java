@@ -34,6 +34,11 @@ public final class PlanReview {
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, books.day());
         return new Report(
-                analysis, place.spoken(), book, review, remedies.in(analysis, book, review, books.day()));
+                analysis,
+                place.spoken(),
+                book,
+                review,
+                remedies.in(analysis, book, review, books.day()),
+                remedies.outlook(analysis, book));
     }
 }

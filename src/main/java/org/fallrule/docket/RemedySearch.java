@@ -2,6 +2,7 @@ package org.fallrule.docket;
 
 import java.time.LocalDate;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.proposal.Outlook;
 import org.fallrule.remedy.Remedies;
 import org.fallrule.review.Review;
 import org.fallrule.rulebook.RuleBook;
@@ -21,5 +22,10 @@ public enum RemedySearch {
             case each -> Remedies.each(analysis, book, review, today);
             case joint -> Remedies.joint(analysis, book, review, today);
         };
+    }
+
+    /** Where an outfall and a basin may stand, where anything is looked for. */
+    Outlook outlook(SiteAnalysis analysis, RuleBook book) {
+        return this == none ? Outlook.NONE : Outlook.of(analysis, book);
     }
 }

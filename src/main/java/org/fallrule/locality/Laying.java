@@ -27,8 +27,7 @@ public record Laying(
         Map<Measure, Length> measures,
         Map<Weighed, Double> weights) {
 
-    public static final Laying UNSAID =
-            new Laying(Optional.empty(), Optional.empty(), List.of(), Map.of(), Map.of());
+    public static final Laying UNSAID = new Laying(Optional.empty(), Optional.empty(), List.of(), Map.of(), Map.of());
 
     public Laying {
         sizes = sizes.stream().sorted().toList();

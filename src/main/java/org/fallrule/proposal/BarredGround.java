@@ -80,17 +80,25 @@ final class BarredGround {
     }
 
     private void clearance(RuleKeys rule) {
-        rule.selection("from").filter(this::chooses).ifPresent(from -> others(rule, "to")
-                .forEach(other -> apart(rule, other, rule.limits("at_least").flatMap(limits -> asked(limits, probe)))));
-        rule.selection("to").filter(this::chooses).ifPresent(to -> others(rule, "from")
-                .forEach(other -> apart(rule, other, rule.limits("at_least").flatMap(limits -> asked(limits, other)))));
+        rule.selection("from")
+                .filter(this::chooses)
+                .ifPresent(from -> others(rule, "to")
+                        .forEach(other ->
+                                apart(rule, other, rule.limits("at_least").flatMap(limits -> asked(limits, probe)))));
+        rule.selection("to")
+                .filter(this::chooses)
+                .ifPresent(to -> others(rule, "from")
+                        .forEach(other ->
+                                apart(rule, other, rule.limits("at_least").flatMap(limits -> asked(limits, other)))));
         rule.selection("from")
                 .filter(this::chooses)
                 .flatMap(from -> rule.limits("at_most"))
                 .flatMap(limits -> asked(limits, probe))
-                .ifPresent(most -> bar(rule, around.difference(union(others(rule, "to").stream()
-                        .map(other -> outline(other).buffer(most + radius(other) - accuracy(other)))
-                        .toList()))));
+                .ifPresent(most -> bar(
+                        rule,
+                        around.difference(union(others(rule, "to").stream()
+                                .map(other -> outline(other).buffer(most + radius(other) - accuracy(other)))
+                                .toList()))));
     }
 
     private void apart(RuleKeys rule, Feature other, Optional<Double> least) {
@@ -114,9 +122,11 @@ final class BarredGround {
                 .filter(this::chooses)
                 .flatMap(subject -> rule.limits("reach_at_most"))
                 .flatMap(limits -> asked(limits, probe))
-                .ifPresent(reach -> bar(rule, around.difference(union(others(rule, "area").stream()
-                        .map(area -> area.geometry().buffer(reach - accuracy(area)))
-                        .toList()))));
+                .ifPresent(reach -> bar(
+                        rule,
+                        around.difference(union(others(rule, "area").stream()
+                                .map(area -> area.geometry().buffer(reach - accuracy(area)))
+                                .toList()))));
     }
 
     private void outside(RuleKeys rule) {
@@ -135,10 +145,14 @@ final class BarredGround {
     }
 
     private void roots(RuleKeys rule) {
-        if (probe.role() == Role.PIPE && rule.limits("inside_at_most").flatMap(limits -> asked(limits, probe)).isPresent()) {
-            others(rule, "of").forEach(tree -> rootRadius(rule, tree)
-                    .ifPresent(radius -> bar(
-                            rule, tree.geometry().buffer((radius + accuracy(tree)) * CHORD, ARC_SEGMENTS))));
+        if (probe.role() == Role.PIPE
+                && rule.limits("inside_at_most")
+                        .flatMap(limits -> asked(limits, probe))
+                        .isPresent()) {
+            others(rule, "of")
+                    .forEach(tree -> rootRadius(rule, tree)
+                            .ifPresent(radius -> bar(
+                                    rule, tree.geometry().buffer((radius + accuracy(tree)) * CHORD, ARC_SEGMENTS))));
         }
     }
 

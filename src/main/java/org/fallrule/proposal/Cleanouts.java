@@ -105,7 +105,12 @@ final class Cleanouts {
         double turn = 0;
         for (Drain.Reach before : drain.into(reach.up())) {
             List<Coordinate> axis = before.axis();
-            turn = Math.max(turn, turn(axis.get(axis.size() - 2), axis.get(axis.size() - 1), reach.axis().get(1)));
+            turn = Math.max(
+                    turn,
+                    turn(
+                            axis.get(axis.size() - 2),
+                            axis.get(axis.size() - 1),
+                            reach.axis().get(1)));
         }
         if (isTooMuch(turn, since)) {
             places.add(reach.axis().get(0));
@@ -115,9 +120,11 @@ final class Cleanouts {
     }
 
     private boolean isOpen(int place) {
-        return drain.places().get(place).inlet()
-                .filter(inlet -> !opened.isEmpty()
-                        && opened.stream().allMatch(each -> each.chooses(inlet) == Truth.TRUE))
+        return drain.places()
+                .get(place)
+                .inlet()
+                .filter(inlet ->
+                        !opened.isEmpty() && opened.stream().allMatch(each -> each.chooses(inlet) == Truth.TRUE))
                 .isPresent();
     }
 }

@@ -14,6 +14,9 @@ import org.locationtech.jts.geom.Location;
 final class Daylight implements LineSearch.Ends<Double> {
     private static final int DIRECTIONS = 8;
 
+    /** How closely, in metres, the last run is looked at. */
+    private static final double LOOK = 0.6;
+
     private final Field field;
     private final Heights heights;
     private final Lattice lattice;
@@ -49,13 +52,13 @@ final class Daylight implements LineSearch.Ends<Double> {
 
     private Envelope around(Coordinate place) {
         Envelope around = new Envelope(place);
-        around.expandBy(heights.lastRun(place));
+        around.expandBy(heights.lastRun(place) + 2 * lattice.spacing());
         return around;
     }
 
     private void along(Coordinate from, int direction, double level, double turn, List<LineSearch.Last<Double>> ends) {
         double step = lattice.step(direction);
-        double longest = heights.lastRun(from);
+        double longest = heights.lastRun(from) + step;
         double cost = turn;
         Coordinate last = from;
         for (double length = step; length <= longest; length += step) {
@@ -69,7 +72,8 @@ final class Daylight implements LineSearch.Ends<Double> {
                     && locator.locate(there) == Location.INTERIOR
                     && falls(from, direction, length, level, ground.get())) {
                 double depth = (heights.ground(from).orElseThrow() - level) / 2;
-                ends.add(new LineSearch.Last<>(List.of(there), cost + field.trenchPerMetre(depth) * length, ground.get()));
+                ends.add(new LineSearch.Last<>(
+                        List.of(there), cost + field.trenchPerMetre(depth) * length, ground.get()));
             }
             last = there;
         }
@@ -77,10 +81,11 @@ final class Daylight implements LineSearch.Ends<Double> {
 
     /** Whether a pipe that falls as it must comes out no lower than the ground at the outfall. */
     private boolean falls(Coordinate from, int direction, double length, double level, double ground) {
-        double step = lattice.step(direction);
+        int looks = (int) Math.ceil(length / LOOK);
+        double step = length / looks;
         double invert = level;
-        for (double on = step; on < length; on += step) {
-            Optional<Double> highest = heights.highest(lattice.along(from, direction, on), length - on);
+        for (int i = 1; i < looks; i++) {
+            Optional<Double> highest = heights.highest(lattice.along(from, direction, i * step), length - i * step);
             if (highest.isEmpty()) {
                 return false;
             }

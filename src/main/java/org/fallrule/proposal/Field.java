@@ -12,6 +12,7 @@ import org.fallrule.site.Role;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
@@ -31,9 +32,9 @@ final class Field {
 
     private final SiteAnalysis analysis;
     private final Heights heights;
-    private final Stock stock;
     private final Laying laying;
-    private final Length size;
+    private final double width;
+    private final double below;
     private final List<Area> barred = new ArrayList<>();
     private final List<Strip> strips = new ArrayList<>();
     private final List<Line> utilities = new ArrayList<>();
@@ -74,21 +75,26 @@ final class Field {
             List<Geometry> blocked) {
         this.analysis = analysis;
         this.heights = new Heights(ground, rules, stock, size);
-        this.stock = stock;
         this.laying = laying;
-        this.size = size;
+        this.width = stock.trench(size);
+        this.below = stock.below(size);
         Feature pipe = stock.pipe(size);
         BarredGround.of(analysis, asked, pipe, surely).forEach(each -> barred.add(Area.of(each.area())));
         blocked.forEach(area -> barred.add(Area.of(area)));
         analysis.site().features(Role.BUILDING).forEach(building -> building(building.geometry()));
         rules.corridors(pipe, SQUAREST)
-                .forEach(each -> strips.add(new Strip(each, segments(each.utility().geometry()))));
-        analysis.site().features(Role.UTILITY).forEach(utility -> utilities.add(new Line(
-                utility,
-                segments(utility.geometry()),
-                noted.handDig(pipe, utility).orElse(0.0))));
-        analysis.site().features(Role.TREE).forEach(tree -> noted.rootZone(tree)
-                .ifPresent(radius -> roots.add(Area.of(tree.geometry().buffer(radius)))));
+                .forEach(each ->
+                        strips.add(new Strip(each, segments(each.utility().geometry()))));
+        analysis.site()
+                .features(Role.UTILITY)
+                .forEach(utility -> utilities.add(new Line(
+                        utility,
+                        segments(utility.geometry()),
+                        noted.handDig(pipe, utility).orElse(0.0))));
+        analysis.site()
+                .features(Role.TREE)
+                .forEach(tree -> noted.rootZone(tree)
+                        .ifPresent(radius -> roots.add(Area.of(tree.geometry().buffer(radius)))));
     }
 
     private void building(Geometry building) {
@@ -107,10 +113,6 @@ final class Field {
         return segments;
     }
 
-    Length size() {
-        return size;
-    }
-
     Heights heights() {
         return heights;
     }
@@ -121,12 +123,13 @@ final class Field {
         int looks = Math.max(1, (int) Math.ceil(length / LOOK));
         LineSegment step = new LineSegment(from, to);
         for (int i = 0; i <= looks; i++) {
-            Coordinate place = step.pointAlong((double) i / looks);
-            if (heights.ground(place).isEmpty() || isBarred(place, inlet)) {
+            if (isBarred(step.pointAlong((double) i / looks), inlet)) {
                 return false;
             }
         }
-        return strips.stream().allMatch(strip -> passes(strip, step, inlet));
+        return strips.stream().allMatch(strip -> passes(strip, step, inlet))
+                && heights.ground(from).isPresent()
+                && heights.ground(to).isPresent();
     }
 
     private boolean isBarred(Coordinate place, Coordinate inlet) {
@@ -136,8 +139,8 @@ final class Field {
 
     private static boolean passes(Strip strip, LineSegment step, Coordinate inlet) {
         for (LineSegment axis : strip.axis) {
-            if (axis.distance(step) < strip.corridor.half()
-                    && angle(axis, step) < strip.corridor.least()
+            if (angle(axis, step) < strip.corridor.least()
+                    && axis.distance(step) < strip.corridor.half()
                     && axis.distance(inlet) >= strip.corridor.half()) {
                 return false;
             }
@@ -161,7 +164,7 @@ final class Field {
         for (Line line : utilities) {
             for (LineSegment axis : line.axis) {
                 byHand |= axis.distance(middle) < line.handDig;
-                crossings += axis.intersection(step) == null || touchesStart(axis, from) ? 0 : 1;
+                crossings += crosses(axis, step) ? 1 : 0;
             }
         }
         perFoot += byHand ? laying.weight(Laying.Weighed.HAND_DIG_PER_FOOT) : 0;
@@ -172,8 +175,10 @@ final class Field {
     }
 
     /** A crossing exactly where one step ends and the next begins is counted once. */
-    private static boolean touchesStart(LineSegment axis, Coordinate from) {
-        return axis.distance(from) < 1e-9;
+    private static boolean crosses(LineSegment axis, LineSegment step) {
+        return Envelope.intersects(axis.p0, axis.p1, step.p0, step.p1)
+                && axis.intersection(step) != null
+                && axis.distance(step.p0) > 1e-9;
     }
 
     private static boolean holds(List<Area> areas, Coordinate place) {
@@ -181,12 +186,15 @@ final class Field {
     }
 
     private boolean isPaved(Coordinate place) {
-        return analysis.surfaces().at(place).filter(above -> !above.equals("lawn")).isPresent();
+        return analysis.surfaces()
+                .at(place)
+                .filter(above -> !above.equals("lawn"))
+                .isPresent();
     }
 
     /** What a metre of trench costs whose pipe's invert lies so many metres under the ground. */
     double trenchPerMetre(double depth) {
-        double volume = stock.trench(size) * Math.max(0, depth + stock.below(size));
+        double volume = width * Math.max(0, depth + below);
         return volume / Unit.CUBIC_YARD.toSi() * laying.weight(Laying.Weighed.TRENCH_PER_CUBIC_YARD);
     }
 

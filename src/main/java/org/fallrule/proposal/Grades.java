@@ -43,7 +43,8 @@ record Grades(Drain drain, Map<Integer, Double> levels, Map<Drain.Reach, Length>
     Range level(Joins.Join.On join) {
         double fromUp = 0;
         for (int i = 1; i < join.piece(); i++) {
-            fromUp += join.reach().axis().get(i - 1).distance(join.reach().axis().get(i));
+            fromUp +=
+                    join.reach().axis().get(i - 1).distance(join.reach().axis().get(i));
         }
         fromUp += join.reach().axis().get(join.piece() - 1).distance(join.place());
         double below = join.reach().length() - fromUp + toOutfall(join.reach().down());

@@ -48,8 +48,7 @@ final class Grading {
     /** A crossing: the reach passes at or over one level or at or under another; both are inverts. */
     private record Pass(double station, double over, double under) {}
 
-    private record Section(
-            Drain.Reach reach, Heights heights, double greatest, List<Cap> caps, List<Pass> passes) {}
+    private record Section(Drain.Reach reach, Heights heights, double greatest, List<Cap> caps, List<Pass> passes) {}
 
     /** The grades of a drain whose reaches have these sizes; nothing where it cannot fall as it must. */
     Optional<Grades> of(Drain drain, Map<Drain.Reach, Length> sizes) {
@@ -80,8 +79,7 @@ final class Grading {
             }
             caps.add(new Cap(station, level.get()));
         }
-        return Optional.of(new Section(
-                reach, high, noted.greatestSlope(stock.pipe(size)), caps, passes(reach, size)));
+        return Optional.of(new Section(reach, high, noted.greatestSlope(stock.pipe(size)), caps, passes(reach, size)));
     }
 
     private static List<Double> stations(Drain.Reach reach) {
@@ -104,7 +102,8 @@ final class Grading {
                         new LineSegment(reach.axis().get(i - 1), reach.axis().get(i));
                 for (LineSegment axis : Field.segments(utility.geometry())) {
                     Optional<Coordinate> met = Optional.ofNullable(piece.intersection(axis));
-                    double at = station + met.map(place -> place.distance(piece.p0)).orElse(0.0);
+                    double at =
+                            station + met.map(place -> place.distance(piece.p0)).orElse(0.0);
                     met.flatMap(place -> UtilityCrossing.topAt(analysis, utility, place))
                             .flatMap(top -> rules.window(pipe, utility, top.metres()))
                             .ifPresent(window -> passes.add(new Pass(
@@ -120,7 +119,9 @@ final class Grading {
 
     /** Lays it, and lays it anew under each utility that it does not come over. */
     private Optional<Grades> laid(Drain drain, Map<Drain.Reach, Length> sizes, Map<Drain.Reach, Section> sections) {
-        int most = sections.values().stream().mapToInt(section -> section.passes().size()).sum();
+        int most = sections.values().stream()
+                .mapToInt(section -> section.passes().size())
+                .sum();
         for (int attempt = 0; attempt <= most; attempt++) {
             Optional<Map<Integer, Double>> levels = levels(drain, sections);
             if (levels.isEmpty() || !duck(sections, levels.get())) {
@@ -143,7 +144,8 @@ final class Grading {
             double up = levels.getOrDefault(section.reach().up(), 0.0);
             double down = levels.getOrDefault(section.reach().down(), 0.0);
             for (Pass pass : section.passes()) {
-                double level = up + (down - up) * pass.station() / section.reach().length();
+                double level =
+                        up + (down - up) * pass.station() / section.reach().length();
                 if (level < pass.over() && level > pass.under() + 1e-9) {
                     section.caps().add(new Cap(pass.station(), pass.under()));
                     return true;
@@ -177,8 +179,7 @@ final class Grading {
         double length = reach.length();
         double down = levels.getOrDefault(reach.down(), 0.0);
         double least = down + section.heights().leastSlope() * length;
-        double up = Math.min(
-                highest.getOrDefault(reach.up(), 0.0), down + section.greatest() * length);
+        double up = Math.min(highest.getOrDefault(reach.up(), 0.0), down + section.greatest() * length);
         for (Cap cap : section.caps()) {
             double left = length - cap.station();
             if (left > 1e-9) {
@@ -198,8 +199,11 @@ final class Grading {
             if (section != null) {
                 double at = Math.min(
                         section.caps().get(0).level(),
-                        drain.places().get(reach.up()).inlet()
-                                .flatMap(inlet -> section.heights().atInlet(drain.places().get(reach.up()).place()))
+                        drain.places()
+                                .get(reach.up())
+                                .inlet()
+                                .flatMap(inlet -> section.heights()
+                                        .atInlet(drain.places().get(reach.up()).place()))
                                 .orElse(Double.MAX_VALUE));
                 double start = highest.merge(reach.up(), at, Math::min);
                 highest.merge(reach.down(), atEnd(section, start), Math::min);

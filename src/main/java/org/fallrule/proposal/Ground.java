@@ -18,8 +18,10 @@ final class Ground {
 
     /** The ground in metres; nothing where it is not known. */
     Optional<Double> at(Coordinate place) {
-        return levels.computeIfAbsent(place, where -> analysis.ground()
-                .flatMap(surface -> surface.elevationAt(where))
-                .map(Elevation::metres));
+        return levels.computeIfAbsent(
+                place,
+                where -> analysis.ground()
+                        .flatMap(surface -> surface.elevationAt(where))
+                        .map(Elevation::metres));
     }
 }

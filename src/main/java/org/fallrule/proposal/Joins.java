@@ -93,7 +93,8 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
         for (int first = 0; first < DIRECTIONS; first++) {
             for (int turn = -1; turn <= 1; turn++) {
                 boolean goesOn = LineSearch.mayTurn(direction, first);
-                Optional<Coordinate> bend = goesOn ? bend(from, first, to, Math.floorMod(first + turn, DIRECTIONS)) : Optional.empty();
+                Optional<Coordinate> bend =
+                        goesOn ? bend(from, first, to, Math.floorMod(first + turn, DIRECTIONS)) : Optional.empty();
                 double fittings = (direction == DIRECTIONS ? 0 : Lattice.turn(direction, first)) + Math.abs(turn);
                 bend.ifPresent(at -> add(
                         from,
@@ -131,7 +132,8 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
             for (int i = 0; i < pieces.size(); i++) {
                 Coordinate met = pieces.get(i).intersection(ray);
                 if (met != null
-                        && (nearest.isEmpty() || met.distance(from) < nearest.get().place().distance(from))) {
+                        && (nearest.isEmpty()
+                                || met.distance(from) < nearest.get().place().distance(from))) {
                     nearest = Optional.of(new Join.On(each, i + 1, met));
                 }
             }

@@ -101,7 +101,8 @@ final class Lattice {
                 .filter(building -> lot.contains(building.getInteriorPoint()))
                 .max((one, other) -> Double.compare(one.getArea(), other.getArea()))
                 .orElse(lot);
-        Coordinate[] corners = shape.getGeometryN(0).getBoundary().getGeometryN(0).getCoordinates();
+        Coordinate[] corners =
+                shape.getGeometryN(0).getBoundary().getGeometryN(0).getCoordinates();
         return longest(List.of(CoordinateArrays.copyDeep(corners)));
     }
 

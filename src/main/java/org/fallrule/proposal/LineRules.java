@@ -6,7 +6,6 @@ import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.check.Limits;
 import org.fallrule.measure.Length;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.rulebook.Rule;
@@ -85,7 +84,8 @@ final class LineRules {
             return LONGEST_LAST_RUN;
         }
         double metres = 0;
-        while (metres + STEP <= LONGEST_LAST_RUN && cover(pipe, place, metres + STEP).isEmpty()) {
+        while (metres + STEP <= LONGEST_LAST_RUN
+                && cover(pipe, place, metres + STEP).isEmpty()) {
             metres += STEP;
         }
         return metres;
@@ -127,8 +127,7 @@ final class LineRules {
     }
 
     private static BinaryOperator<Window> tighter() {
-        return (one, other) -> new Window(
-                Math.max(one.overFrom, other.overFrom), Math.min(one.underTo, other.underTo));
+        return (one, other) -> new Window(Math.max(one.overFrom, other.overFrom), Math.min(one.underTo, other.underTo));
     }
 
     private Optional<Window> window(RuleKeys rule, Feature pipe, Feature utility, double top) {
@@ -155,7 +154,11 @@ final class LineRules {
 
     private static Feature withEncasing(Feature pipe, boolean encased) {
         return new Feature(
-                pipe.role(), pipe.id(), pipe.geometry(), pipe.attributes().with(Attribute.ENCASED, encased), pipe.origin());
+                pipe.role(),
+                pipe.id(),
+                pipe.geometry(),
+                pipe.attributes().with(Attribute.ENCASED, encased),
+                pipe.origin());
     }
 
     private static boolean concerns(RuleKeys rule, Feature utility) {

@@ -16,8 +16,7 @@ import org.fallrule.review.Review;
  * @param apron length of the stone apron at the outfall; nought for none
  * @param cost by the weights of the rule book, in cubic yards of trench
  */
-public record Proposal(
-        SiteAnalysis analysis, Review review, Quantities quantities, Length apron, double cost) {
+public record Proposal(SiteAnalysis analysis, Review review, Quantities quantities, Length apron, double cost) {
 
     /** What stays open: it is for the crew and the reviewer to settle. */
     public List<Finding> open() {

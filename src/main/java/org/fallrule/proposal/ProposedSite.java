@@ -67,7 +67,11 @@ final class ProposedSite {
     }
 
     private static Layer layer(List<Feature> features) {
-        return new Layer.Supplied(features, features.isEmpty() ? List.of() : List.of(features.get(0).origin().file()));
+        return new Layer.Supplied(
+                features,
+                features.isEmpty()
+                        ? List.of()
+                        : List.of(features.get(0).origin().file()));
     }
 
     private List<Feature> pipes() {

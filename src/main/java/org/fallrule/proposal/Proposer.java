@@ -34,6 +34,10 @@ public final class Proposer {
     /** More proposals than this are no help. */
     private static final int MOST = 3;
 
+    /** The checks that say where an outfall may stand and what fall it takes to reach it. */
+    private static final List<String> PLACE =
+            List.of("clearance", "within", "outside", "flow_path", "fall_available", "cover");
+
     private final SiteAnalysis analysis;
     private final RuleBook book;
     private final LocalDate today;
@@ -71,10 +75,12 @@ public final class Proposer {
         Place site = Place.of(analysis.site().id());
         List<String> lacking = book.locality().laying().lacking();
         if (!lacking.isEmpty()) {
-            throw new UnusableInput(site, "no rule book says " + String.join(", ", lacking) + "; a line is laid by these");
+            throw new UnusableInput(
+                    site, "no rule book says " + String.join(", ", lacking) + "; a line is laid by these");
         }
         if (analysis.site().ownLot().isEmpty()) {
-            throw new UnusableInput(site, "does not say which lot is its own; supply the lot layer, one lot with own = true");
+            throw new UnusableInput(
+                    site, "does not say which lot is its own; supply the lot layer, one lot with own = true");
         }
         if (analysis.ground().isEmpty()) {
             throw new UnusableInput(site, "has no ground; supply a spot layer: spot elevations all over the lot");
@@ -110,7 +116,8 @@ public final class Proposer {
         double apart = laying.metres(Laying.Measure.APART);
         Difference outfall = Difference.ofOutfall(found, apart);
         return first(outfall, Set.of())
-                .or(() -> first(Difference.ofSide(found, analysis.site(), laying.metres(Laying.Measure.GRID)), Set.of()));
+                .or(() ->
+                        first(Difference.ofSide(found, analysis.site(), laying.metres(Laying.Measure.GRID)), Set.of()));
     }
 
     private Optional<Proposal> first(Difference difference, Set<String> leftOut) {
@@ -136,14 +143,44 @@ public final class Proposer {
 
     private List<Hindrance> hindrances(boolean lineExists) {
         List<Hindrance> hindrances = new ArrayList<>();
-        for (Rule rule : book.rules()) {
-            if (always.contains(rule.id())) {
-                hindrances.add(Hindrance.of(rule, Hindrance.How.WHATEVER_THE_LINE));
-            } else if (!lineExists && rule.weight() == Weight.MUST && !setAside.contains(rule.id())) {
-                Optional<Proposal> free = search(new Aim(false, false), Set.of(rule.id())).line(Difference.NONE.taken(), Difference.NONE.closed());
-                free.ifPresent(line -> hindrances.add(Hindrance.of(rule, Hindrance.How.UNLOCKS)));
+        List<Rule> binding = book.rules().stream()
+                .filter(rule -> rule.weight() == Weight.MUST && !setAside.contains(rule.id()))
+                .toList();
+        binding.stream()
+                .filter(rule -> always.contains(rule.id()))
+                .forEach(rule -> hindrances.add(Hindrance.of(rule, Hindrance.How.WHATEVER_THE_LINE)));
+        if (lineExists) {
+            return hindrances;
+        }
+        List<Rule> others =
+                binding.stream().filter(rule -> !always.contains(rule.id())).toList();
+        List<Hindrance> alone = others.stream()
+                .filter(rule -> isLineWithout(Set.of(rule.id())))
+                .map(rule -> Hindrance.of(rule, Hindrance.How.UNLOCKS))
+                .toList();
+        hindrances.addAll(alone.isEmpty() ? pairs(others) : alone);
+        return hindrances;
+    }
+
+    private boolean isLineWithout(Set<String> leftOut) {
+        return search(new Aim(false, false), leftOut)
+                .line(Difference.NONE.taken(), Difference.NONE.closed())
+                .isPresent();
+    }
+
+    /** Where no rule stands in the way alone: of the rules on where an outfall stands and on fall, every two that do together. */
+    private List<Hindrance> pairs(List<Rule> rules) {
+        List<Rule> ofPlace = rules.stream()
+                .filter(rule -> PLACE.contains(rule.check().name()))
+                .toList();
+        List<Hindrance> pairs = new ArrayList<>();
+        for (int i = 0; i < ofPlace.size(); i++) {
+            for (Rule other : ofPlace.subList(i + 1, ofPlace.size())) {
+                if (isLineWithout(Set.of(ofPlace.get(i).id(), other.id()))) {
+                    pairs.add(Hindrance.of(ofPlace.get(i), other));
+                }
             }
         }
-        return hindrances;
+        return pairs;
     }
 }

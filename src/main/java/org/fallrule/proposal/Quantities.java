@@ -90,8 +90,7 @@ public record Quantities(
                 new Length(lengthIn(drain, roots(proposed, noted))),
                 new Length(lengthIn(drain, areas(proposed, List.of(Role.WALK, Role.DRIVE, Role.STREET), 0))),
                 new Length(lengthIn(
-                        drain,
-                        areas(proposed, List.of(Role.BUILDING), laying.metres(Laying.Measure.FROM_BUILDING)))));
+                        drain, areas(proposed, List.of(Role.BUILDING), laying.metres(Laying.Measure.FROM_BUILDING)))));
     }
 
     private static double trench(SiteAnalysis proposed, PipeRun run, Stock stock, Length size) {
@@ -101,7 +100,11 @@ public record Quantities(
         List<Double> areas = new ArrayList<>();
         for (int i = 0; i <= parts; i++) {
             double station = length * i / parts;
-            double ground = proposed.ground().orElseThrow().elevationAt(profile.placeAt(station)).orElseThrow().metres();
+            double ground = proposed.ground()
+                    .orElseThrow()
+                    .elevationAt(profile.placeAt(station))
+                    .orElseThrow()
+                    .metres();
             double bottom = profile.invertAt(station).metres() - stock.below(size);
             areas.add(stock.trench(size) * Math.max(0, ground - bottom));
         }
@@ -153,20 +156,26 @@ public record Quantities(
     private static void bend(double degrees, Map<String, Integer> fittings) {
         long eighths = Math.round(degrees / 22.5);
         if (eighths > 0) {
-            String kind = eighths == 1 ? "22.5 degree bend" : eighths == 2 ? "45 degree bend" : "bend of more than 45 degrees";
+            String kind = eighths == 1
+                    ? "22.5 degree bend"
+                    : eighths == 2 ? "45 degree bend" : "bend of more than 45 degrees";
             fittings.merge(kind, 1, Integer::sum);
         }
     }
 
     private static Geometry handDigZones(SiteAnalysis proposed, LineRules noted, Feature pipe) {
         return union(proposed.site().features(Role.UTILITY).stream()
-                .flatMap(utility -> noted.handDig(pipe, utility).map(zone -> utility.geometry().buffer(zone)).stream())
+                .flatMap(utility -> noted
+                        .handDig(pipe, utility)
+                        .map(zone -> utility.geometry().buffer(zone))
+                        .stream())
                 .toList());
     }
 
     private static Geometry roots(SiteAnalysis proposed, LineRules noted) {
         return union(proposed.site().features(Role.TREE).stream()
-                .flatMap(tree -> noted.rootZone(tree).map(radius -> tree.geometry().buffer(radius)).stream())
+                .flatMap(tree ->
+                        noted.rootZone(tree).map(radius -> tree.geometry().buffer(radius)).stream())
                 .toList());
     }
 
@@ -193,7 +202,9 @@ public record Quantities(
 
     /** What the weights of a book make of it, in cubic yards of trench. */
     public double cost(Laying laying) {
-        double feet = pipe.values().stream().mapToDouble(length -> length.in(Unit.FOOT)).sum();
+        double feet = pipe.values().stream()
+                .mapToDouble(length -> length.in(Unit.FOOT))
+                .sum();
         int pieces = fittings.values().stream().mapToInt(count -> count).sum();
         return trench.in(Unit.CUBIC_YARD) * laying.weight(Laying.Weighed.TRENCH_PER_CUBIC_YARD)
                 + feet * laying.weight(Laying.Weighed.PIPE_PER_FOOT)

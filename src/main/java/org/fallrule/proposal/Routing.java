@@ -67,8 +67,7 @@ final class Routing {
     }
 
     private Lattice lattice(Feature inlet) {
-        return new Lattice(
-                inlet.geometry().getCoordinate(), turned, laying.metres(Laying.Measure.GRID), lot);
+        return new Lattice(inlet.geometry().getCoordinate(), turned, laying.metres(Laying.Measure.GRID), lot);
     }
 
     private Optional<Drain> trunk(Feature head, Geometry allowed) {

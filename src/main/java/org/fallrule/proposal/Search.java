@@ -45,13 +45,7 @@ final class Search {
     private final Ground ground;
 
     /** @param asked the rules that are to be met, and for sure or not */
-    Search(
-            SiteAnalysis analysis,
-            RuleBook book,
-            LocalDate today,
-            List<Rule> asked,
-            Verdict verdict,
-            boolean surely) {
+    Search(SiteAnalysis analysis, RuleBook book, LocalDate today, List<Rule> asked, Verdict verdict, boolean surely) {
         this.analysis = analysis;
         this.book = book;
         this.today = today;
@@ -130,15 +124,15 @@ final class Search {
         SiteAnalysis ready = analysis.with(proposed.with(cleanouts, apron));
         Review review = Reviewer.review(ready, book, today);
         Quantities quantities = Quantities.of(ready, stock, noted, laying);
-        return new Proposal(
-                ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying));
+        return new Proposal(ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying));
     }
 
     /** The stone that the rules on outlets ask for where a foot of it is shown; none where the bare ground holds. */
     private Optional<Length> apron(SiteAnalysis drained) {
         return book.rules().stream()
                 .filter(rule -> new RuleKeys(rule).isOf("outlet_protection"))
-                .flatMap(rule -> rule.check().needs(rule.terms()).isEmpty() || drained.water().storm().value().isEmpty()
+                .flatMap(rule -> rule.check().needs(rule.terms()).isEmpty()
+                                || drained.water().storm().value().isEmpty()
                         ? Stream.<Observation>of()
                         : rule.check().observe(drained, rule.terms()).stream())
                 .flatMap(seen -> seen.measured().stream())
@@ -160,7 +154,8 @@ final class Search {
                     .where()
                     .filter(where -> !where.isEmpty() && where.getLength() < PLACE)
                     .map(where -> DistanceOp.nearestPoints(drain, where)[0])
-                    .ifPresent(at -> places.add(drain.getFactory().createPoint(at).buffer(laying.metres(Laying.Measure.GRID))));
+                    .ifPresent(at ->
+                            places.add(drain.getFactory().createPoint(at).buffer(laying.metres(Laying.Measure.GRID))));
         }
         return places;
     }

@@ -57,8 +57,7 @@ final class Sizing {
             int byFlow = Optional.ofNullable(runs.get(proposed.id(reach)))
                     .map(run -> index(drained.water().in(run)))
                     .orElse(0);
-            Length size = stock.sizes()
-                    .get(Math.min(stock.sizes().size() - 1, Math.max(least, byFlow + floor)));
+            Length size = stock.sizes().get(Math.min(stock.sizes().size() - 1, Math.max(least, byFlow + floor)));
             Length was = grades.sizes().getOrDefault(reach, size);
             Length wider = was.compareTo(size) > 0 ? was : size;
             needed.put(reach, wider);

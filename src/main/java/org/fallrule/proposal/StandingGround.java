@@ -32,8 +32,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
  * <p>An outfall: the own lot less what every binding rule bars to it, where the ground lies low enough that a straight pipe from
  * every inlet, begun under its cover, would still fall as it must. No pipe is shorter than the straight one, so that beyond this
  * area no outfall is possible; in it there may be none. What hangs on where the water runs over the ground is looked at every
- * {@link #LOOK} metres. A basin: the own lot less what is barred to it, at the bottom of the hollows that the rules on low points
- * speak of.
+ * {@link #LOOK} metres. A basin: the own lot less buildings and what is barred to it, at the bottom of the hollows that the rules on low
+ * points speak of, advice or not.
  *
  * @param role outfall or inlet
  * @param area where it may stand; empty when it may nowhere
@@ -71,7 +71,9 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             return Optional.empty();
         }
         Laying laying = book.locality().laying();
-        List<Rule> binding = weighing(book, List.of(Weight.MUST));
+        List<Rule> binding = book.rules().stream()
+                .filter(rule -> rule.weight() == Weight.MUST || new RuleKeys(rule).isOf("low_point"))
+                .toList();
         Geometry area = area(analysis, laying, binding, probe, true);
         Geometry advised = area.isEmpty()
                 ? area
@@ -109,7 +111,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
 
     /** An outfall as the plan has it, or one in daylight, standing at a place. */
     static Feature outfall(SiteAnalysis analysis, Coordinate place, double level) {
-        Optional<Feature> drawn = analysis.site().features(Role.OUTFALL).stream().findFirst();
+        Optional<Feature> drawn =
+                analysis.site().features(Role.OUTFALL).stream().findFirst();
         Attributes attributes = Attributes.none()
                 .with(Attribute.KIND, "daylight")
                 .with(Attribute.STATUS, "proposed")
@@ -130,7 +133,11 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
 
     private static Feature at(Role role, String id, Coordinate place, Attributes attributes) {
         return new Feature(
-                role, id, GEOMETRY.createPoint(place), attributes, Place.of(role.word() + ".geojson").feature(id));
+                role,
+                id,
+                GEOMETRY.createPoint(place),
+                attributes,
+                Place.of(role.word() + ".geojson").feature(id));
     }
 
     /** Where some rules let an outfall or basin stand, on ground low enough for it. */
@@ -139,11 +146,11 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
         List<Geometry> barred = BarredGround.of(analysis, rules, probe, surely).stream()
                 .map(BarredGround.Barred::area)
                 .toList();
-        Geometry free = lot.difference(
-                GEOMETRY.createGeometryCollection(barred.toArray(new Geometry[0])).union());
+        Geometry free = lot.difference(GEOMETRY.createGeometryCollection(barred.toArray(new Geometry[0]))
+                .union());
         Geometry low = probe.role() == Role.OUTFALL
                 ? lowEnough(analysis, laying, rules, lot, surely)
-                : hollows(analysis, rules, lot);
+                : hollows(analysis, rules, lot).difference(buildings(analysis));
         return whole(probed(analysis, rules, probe, whole(free.intersection(low))));
     }
 
@@ -170,11 +177,14 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             heights.atInlet(place).ifPresent(level -> starts.add(new Coordinate(place.x, place.y, level)));
         }
         double slope = heights.leastSlope();
-        return LowGround.of(lot.getEnvelopeInternal(), LOOK, place -> ground.at(place)
-                .map(level -> starts.stream()
-                        .mapToDouble(start -> level + slope * start.distance(place) - start.getZ())
-                        .max()
-                        .orElse(-1)));
+        return LowGround.of(
+                lot.getEnvelopeInternal(),
+                LOOK,
+                place -> ground.at(place)
+                        .map(level -> starts.stream()
+                                .mapToDouble(start -> level + slope * start.distance(place) - start.getZ())
+                                .max()
+                                .orElse(-1)));
     }
 
     private static Geometry hollows(SiteAnalysis analysis, List<Rule> rules, Geometry lot) {
@@ -187,6 +197,13 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
             near = near.intersection(bottoms(analysis, rule));
         }
         return near;
+    }
+
+    private static Geometry buildings(SiteAnalysis analysis) {
+        return GEOMETRY.createGeometryCollection(analysis.site().features(Role.BUILDING).stream()
+                        .map(Feature::geometry)
+                        .toArray(Geometry[]::new))
+                .union();
     }
 
     private static Geometry bottoms(SiteAnalysis analysis, RuleKeys rule) {
@@ -214,7 +231,8 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
         List<Feature> probes = probes(probe, area);
         List<Feature> standing = Probing.meeting(analysis, others, probes);
         Geometry[] squares = standing.stream()
-                .map(each -> ((Point) each.geometry()).getEnvelope().buffer(LOOK / 2).getEnvelope())
+                .map(each ->
+                        ((Point) each.geometry()).getEnvelope().buffer(LOOK / 2).getEnvelope())
                 .toArray(Geometry[]::new);
         return area.intersection(GEOMETRY.createGeometryCollection(squares).union());
     }
@@ -228,10 +246,9 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
     private static List<Feature> probes(Feature probe, Geometry area) {
         List<Feature> probes = new ArrayList<>();
         Envelope box = area.getEnvelopeInternal();
-        PreparedGeometry within =
-                PreparedGeometryFactory.prepare(area.buffer(LOOK / 2));
-        for (double x = box.getMinX(); x <= box.getMaxX(); x += LOOK) {
-            for (double y = box.getMinY(); y <= box.getMaxY(); y += LOOK) {
+        PreparedGeometry within = PreparedGeometryFactory.prepare(area.buffer(LOOK / 2));
+        for (double x = box.getMinX(); x < box.getMaxX() + LOOK; x += LOOK) {
+            for (double y = box.getMinY(); y < box.getMaxY() + LOOK; y += LOOK) {
                 Point place = GEOMETRY.createPoint(new Coordinate(x, y));
                 if (within.intersects(place)) {
                     String id = "probe " + probes.size();

@@ -61,7 +61,10 @@ final class Stock {
 
     /** Outside diameter in metres. */
     double outside(Length size) {
-        return OutsideDiameter.of(pipe(size)).map(OutsideDiameter::value).orElse(size).metres();
+        return OutsideDiameter.of(pipe(size))
+                .map(OutsideDiameter::value)
+                .orElse(size)
+                .metres();
     }
 
     /** Thickness of the wall in metres. */

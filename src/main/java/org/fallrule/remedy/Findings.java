@@ -18,8 +18,8 @@ final class Findings {
     Findings(List<Finding> findings) {
         findings.stream()
                 .filter(finding -> finding.weight() != Weight.NOTE)
-                .forEach(finding -> worst.merge(
-                        Subject.of(finding), finding, (one, other) -> isWorse(one, other) ? other : one));
+                .forEach(finding ->
+                        worst.merge(Subject.of(finding), finding, (one, other) -> isWorse(one, other) ? other : one));
     }
 
     /** How bad an outcome is: what fails is worse than what cannot be told, and that than what is borderline. */

@@ -62,10 +62,10 @@ public final class SiteWriter {
         said.entries().forEach((key, node) -> tree.put(key, YamlWriter.tree(node)));
         tree.remove("crs");
         absent(said).ifPresentOrElse(left -> tree.put("absent", left), () -> tree.remove("absent"));
+        tree.put("units", Map.of("elevation", site.metric() ? "m" : "ft"));
         if (site.waivers().isEmpty()) {
             tree.remove("waivers");
         }
-        tree.put("units", Map.of("elevation", site.metric() ? "m" : "ft"));
         tree.put("layers", layers(said));
         Files.writeString(to.resolve(SITE_FILE), YamlWriter.write(tree));
     }

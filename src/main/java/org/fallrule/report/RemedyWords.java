@@ -34,7 +34,9 @@ public final class RemedyWords {
 
     /** A clause as a sentence. */
     private static String sentence(String clause) {
-        return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + (clause.endsWith(".") ? "" : ".");
+        return clause.substring(0, 1).toUpperCase(Locale.ROOT)
+                + clause.substring(1)
+                + (clause.endsWith(".") ? "" : ".");
     }
 
     private static String plain(String sentence) {
@@ -43,7 +45,8 @@ public final class RemedyWords {
 
     /** What passes together: {@code These 3 changes together let 5 of 13 failing findings pass, 4 of them binding.} */
     public static String joint(JointChange joint) {
-        return "These " + joint.changes().size() + " changes together let " + joint.passed().size() + " of "
+        return "These " + joint.changes().size() + " changes together let "
+                + joint.passed().size() + " of "
                 + joint.failing() + " failing findings pass, " + joint.binding()
                 + " of them binding, and make none worse.";
     }

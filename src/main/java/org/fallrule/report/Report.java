@@ -5,6 +5,7 @@ import java.util.List;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
+import org.fallrule.proposal.Outlook;
 import org.fallrule.remedy.Remedies;
 import org.fallrule.review.Review;
 import org.fallrule.rulebook.RuleBook;
@@ -18,8 +19,15 @@ import org.fallrule.site.Site;
  * @param book those rules
  * @param review what they make of the plan
  * @param remedies what would pass what does not
+ * @param outlook what is shown beside the plan
  */
-public record Report(SiteAnalysis analysis, String county, RuleBook book, Review review, Remedies remedies) {
+public record Report(
+        SiteAnalysis analysis, String county, RuleBook book, Review review, Remedies remedies, Outlook outlook) {
+
+    /** A report that shows the plan alone. */
+    public Report(SiteAnalysis analysis, String county, RuleBook book, Review review, Remedies remedies) {
+        this(analysis, county, book, review, remedies, Outlook.NONE);
+    }
 
     /** A report for which no remedies were looked for. */
     public Report(SiteAnalysis analysis, String county, RuleBook book, Review review) {

@@ -54,8 +54,8 @@ final class LayingReader {
         for (Laying.Weighed weighed : Laying.Weighed.values()) {
             keys.scalar(weighed.key())
                     .flatMap(text -> values.written(text, Dimension.RATIO))
-                    .ifPresent(written ->
-                            weights.put(weighed, written.quantity().si()));
+                    .ifPresent(
+                            written -> weights.put(weighed, written.quantity().si()));
         }
         basis(keys, "cost", mapping);
         keys.refuseOthers("cost");

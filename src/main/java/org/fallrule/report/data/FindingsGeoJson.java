@@ -2,6 +2,7 @@ package org.fallrule.report.data;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
@@ -21,8 +22,9 @@ public final class FindingsGeoJson {
                 "type",
                 "FeatureCollection",
                 "features",
-                report.review().findings().stream()
-                        .map(finding -> feature(report, finding, shapes))
+                Stream.concat(
+                                report.review().findings().stream().map(finding -> feature(report, finding, shapes)),
+                                new StandingTree(report).features().stream())
                         .toList()));
     }
 

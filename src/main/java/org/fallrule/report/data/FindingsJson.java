@@ -38,6 +38,7 @@ public final class FindingsJson {
         tree.put(
                 "checklist",
                 Checklist.of(report).stream().map(FindingsJson::item).toList());
+        tree.put("may_stand", new StandingTree(report).rows());
         tree.put("tables", new Tables(report).tree());
         return JsonWriter.write(tree);
     }

@@ -62,6 +62,10 @@ public enum Look {
     WATER_BODY("water", Ink.area("#d8e8f1", "#1c303d").edged("#4d8cb0", "#5d9bbd", 1.2)),
     FLOOD_ZONE("flood zone", Ink.line("#4d8cb0", "#5d9bbd", 1.2).dashed("10 3 1 3 1 3")),
     CONTOUR("contour", Ink.line("#b09a80", "#6c604f", 0.8)),
+    OUTFALL_GROUND(
+            "an outfall may stand here",
+            Ink.area("#dcefe3", "#1d3a2a").edged("#2c7a4b", "#7fd3a1", 1.2).hatched(Ink.Hatch.DOTS)),
+    SUBMITTED_PIPE("drain as submitted", Ink.line("#7a4fbf", "#c3a6f2", 2.4).dashed("9 5")),
     LIMIT(
             "nearer than the limit",
             Ink.area("#f3c9bd", "#5a2f26")

@@ -20,7 +20,14 @@ final class Looks {
             Look.BEFORE_PLACE,
             Look.BUILT_PLACE);
     private static final Set<Look> AREAS = EnumSet.of(
-            Look.BUILDING, Look.PUBLIC_WALK, Look.WALK, Look.DRIVE, Look.STREET, Look.WATER_BODY, Look.LIMIT);
+            Look.BUILDING,
+            Look.PUBLIC_WALK,
+            Look.WALK,
+            Look.DRIVE,
+            Look.STREET,
+            Look.WATER_BODY,
+            Look.OUTFALL_GROUND,
+            Look.LIMIT);
 
     /** How a look stands in the legend. */
     enum Form {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.report.Report;
@@ -77,6 +78,7 @@ public final class PlanDrawing {
                     .in(new Envelope(view))
                     .ifPresent(ground -> layers.add(FeatureShapes.placeOf(Role.CONTOUR, layers), ground));
         }
+        layers.addAll(FeatureShapes.placeOf(Role.CONTOUR, layers), beside(view));
         RemedyShapes.of(report).ifPresent(layers::add);
         List<Shape> badges = badges();
         if (!badges.isEmpty()) {
@@ -88,6 +90,26 @@ public final class PlanDrawing {
                 view,
                 ScaleBar.GroundUnit.of(report.site()),
                 layers);
+    }
+
+    /** Where an outfall may stand, and the drain that was submitted where this one is proposed in its place. */
+    private List<DrawingLayer> beside(Envelope view) {
+        Clip shown = new Clip(view).wider(0.1);
+        List<Shape> ground = new ArrayList<>();
+        report.outlook().standing().stream()
+                .filter(each -> each.role() == Role.OUTFALL)
+                .map(each -> shown.of(each.area()))
+                .filter(area -> !area.isEmpty())
+                .forEach(area -> ground.add(new Shape.Area(Look.OUTFALL_GROUND, area, Look.OUTFALL_GROUND.legend())));
+        List<Shape> before = new ArrayList<>();
+        report.outlook().submitted().stream()
+                .flatMap(site -> site.features(Role.PIPE).stream())
+                .map(pipe -> shown.of(pipe.geometry()))
+                .filter(line -> !line.isEmpty())
+                .forEach(line -> before.add(new Shape.Line(Look.SUBMITTED_PIPE, line, Look.SUBMITTED_PIPE.legend())));
+        return Stream.of(new DrawingLayer("may_stand", ground), new DrawingLayer("submitted", before))
+                .filter(layer -> !layer.shapes().isEmpty())
+                .toList();
     }
 
     private Envelope extent() {

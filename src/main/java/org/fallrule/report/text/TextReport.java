@@ -18,6 +18,7 @@ import org.fallrule.report.CrossingWords;
 import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
+import org.fallrule.report.StandingWords;
 import org.fallrule.report.StructureFacts;
 import org.fallrule.report.checklist.Checklist;
 import org.fallrule.report.checklist.ChecklistEntry;
@@ -61,6 +62,7 @@ public final class TextReport {
         meets();
         notes();
         notApplicable();
+        standing();
         drain();
         crossings();
         problems();
@@ -132,6 +134,13 @@ public final class TextReport {
             paragraph(
                     "    ",
                     finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine());
+        }
+    }
+
+    private void standing() {
+        if (!report.outlook().standing().isEmpty()) {
+            line("");
+            report.outlook().standing().forEach(ground -> paragraph("", StandingWords.of(ground, report.site())));
         }
     }
 

@@ -1,0 +1,117 @@
+package org.fallrule.report.proposal;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.locality.Laying;
+import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
+import org.fallrule.network.PipeRun;
+import org.fallrule.proposal.Hindrance;
+import org.fallrule.proposal.Proposal;
+import org.fallrule.proposal.Proposals;
+import org.fallrule.report.Cautions;
+import org.fallrule.report.text.Wrapped;
+import org.fallrule.rulebook.RuleBook;
+
+/** Proposed lines for a terminal, 80 columns wide. */
+public final class ProposalText {
+    private static final int WIDTH = 80;
+    private static final String HANG = " ".repeat(13);
+
+    private final StringBuilder text = new StringBuilder();
+
+    private ProposalText() {}
+
+    /** @param without rules that were left out of account */
+    public static String write(SiteAnalysis analysis, RuleBook book, Proposals proposals, Set<String> without) {
+        ProposalText page = new ProposalText();
+        page.paragraph("", analysis.site().name());
+        if (!without.isEmpty()) {
+            page.paragraph("", "left out of account, and still to be settled: " + String.join(", ", without));
+        }
+        page.line("");
+        String grid = Printed.feet(book.locality().laying().metres(Laying.Measure.GRID));
+        if (proposals.proposals().isEmpty()) {
+            page.none(proposals.hindrances(), grid);
+        } else {
+            page.proposals(proposals.proposals(), grid);
+        }
+        page.line("");
+        Cautions.in(book.locality().climate()).forEach(caution -> page.paragraph("", caution));
+        return page.text.toString();
+    }
+
+    private void none(List<Hindrance> hindrances, String grid) {
+        paragraph("", "No line was found that passes; looked for on a grid of " + grid + ".");
+        if (hindrances.isEmpty()) {
+            paragraph("", "No rule stands in the way alone, nor do two: without any of them there is still none.");
+            return;
+        }
+        line("");
+        line("In its way:");
+        for (Hindrance hindrance : hindrances) {
+            paragraph(
+                    "  ",
+                    hindrance.rule() + ": " + hindrance.title() + " ("
+                            + hindrance.setBy().fileAndLine() + "): " + hindrance.spoken());
+        }
+        if (alwaysFail(hindrances)) {
+            line("");
+            paragraph("", "All else a line can meet: --without and the rule's name leaves it out of account.");
+        }
+    }
+
+    /** Whether a line was found that only such rules keep from passing. */
+    private static boolean alwaysFail(List<Hindrance> hindrances) {
+        return hindrances.stream().allMatch(each -> each.how() == Hindrance.How.WHATEVER_THE_LINE);
+    }
+
+    private void proposals(List<Proposal> proposals, String grid) {
+        paragraph(
+                "",
+                (proposals.size() == 1 ? "One line passes" : proposals.size() + " lines pass") + ", found on a grid of "
+                        + grid + " and proved by a review. The cheapest comes first.");
+        for (int i = 0; i < proposals.size(); i++) {
+            line("");
+            line("Proposal " + (i + 1));
+            ProposalWords.of(proposals.get(i)).forEach(this::row);
+            proposals.get(i).analysis().network().runs().forEach(this::pipe);
+        }
+    }
+
+    private void row(ProposalWords.Row row) {
+        List<String> lines = Wrapped.lines(row.says(), WIDTH - HANG.length());
+        for (int i = 0; i < lines.size(); i++) {
+            String before = i == 0 ? String.format(Locale.ROOT, "  %-11s", row.heading()) : HANG;
+            line(before + lines.get(i));
+        }
+    }
+
+    private void pipe(PipeRun run) {
+        line(String.format(
+                Locale.ROOT,
+                "  %-6s %5s %10s %8s  invert %s to %s",
+                run.id(),
+                run.diameter().map(ProposalWords::size).orElse(""),
+                Printed.feet(run.length().metres()),
+                run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse(""),
+                run.invertUp().map(ProposalText::level).orElse(""),
+                run.invertDown().map(ProposalText::level).orElse("")));
+    }
+
+    private static String level(Elevation level) {
+        return String.format(Locale.ROOT, "%.2f", new Length(level.metres()).in(Unit.FOOT));
+    }
+
+    private void paragraph(String indent, String words) {
+        Wrapped.lines(words, WIDTH - indent.length()).forEach(each -> line(indent + each));
+    }
+
+    private void line(String words) {
+        text.append(words).append('\n');
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.fallrule.proposal;
+
+import org.jspecify.annotations.NullMarked;
