@@ -39,7 +39,7 @@ class ColourSightTest {
         Map<String, String> light = colours(roots.get(0));
         Map<String, String> dark = colours(roots.get(1));
         Map<String, Tone> tones = new HashMap<>();
-        light.forEach((name, colour) -> tones.put(name, new Tone(colour, dark.get(name))));
+        light.forEach((name, colour) -> tones.put(name, new Tone(colour, dark.getOrDefault(name, colour))));
         return tones;
     }
 
