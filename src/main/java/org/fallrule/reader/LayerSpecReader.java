@@ -55,9 +55,8 @@ final class LayerSpecReader {
     /** Of two grounds neither is known to be the right one. */
     private void refuseRastersBesideOthers(List<LayerSpec> specs) {
         for (LayerSpec raster : specs) {
-            long ofRole = specs.stream()
-                    .filter(spec -> spec.role() == raster.role())
-                    .count();
+            long ofRole =
+                    specs.stream().filter(spec -> spec.role() == raster.role()).count();
             if (GroundRasters.isOne(raster) && ofRole > 1) {
                 faults.add(new Fault(
                         raster.place(),
