@@ -25,7 +25,7 @@ public final class Fuzzed {
     public static Path file(String name, byte[] bytes) {
         try {
             Path file = FOLDER.resolve(name);
-            Files.createDirectories(file.getParent());
+            Files.createDirectories(file.resolveSibling(""));
             return Files.write(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

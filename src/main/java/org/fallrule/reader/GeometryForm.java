@@ -51,7 +51,7 @@ final class GeometryForm {
 
     /** Marks that {@link MarkedPoints} joins, and lines that {@link LotLines} makes lots of. */
     private static boolean isJoinedLater(Role role, Geometry drawn) {
-        return role == Role.UTILITY && drawn instanceof Puntal || role == Role.LOT && drawn instanceof Lineal;
+        return (role == Role.UTILITY && drawn instanceof Puntal) || (role == Role.LOT && drawn instanceof Lineal);
     }
 
     private static boolean isOf(Role.Form form, Geometry geometry) {

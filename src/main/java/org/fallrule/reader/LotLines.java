@@ -22,8 +22,8 @@ import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
- * Makes lots of lot lines. A lot has what all lines around it say alike, so it is the site's own where all of them are marked own;
- * where the lines leave a gap there is no lot, and the gap is told.
+ * Makes lots of lot lines. A lot has what all lines around it say alike, and is the site's own where lines marked own run all around
+ * it; where the lines leave a gap there is no lot, and the gap is told.
  */
 final class LotLines {
     /** A line runs along a lot when so many metres of it lie within this distance of the lot's edge. */
@@ -73,7 +73,9 @@ final class LotLines {
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(linework.noded());
         List<Polygon> polygons = new ArrayList<>();
-        polygonizer.getPolygons().forEach(polygon -> polygons.add((Polygon) polygon));
+        for (Object polygon : polygonizer.getPolygons()) {
+            polygons.add((Polygon) polygon);
+        }
         polygons.sort(
                 Comparator.comparingDouble((Polygon polygon) -> middle(polygon).getX())
                         .thenComparing(polygon -> middle(polygon).getY()));
@@ -100,7 +102,20 @@ final class LotLines {
         List<Feature> around = around(area);
         String id = around.size() == 1 ? around.get(0).id() : number;
         Place origin = around.isEmpty() ? file : around.get(0).origin();
-        return new Feature(Role.LOT, id, area, alike(around).with(Attribute.ID, id), origin);
+        Attributes said = alike(around).with(Attribute.ID, id);
+        boolean marked =
+                around.stream().anyMatch(line -> line.get(Attribute.OWN).isPresent());
+        return new Feature(Role.LOT, id, area, marked ? said.with(Attribute.OWN, isOwn(area, around)) : said, origin);
+    }
+
+    /** Whether lines that are marked own run all around; a neighbour's line may lie on one of them. */
+    private static boolean isOwn(Polygon area, List<Feature> around) {
+        List<Geometry> own = around.stream()
+                .filter(line -> line.get(Attribute.OWN).orElse(false))
+                .map(Feature::geometry)
+                .toList();
+        Geometry along = area.getFactory().buildGeometry(own).buffer(ALONG);
+        return area.getBoundary().difference(along).getLength() <= 4 * ALONG;
     }
 
     private List<Feature> around(Polygon area) {

@@ -59,6 +59,16 @@ class LotLinesTest {
         assertThat(problems).isEmpty();
     }
 
+    /** As when each lot was taken apart into its lines. */
+    @Test
+    void aNeighboursLineOnTheOwnLotsLineTakesNothingFromIt() {
+        List<Feature> lots = joined(
+                line("1", true, "LINESTRING (0 0, 20 0, 20 30, 0 30, 0 0)"),
+                line("2", false, "LINESTRING (20 0, 40 0, 40 30, 20 30, 20 0)"));
+
+        assertThat(lots).extracting(lot -> lot.get(Attribute.OWN).orElse(false)).containsExactly(true, false);
+    }
+
     @Test
     void aClosedLineIsALotByItsOwnName() {
         List<Feature> lots = joined(line("14", true, "LINESTRING (0 0, 20 0, 20 30, 0 30, 0 0)"));

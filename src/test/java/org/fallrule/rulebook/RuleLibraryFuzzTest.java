@@ -30,10 +30,8 @@ class RuleLibraryFuzzTest {
 
     @FuzzTest
     void anyCountysBookIsReadOrRefused(byte[] bytes) {
-        RuleLibrary library = new RuleLibrary(
-                Fuzzed.file("layered/baseline.yaml", BASELINE.getBytes(StandardCharsets.UTF_8))
-                        .getParent(),
-                "rules");
+        Fuzzed.file("layered/baseline.yaml", BASELINE.getBytes(StandardCharsets.UTF_8));
+        RuleLibrary library = new RuleLibrary(Fuzzed.path("layered"), "rules");
         Fuzzed.file("layered/counties/larkmoor.yaml", bytes);
         Fuzzed.readOrRefuse(() -> library.load("larkmoor", Optional.empty(), DAY));
     }
