@@ -32,13 +32,15 @@ public final class Dockets {
     public static Docket ofMany(int count) {
         List<DocketEntry> entries = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            Outcome outcome = Outcome.values()[i % Outcome.values().length];
+            List<Outcome> outcomes = List.of(Outcome.values());
+            Outcome outcome = outcomes.get(i % outcomes.size());
+            int row = i / 100;
             entries.add(entry(
                     "plan-" + i,
                     List.of(
                             new RuleStanding("first-rule", "The first is kept", Weight.MUST, outcome, 1),
                             new RuleStanding("second-rule", "The second is kept", Weight.SHOULD, Outcome.FAILS, 2)),
-                    Optional.of(square(-76 + (i % 100) * 0.001, 35 + (i / 100) * 0.001))));
+                    Optional.of(square(-76 + (i % 100) * 0.001, 35 + row * 0.001))));
         }
         return new Docket(entries, List.of(), "2026-06-01");
     }
