@@ -122,7 +122,7 @@ class SiteWatchTest {
     }
 
     @Test
-    void aHalfWrittenFileIsTellsItsFaultAndTheWatchGoesOn() throws InterruptedException, IOException {
+    void aHalfWrittenFileIsToldAndTheWatchGoesOn() throws InterruptedException, IOException {
         String whole = Files.readString(site.path("pipe.geojson"));
         site.with("pipe.geojson", whole.substring(0, whole.length() / 2));
         assertThat(line()).contains("could not be checked; the last report stands, watching on:");
