@@ -2,7 +2,6 @@ package org.fallrule.proposal;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
@@ -123,11 +122,11 @@ final class LineRules {
         return rules.stream()
                 .filter(rule -> rule.isOf("separation") && concerns(rule, utility))
                 .flatMap(rule -> window(rule, pipe, utility, top).stream())
-                .reduce(tighter());
+                .reduce(LineRules::tighter);
     }
 
-    private static BinaryOperator<Window> tighter() {
-        return (one, other) -> new Window(Math.max(one.overFrom, other.overFrom), Math.min(one.underTo, other.underTo));
+    private static Window tighter(Window one, Window other) {
+        return new Window(Math.max(one.overFrom, other.overFrom), Math.min(one.underTo, other.underTo));
     }
 
     private Optional<Window> window(RuleKeys rule, Feature pipe, Feature utility, double top) {

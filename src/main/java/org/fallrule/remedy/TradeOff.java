@@ -7,7 +7,6 @@ import org.fallrule.finding.Weight;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
-import org.fallrule.measure.Quantity;
 import org.fallrule.network.PipeRun;
 
 /**
@@ -54,7 +53,7 @@ record TradeOff(Change change, Drawback drawback) {
                 .flatMap(measured -> measured.limit()
                         .flatMap(limit -> Subject.feature(finding)
                                 .flatMap(worse.changed().network()::runOf)
-                                .map(run -> told(run, shown) + Printed.beside((Quantity) measured.value(), limit) + ", "
+                                .map(run -> told(run, shown) + Printed.beside(measured.value(), limit) + ", "
                                         + limit.bound().words() + " " + Printed.limit(limit.value()) + " asked")));
     }
 
