@@ -129,8 +129,7 @@ final class CheckCommand implements Callable<Integer> {
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, today);
         RemedySearch search = remedies.orElse(sites.size() > 1 ? RemedySearch.none : RemedySearch.each);
-        Report report = new Report(
-                analysis, place.spoken(), book, review, search.in(analysis, book, review, today));
+        Report report = new Report(analysis, place.spoken(), book, review, search.in(analysis, book, review, today));
         reports.ifPresent(each -> each.write(report));
         print(report, reports);
         boolean open = strict && review.leavesOpen();

@@ -1,8 +1,8 @@
 package org.fallrule.remedy;
 
 import java.util.List;
-import org.fallrule.site.Role;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 
 /**

@@ -20,7 +20,8 @@ final class EarlierEnd implements Remedy {
             return List.of();
         }
         return at.last()
-                .map(last -> List.of(new Series(MOST, steps -> ended(at, last, steps * at.shown().stationStep()))))
+                .map(last -> List.of(new Series(
+                        MOST, steps -> ended(at, last, steps * at.shown().stationStep()))))
                 .orElse(List.of());
     }
 
@@ -68,5 +69,4 @@ final class EarlierEnd implements Remedy {
         }
         return Straight.between(flat, up.get(), invert.get());
     }
-
 }

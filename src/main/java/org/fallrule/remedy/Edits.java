@@ -80,7 +80,13 @@ public final class Edits {
         set(run.pipe(), Attribute.INVERT_DOWN, down);
         clear(run.pipe(), Attribute.DEPTH_UP);
         clear(run.pipe(), Attribute.DEPTH_DOWN);
-        axis(run, new Raised(axis(run), up.above(wasUp).metres(), down.above(wasDown).metres()).line());
+        axis(
+                run,
+                new Raised(
+                                axis(run),
+                                up.above(wasUp).metres(),
+                                down.above(wasDown).metres())
+                        .line());
         if (network.isTaken(run)) {
             follow(run.up(), Role.INLET, up);
         }
@@ -137,8 +143,7 @@ public final class Edits {
         Feature now = now(run.pipe());
         put(
                 run.pipe(),
-                new Feature(
-                        now.role(), now.id(), reversed ? axis.reverse() : axis, now.attributes(), now.origin()));
+                new Feature(now.role(), now.id(), reversed ? axis.reverse() : axis, now.attributes(), now.origin()));
         return this;
     }
 

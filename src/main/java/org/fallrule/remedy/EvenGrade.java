@@ -25,7 +25,8 @@ final class EvenGrade implements Remedy {
         PipeRun head = run;
         for (int i = 0; i < at.network().runs().size(); i++) {
             Optional<PipeRun> before = at.network().into(head.up()).stream()
-                    .reduce((one, other) -> one.length().metres() >= other.length().metres() ? one : other);
+                    .reduce((one, other) ->
+                            one.length().metres() >= other.length().metres() ? one : other);
             if (before.isEmpty()) {
                 break;
             }
@@ -40,8 +41,13 @@ final class EvenGrade implements Remedy {
         Optional<Elevation> high = first.invertUp();
         Optional<Elevation> low = last.invertDown();
         double length = path.stream().mapToDouble(run -> run.length().metres()).sum();
-        boolean falls = high.isPresent() && low.isPresent() && high.get().metres() > low.get().metres();
-        if (path.size() < 2 || !falls || length <= 0 || path.stream().anyMatch(run -> !run.pipe().isDesigned())) {
+        boolean falls = high.isPresent()
+                && low.isPresent()
+                && high.get().metres() > low.get().metres();
+        if (path.size() < 2
+                || !falls
+                || length <= 0
+                || path.stream().anyMatch(run -> !run.pipe().isDesigned())) {
             return Optional.empty();
         }
         double slope = high.get().above(low.get()).metres() / length;

@@ -1,6 +1,5 @@
 package org.fallrule.remedy;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -18,8 +17,8 @@ final class Findings {
     Findings(List<Finding> findings) {
         findings.stream()
                 .filter(finding -> finding.weight() != Weight.NOTE)
-                .forEach(finding -> worst.merge(
-                        Subject.of(finding), finding, (one, other) -> isWorse(one, other) ? other : one));
+                .forEach(finding ->
+                        worst.merge(Subject.of(finding), finding, (one, other) -> isWorse(one, other) ? other : one));
     }
 
     /** How bad an outcome is: what fails is worse than what cannot be told, and that than what is borderline. */
@@ -44,11 +43,6 @@ final class Findings {
                                 .thenComparing(finding -> -badness(finding.outcome()))
                                 .thenComparing(Finding::rule)
                                 .thenComparing(finding -> Subject.of(finding).subject()));
-    }
-
-    /** The findings that stand worst of each subject. */
-    Collection<Finding> worst() {
-        return worst.values();
     }
 
     static boolean isOpen(Finding finding) {

@@ -111,7 +111,8 @@ public record JointChange(Site site, List<String> changes, List<Finding> passed,
                     .sorted(Comparator.comparing(Finding::weight))
                     .limit(MOST_FINDINGS)
                     .flatMap(finding -> LeastChange.KINDS.stream()
-                            .flatMap(kind -> least.candidates(kind, finding).stream().limit(CHANGES_OF_A_KIND)))
+                            .flatMap(kind ->
+                                    least.candidates(kind, finding).stream().limit(CHANGES_OF_A_KIND)))
                     .map(candidate -> candidate.least().change())
                     .map(change -> with(here, change));
         }

@@ -43,15 +43,19 @@ final class LargerPipe implements Remedy {
         Length size = new Length(sizes[steps - 1]);
         Edits edits = at.edits();
         for (PipeRun run : at.down(first)) {
-            if (run.diameter().filter(now -> now.metres() >= size.metres() - 1e-3).isEmpty()) {
+            if (run.diameter()
+                    .filter(now -> now.metres() >= size.metres() - 1e-3)
+                    .isEmpty()) {
                 edits.set(run.pipe(), Attribute.DIAMETER, size);
                 run.pipe()
                         .get(Attribute.OUTSIDE_DIAMETER)
-                        .ifPresent(outside -> edits.set(run.pipe(), Attribute.OUTSIDE_DIAMETER, grown(run, outside, size)));
+                        .ifPresent(outside ->
+                                edits.set(run.pipe(), Attribute.OUTSIDE_DIAMETER, grown(run, outside, size)));
             }
         }
         return Optional.of(new Change(
-                edits.site(), at.shown().inches(size.metres()) + " pipe from " + Shown.from(first) + " down to the outfall"));
+                edits.site(),
+                at.shown().inches(size.metres()) + " pipe from " + Shown.from(first) + " down to the outfall"));
     }
 
     /** The outside diameter of the larger pipe, its wall as much thicker as it is wider. */

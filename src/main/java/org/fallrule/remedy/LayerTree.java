@@ -80,9 +80,10 @@ final class LayerTree {
 
     private Unit unit(Attribute<?> attribute, Dimension dimension) {
         return switch (dimension) {
-            case LENGTH -> site.metric()
-                    ? SMALL.contains(attribute) ? Unit.MILLIMETRE : Unit.METRE
-                    : SMALL.contains(attribute) ? Unit.INCH : Unit.FOOT;
+            case LENGTH ->
+                site.metric()
+                        ? SMALL.contains(attribute) ? Unit.MILLIMETRE : Unit.METRE
+                        : SMALL.contains(attribute) ? Unit.INCH : Unit.FOOT;
             case ELEVATION -> heights();
             case AREA -> Unit.SQUARE_INCH;
             default -> Unit.usual(dimension);
@@ -130,7 +131,9 @@ final class LayerTree {
             }
             return rings;
         }
-        return parts((GeometryCollection) geometry).stream().map(this::coordinates).toList();
+        return parts((GeometryCollection) geometry).stream()
+                .map(this::coordinates)
+                .toList();
     }
 
     private List<Object> line(LineString line) {
@@ -143,8 +146,8 @@ final class LayerTree {
 
     private List<Object> position(Coordinate local) {
         Coordinate place = site.frame().toLonLat(local);
-        List<Object> position = new ArrayList<>(
-                List.of(number(place.x, DECIMALS_OF_DEGREES), number(place.y, DECIMALS_OF_DEGREES)));
+        List<Object> position =
+                new ArrayList<>(List.of(number(place.x, DECIMALS_OF_DEGREES), number(place.y, DECIMALS_OF_DEGREES)));
         if (Double.isFinite(local.getZ())) {
             position.add(number(local.getZ() / heights().toSi(), DECIMALS));
         }

@@ -50,7 +50,8 @@ final class LeastChange {
     Remedied of(Finding finding) {
         List<TradeOff> tradeOffs = new ArrayList<>();
         for (Remedy kind : KINDS) {
-            for (Candidate candidate : candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
+            for (Candidate candidate :
+                    candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
                 Change change = candidate.least().change();
                 Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
                 if (drawback.isEmpty()) {
@@ -61,8 +62,7 @@ final class LeastChange {
         }
         return tradeOffs.stream()
                 .min(Comparator.comparingInt(TradeOff::badness))
-                .map(least -> Remedied.unproved(
-                        finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
+                .map(least -> Remedied.unproved(finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
                 .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, none(finding)));
     }
 

@@ -61,17 +61,17 @@ final class MoreCleanouts implements Remedy {
             number = free(at, number + 1);
             edits.add(cleanout(at, "CO-" + number, new LengthIndexedLine(run.axis()).extractPoint(station)));
         }
-        String where = stations.stream()
-                .map(station -> at.shown().station(station))
-                .collect(Collectors.joining(" and "));
+        String where =
+                stations.stream().map(station -> at.shown().station(station)).collect(Collectors.joining(" and "));
         String what = stations.size() == 1 ? "a cleanout" : stations.size() + " cleanouts";
         return Optional.of(new Change(edits.site(), what + " on " + run.pipe().spoken() + " at " + where));
     }
 
     private static int free(Situation at, int from) {
         int number = from;
-        List<String> taken =
-                at.analysis().site().features(Role.CLEANOUT).stream().map(Feature::id).toList();
+        List<String> taken = at.analysis().site().features(Role.CLEANOUT).stream()
+                .map(Feature::id)
+                .toList();
         while (taken.contains("CO-" + number)) {
             number++;
         }

@@ -63,8 +63,10 @@ final class OtherBasin implements Remedy {
 
     private static Optional<Change> weep(Situation at, Feature inlet, int steps) {
         Unit unit = Unit.SQUARE_INCH;
-        double holes = Math.round(
-                        inlet.get(Attribute.WEEP_HOLE_AREA).map(area -> area.in(unit)).orElse(0.0) * 10)
+        double holes = Math.round(inlet.get(Attribute.WEEP_HOLE_AREA)
+                                .map(area -> area.in(unit))
+                                .orElse(0.0)
+                        * 10)
                 / 10.0;
         double more = holes + steps * 0.1;
         return Optional.of(new Change(
@@ -109,7 +111,7 @@ final class OtherBasin implements Remedy {
                         at.edits()
                                 .set(inlet, Attribute.GRATE_OPENING, new Length(left * sixteenth))
                                 .site(),
-                        "a grate on " + inlet.spoken() + " with openings of no more than "
-                                + Printed.trimmed(left / 16) + " in"));
+                        "a grate on " + inlet.spoken() + " with openings of no more than " + Printed.trimmed(left / 16)
+                                + " in"));
     }
 }

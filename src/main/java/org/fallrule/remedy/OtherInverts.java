@@ -27,7 +27,9 @@ final class OtherInverts implements Remedy {
             return tilted(at, run, steeper ? 1 : -1);
         }
         if (at.isOf("fall_available")) {
-            return Stream.concat(tilted(at, run, 1).stream(), Stream.of(outfall(at, run)).flatMap(Optional::stream))
+            return Stream.concat(
+                            tilted(at, run, 1).stream(),
+                            Stream.of(outfall(at, run)).flatMap(Optional::stream))
                     .toList();
         }
         if (at.isOf("continuous_fall")) {
@@ -71,17 +73,26 @@ final class OtherInverts implements Remedy {
     }
 
     private static Series end(Situation at, PipeRun run, boolean upper, int way) {
-        return stepped(at, way, by -> at.edits().raise(run, upper ? by : none(), upper ? none() : by), by -> verb(way)
-                + " the " + (upper ? "upper" : "lower") + " end of " + run.pipe().spoken() + " by " + by + now(run, at, upper));
+        return stepped(
+                at,
+                way,
+                by -> at.edits().raise(run, upper ? by : none(), upper ? none() : by),
+                by -> verb(way) + " the " + (upper ? "upper" : "lower") + " end of "
+                        + run.pipe().spoken() + " by " + by + now(run, upper));
     }
 
-    private static String now(PipeRun run, Situation at, boolean upper) {
-        return (upper ? run.invertUp() : run.invertDown()).isPresent() ? ", at " + (upper ? Shown.from(run) : Shown.to(run)) : "";
+    private static String now(PipeRun run, boolean upper) {
+        return (upper ? run.invertUp() : run.invertDown()).isPresent()
+                ? ", at " + (upper ? Shown.from(run) : Shown.to(run))
+                : "";
     }
 
     private static Series both(Situation at, PipeRun run, int way) {
         return stepped(
-                at, way, by -> at.edits().raise(run, by, by), by -> verb(way) + " " + run.pipe().spoken() + " by " + by);
+                at,
+                way,
+                by -> at.edits().raise(run, by, by),
+                by -> verb(way) + " " + run.pipe().spoken() + " by " + by);
     }
 
     private static Optional<Series> outfall(Situation at, PipeRun run) {
@@ -130,11 +141,7 @@ final class OtherInverts implements Remedy {
                 by -> verb(way) + " the inverts " + where + " by " + by);
     }
 
-    private static Series stepped(
-            Situation at,
-            int way,
-            Function<Length, Edits> edits,
-            UnaryOperator<String> says) {
+    private static Series stepped(Situation at, int way, Function<Length, Edits> edits, UnaryOperator<String> says) {
         return new Series(MOST, steps -> {
             double metres = steps * at.shown().heightStep();
             Edits made = edits.apply(new Length(way * metres));

@@ -13,8 +13,7 @@ record Raised(LineString of, double start, double end) {
         for (int i = 0; i < places.length; i++) {
             station += i == 0 ? 0 : places[i].distance(places[i - 1]);
             double share = of.getLength() > 0 ? station / of.getLength() : 0;
-            raised[i] =
-                    new Coordinate(places[i].x, places[i].y, places[i].getZ() + start + (end - start) * share);
+            raised[i] = new Coordinate(places[i].x, places[i].y, places[i].getZ() + start + (end - start) * share);
         }
         return of.getFactory().createLineString(raised);
     }

@@ -1,9 +1,7 @@
 package org.fallrule.remedy;
 
 import java.time.LocalDate;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;

@@ -26,7 +26,9 @@ final class StoneApron implements Remedy {
         double now = outfall.get(Attribute.APRON_LENGTH).map(Length::metres).orElse(0.0);
         double length = (Math.floor(now / step + 1e-9) + steps) * step;
         return Optional.of(new Change(
-                at.edits().set(outfall, Attribute.APRON_LENGTH, new Length(length)).site(),
+                at.edits()
+                        .set(outfall, Attribute.APRON_LENGTH, new Length(length))
+                        .site(),
                 "stone apron " + at.shown().plan(length) + " long below " + outfall.spoken()));
     }
 }

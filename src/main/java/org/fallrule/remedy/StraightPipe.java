@@ -10,7 +10,9 @@ final class StraightPipe implements Remedy {
     @Override
     public List<Series> series(Situation at) {
         return at.isOf("continuous_fall")
-                ? at.run().map(run -> List.of(Series.single(() -> laid(at, run)))).orElse(List.of())
+                ? at.run()
+                        .map(run -> List.of(Series.single(() -> laid(at, run))))
+                        .orElse(List.of())
                 : List.of();
     }
 

@@ -7,7 +7,6 @@ import org.fallrule.finding.Weight;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
-import org.fallrule.measure.Quantity;
 import org.fallrule.network.PipeRun;
 
 /**
@@ -32,7 +31,8 @@ record TradeOff(Change change, Drawback drawback) {
 
     /** {@code end the pipe 7.50 ft earlier would pass this, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
     String says(SiteAnalysis submitted) {
-        return change.says() + " would pass this, but then " + harm(new Shown(submitted.site().metric()));
+        return change.says() + " would pass this, but then "
+                + harm(new Shown(submitted.site().metric()));
     }
 
     private String harm(Shown shown) {
@@ -54,7 +54,7 @@ record TradeOff(Change change, Drawback drawback) {
                 .flatMap(measured -> measured.limit()
                         .flatMap(limit -> Subject.feature(finding)
                                 .flatMap(worse.changed().network()::runOf)
-                                .map(run -> told(run, shown) + Printed.beside((Quantity) measured.value(), limit) + ", "
+                                .map(run -> told(run, shown) + Printed.beside(measured.value(), limit) + ", "
                                         + limit.bound().words() + " " + Printed.limit(limit.value()) + " asked")));
     }
 

@@ -25,8 +25,16 @@ import org.fallrule.rulebook.RuleBook;
 final class Trial {
     /** What is quickly looked at and often stands against a change; looked at first, so that most proofs that fail fail soon. */
     private static final Set<String> QUICK = Set.of(
-            "slope", "continuous_fall", "fall_available", "diameter_downstream", "clearance", "within", "outside",
-            "attribute", "cleanout_spacing", "bend_cleanout");
+            "slope",
+            "continuous_fall",
+            "fall_available",
+            "diameter_downstream",
+            "clearance",
+            "within",
+            "outside",
+            "attribute",
+            "cleanout_spacing",
+            "bend_cleanout");
 
     private final SiteAnalysis submitted;
     private final RuleBook book;
@@ -43,7 +51,8 @@ final class Trial {
         this.problems = new HashSet<>(said(submitted));
         this.rules = book.rules().stream()
                 .filter(Trial::isProved)
-                .sorted(Comparator.comparing(rule -> !QUICK.contains(rule.check().name())))
+                .sorted(Comparator.comparing(
+                        rule -> !QUICK.contains(rule.check().name())))
                 .toList();
     }
 
@@ -108,11 +117,6 @@ final class Trial {
     }
 
     private List<Finding> run(SiteAnalysis changed, Predicate<Rule> which) {
-        return new ArrayList<>(
-                Reviewer.review(changed, book.only(which), today).findings());
-    }
-
-    Findings before() {
-        return before;
+        return new ArrayList<>(Reviewer.review(changed, book.only(which), today).findings());
     }
 }

@@ -18,12 +18,11 @@ public final class RemedyWords {
     }
 
     private static Fact fact(Remedied remedied) {
-        String name =
-                switch (remedied.kind()) {
-                    case PROVED -> "would pass";
-                    case TRADE_OFF -> "trade-off";
-                    case NONE -> "no remedy";
-                };
+        String name = switch (remedied.kind()) {
+            case PROVED -> "would pass";
+            case TRADE_OFF -> "trade-off";
+            case NONE -> "no remedy";
+        };
         return new Fact(name, sentence(remedied.says()));
     }
 
@@ -34,7 +33,9 @@ public final class RemedyWords {
 
     /** A clause as a sentence. */
     private static String sentence(String clause) {
-        return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + (clause.endsWith(".") ? "" : ".");
+        return clause.substring(0, 1).toUpperCase(Locale.ROOT)
+                + clause.substring(1)
+                + (clause.endsWith(".") ? "" : ".");
     }
 
     private static String plain(String sentence) {
@@ -43,7 +44,8 @@ public final class RemedyWords {
 
     /** What passes together: {@code These 3 changes together let 5 of 13 failing findings pass, 4 of them binding.} */
     public static String joint(JointChange joint) {
-        return "These " + joint.changes().size() + " changes together let " + joint.passed().size() + " of "
+        return "These " + joint.changes().size() + " changes together let "
+                + joint.passed().size() + " of "
                 + joint.failing() + " failing findings pass, " + joint.binding()
                 + " of them binding, and make none worse.";
     }

@@ -66,8 +66,7 @@ public record Site(
 
     /** The same plan with other layers. */
     public Site with(Map<Role, Layer> others) {
-        return new Site(
-                id, name, county, house, crs, datum, frame, survey, others, waivers, problems, storm, metric);
+        return new Site(id, name, county, house, crs, datum, frame, survey, others, waivers, problems, storm, metric);
     }
 
     public Layer layer(Role role) {

@@ -48,8 +48,11 @@ class SiteWriterTest {
     }
 
     private static List<String> findings(Site site) {
-        RuleBook book = new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElse("larkmoor"), site.house());
-        return Reviewer.review(SiteAnalysis.of(site, book.locality()), book, LocalDate.of(2026, 6, 1)).findings().stream()
+        RuleBook book =
+                new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElse("larkmoor"), site.house());
+        return Reviewer.review(SiteAnalysis.of(site, book.locality()), book, LocalDate.of(2026, 6, 1))
+                .findings()
+                .stream()
                 .filter(finding -> finding.weight() != Weight.NOTE)
                 .map(SiteWriterTest::told)
                 .toList();
