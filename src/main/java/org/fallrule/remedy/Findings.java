@@ -1,6 +1,5 @@
 package org.fallrule.remedy;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -44,11 +43,6 @@ final class Findings {
                                 .thenComparing(finding -> -badness(finding.outcome()))
                                 .thenComparing(Finding::rule)
                                 .thenComparing(finding -> Subject.of(finding).subject()));
-    }
-
-    /** The findings that stand worst of each subject. */
-    Collection<Finding> worst() {
-        return worst.values();
     }
 
     static boolean isOpen(Finding finding) {

@@ -62,8 +62,7 @@ final class LeastChange {
         }
         return tradeOffs.stream()
                 .min(Comparator.comparingInt(TradeOff::badness))
-                .map(least -> Remedied.unproved(
-                        finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
+                .map(least -> Remedied.unproved(finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
                 .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, none(finding)));
     }
 

@@ -78,10 +78,10 @@ final class OtherInverts implements Remedy {
                 way,
                 by -> at.edits().raise(run, upper ? by : none(), upper ? none() : by),
                 by -> verb(way) + " the " + (upper ? "upper" : "lower") + " end of "
-                        + run.pipe().spoken() + " by " + by + now(run, at, upper));
+                        + run.pipe().spoken() + " by " + by + now(run, upper));
     }
 
-    private static String now(PipeRun run, Situation at, boolean upper) {
+    private static String now(PipeRun run, boolean upper) {
         return (upper ? run.invertUp() : run.invertDown()).isPresent()
                 ? ", at " + (upper ? Shown.from(run) : Shown.to(run))
                 : "";

@@ -47,7 +47,7 @@ final class OtherPipe implements Remedy {
         if (at.isOf("attribute", "cover", "capacity", "velocity")) {
             MATERIALS.forEach((material, words) -> series.add(material(at, pipe.get(), material, words)));
         }
-        return series;
+        return List.copyOf(series);
     }
 
     private static <T> Series set(Situation at, Feature pipe, Attribute<T> attribute, T value, String says) {

@@ -26,9 +26,22 @@ record Shown(boolean metric) {
     private static final double INCH = Unit.INCH.toSi();
     private static final double FOOT = Unit.FOOT.toSi();
     private static final List<String> WINDS = List.of(
-            "east", "east-north-east", "north-east", "north-north-east", "north", "north-north-west", "north-west",
-            "west-north-west", "west", "west-south-west", "south-west", "south-south-west", "south", "south-south-east",
-            "south-east", "east-south-east");
+            "east",
+            "east-north-east",
+            "north-east",
+            "north-north-east",
+            "north",
+            "north-north-west",
+            "north-west",
+            "west-north-west",
+            "west",
+            "west-south-west",
+            "south-west",
+            "south-south-west",
+            "south",
+            "south-south-east",
+            "south-east",
+            "east-south-east");
 
     /** The directions in plan that a thing is moved in. */
     static final int DIRECTIONS = WINDS.size();
@@ -71,8 +84,9 @@ record Shown(boolean metric) {
         return Printed.of(new Slope(ratio), Unit.PERCENT);
     }
 
+    /** A station as the whole report writes them, whatever the units of the plan. */
     String station(double metres) {
-        return metric ? "station " + Printed.of(new Length(metres), Unit.METRE) : "station " + new Station(metres);
+        return "station " + new Station(metres);
     }
 
     /** The direction of one of {@link #DIRECTIONS}, counted against the clock from the east. */
@@ -106,7 +120,8 @@ record Shown(boolean metric) {
             return seen.told().get();
         }
         String subject = seen.subject().map(Feature::spoken).orElse("the plan");
-        String about = seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
+        String about =
+                seen.other().map(other -> subject + " and " + other.spoken()).orElse(subject);
         if (finding.outcome() == Outcome.CANNOT_TELL && !seen.missing().isEmpty()) {
             return about + ": not known: " + seen.missing().get(0).what();
         }

@@ -31,7 +31,8 @@ record TradeOff(Change change, Drawback drawback) {
 
     /** {@code end the pipe 7.50 ft earlier would pass this, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
     String says(SiteAnalysis submitted) {
-        return change.says() + " would pass this, but then " + harm(new Shown(submitted.site().metric()));
+        return change.says() + " would pass this, but then "
+                + harm(new Shown(submitted.site().metric()));
     }
 
     private String harm(Shown shown) {

@@ -119,8 +119,4 @@ final class Trial {
     private List<Finding> run(SiteAnalysis changed, Predicate<Rule> which) {
         return new ArrayList<>(Reviewer.review(changed, book.only(which), today).findings());
     }
-
-    Findings before() {
-        return before;
-    }
 }

@@ -18,12 +18,11 @@ public final class RemedyWords {
     }
 
     private static Fact fact(Remedied remedied) {
-        String name =
-                switch (remedied.kind()) {
-                    case PROVED -> "would pass";
-                    case TRADE_OFF -> "trade-off";
-                    case NONE -> "no remedy";
-                };
+        String name = switch (remedied.kind()) {
+            case PROVED -> "would pass";
+            case TRADE_OFF -> "trade-off";
+            case NONE -> "no remedy";
+        };
         return new Fact(name, sentence(remedied.says()));
     }
 

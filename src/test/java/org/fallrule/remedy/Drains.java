@@ -17,7 +17,8 @@ import org.fallrule.site.Role;
 /** A plain drain to change, and what is offered for it under some rules of a county that is invented. */
 final class Drains {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
-    private static final RuleBook BOOK = new RuleLibrary(Path.of("rules"), "rules").load("saltmeadow", Optional.empty());
+    private static final RuleBook BOOK =
+            new RuleLibrary(Path.of("rules"), "rules").load("saltmeadow", Optional.empty());
 
     private Drains() {}
 
@@ -25,12 +26,34 @@ final class Drains {
     static PlanInFeet plain() {
         return PlanInFeet.plan()
                 .with(Role.LOT, "L-1", "POLYGON ((-50 -50, 150 -50, 150 50, -50 50, -50 -50))", "own = true")
-                .with(Role.PIPE, "P-1", "LINESTRING (0 0, 50 0)", "diameter = 4 in", "material = pvc_sch40",
-                        "invert_up = 98 ft", "invert_down = 97.5 ft")
-                .with(Role.PIPE, "P-2", "LINESTRING (50 0, 100 0)", "diameter = 4 in", "material = pvc_sch40",
-                        "invert_up = 97.5 ft", "invert_down = 97 ft")
-                .with(Role.INLET, "CB-1", "POINT (0 0)", "kind = basin", "rim = 100 ft", "invert = 98 ft", "sump = 6 in",
-                        "weep_hole_area = 0 sq in", "weight = 40 lb", "box_length = 12 in", "box_width = 12 in")
+                .with(
+                        Role.PIPE,
+                        "P-1",
+                        "LINESTRING (0 0, 50 0)",
+                        "diameter = 4 in",
+                        "material = pvc_sch40",
+                        "invert_up = 98 ft",
+                        "invert_down = 97.5 ft")
+                .with(
+                        Role.PIPE,
+                        "P-2",
+                        "LINESTRING (50 0, 100 0)",
+                        "diameter = 4 in",
+                        "material = pvc_sch40",
+                        "invert_up = 97.5 ft",
+                        "invert_down = 97 ft")
+                .with(
+                        Role.INLET,
+                        "CB-1",
+                        "POINT (0 0)",
+                        "kind = basin",
+                        "rim = 100 ft",
+                        "invert = 98 ft",
+                        "sump = 6 in",
+                        "weep_hole_area = 0 sq in",
+                        "weight = 40 lb",
+                        "box_length = 12 in",
+                        "box_width = 12 in")
                 .with(Role.CLEANOUT, "CO-1", "POINT (50 0)")
                 .with(Role.OUTFALL, "OF-1", "POINT (100 0)", "kind = daylight");
     }

@@ -62,9 +62,12 @@ final class FailingSites {
                         units: {elevation: ft, diameter: in, depth: in, sump: in}
                         survey: {horizontal_accuracy: %s ft, vertical_accuracy: %s ft}
                         absent: [septic, well, easement, water_body, flood_zone]
-                        """.formatted(name, one(COUNTIES), one(List.of("0", "0.1")), one(List.of("0", "0.05"))))
+                        """.formatted(
+                                name, one(COUNTIES), one(List.of("0", "0.1")), one(List.of("0", "0.05"))))
                 .layer("lot.geojson", area("'id': 'L-1', 'own': true", 0, 0, 100, 140))
-                .layer("building.geojson", area("'id': 'B-1', 'kind': 'house', 'footing_depth': '24 in'", 20, 60, 60, 110))
+                .layer(
+                        "building.geojson",
+                        area("'id': 'B-1', 'kind': 'house', 'footing_depth': '24 in'", 20, 60, 60, 110))
                 .layer("walk.geojson", area("'id': 'W-1', 'access': 'public'", -20, -8, 120, -4))
                 .layer("street.geojson", area("'id': 'ST-1'", -20, -40, 120, -12))
                 .layer(
@@ -110,10 +113,20 @@ final class FailingSites {
                 "pipe.geojson",
                 pipe("P-1", "4", material, head, top, at(x - 10, basin + 18), at(x, basin)),
                 pipe("P-2", size, material, top, mid, at(x, basin), at(x, middle)),
-                pipe("P-3", one(List.of("4", "4", "6")), material, mid, low, at(x, middle), at(x + between(-15, 10), end)));
+                pipe(
+                        "P-3",
+                        one(List.of("4", "4", "6")),
+                        material,
+                        mid,
+                        low,
+                        at(x, middle),
+                        at(x + between(-15, 10), end)));
         site.layer(
                 "inlet.geojson",
-                SiteOnDisk.feature("'id': 'DS-1', 'kind': 'downspout', 'rim': " + height(basin + 18, fall), "Point", at(x - 10, basin + 18)),
+                SiteOnDisk.feature(
+                        "'id': 'DS-1', 'kind': 'downspout', 'rim': " + height(basin + 18, fall),
+                        "Point",
+                        at(x - 10, basin + 18)),
                 SiteOnDisk.feature(
                         String.format(
                                 Locale.ROOT,
@@ -158,7 +171,11 @@ final class FailingSites {
         double across = between(middle - 20, middle - 5);
         site.layer(
                 "utility.geojson",
-                utility(one(List.of("gas", "electric", "water_service")), between(6, 40), at(0, across), at(100, across + 2)),
+                utility(
+                        one(List.of("gas", "electric", "water_service")),
+                        between(6, 40),
+                        at(0, across),
+                        at(100, across + 2)),
                 utility("sanitary", between(40, 70), at(x + between(3, 12), 150), at(x + between(3, 12), -20)));
         site.layer(
                 "tree.geojson",

@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.fallrule.SiteOnDisk;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
@@ -128,22 +127,32 @@ class RemediesOnGeneratedSitesTest {
                     .flatMap(measured -> measured.limit().map(limit -> Math.max(0, limit.shortfall(measured.value()))))
                     .orElse(0.0);
             double[] stands = {bad(finding.outcome()), shortfall};
-            standing.merge(
-                    key(finding),
-                    stands,
-                    (a, b) -> a[0] != b[0] ? (a[0] > b[0] ? a : b) : a[1] > b[1] ? a : b);
+            standing.merge(key(finding), stands, (a, b) -> a[0] != b[0] ? (a[0] > b[0] ? a : b) : a[1] > b[1] ? a : b);
         }
         return standing;
     }
 
     private static int bad(Outcome outcome) {
-        return outcome == Outcome.FAILS ? 3 : outcome == Outcome.CANNOT_TELL ? 2 : outcome == Outcome.BORDERLINE ? 1 : 0;
+        return outcome == Outcome.FAILS
+                ? 3
+                : outcome == Outcome.CANNOT_TELL ? 2 : outcome == Outcome.BORDERLINE ? 1 : 0;
     }
 
     private static String key(Finding finding) {
-        return finding.rule() + "|" + finding.observation().subject().map(RemediesOnGeneratedSitesTest::whole).orElse("")
-                + "|" + finding.observation().other().map(RemediesOnGeneratedSitesTest::whole).orElse("") + "|"
-                + finding.observation().measured().map(measured -> measured.of()).orElse("");
+        return finding.rule() + "|"
+                + finding.observation()
+                        .subject()
+                        .map(RemediesOnGeneratedSitesTest::whole)
+                        .orElse("")
+                + "|"
+                + finding.observation()
+                        .other()
+                        .map(RemediesOnGeneratedSitesTest::whole)
+                        .orElse("") + "|"
+                + finding.observation()
+                        .measured()
+                        .map(measured -> measured.of())
+                        .orElse("");
     }
 
     private static String whole(Feature feature) {

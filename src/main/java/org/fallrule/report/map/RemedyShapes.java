@@ -29,8 +29,8 @@ final class RemedyShapes {
     /** Those of all findings, and of the joint change. */
     static Optional<DrawingLayer> of(Report report) {
         Stream<Change> each = report.remedies().each().stream().flatMap(one -> one.change().stream());
-        Stream<Change> joint = report.remedies().joint().stream()
-                .map(all -> new Change(all.site(), String.join("; ", all.changes())));
+        Stream<Change> joint =
+                report.remedies().joint().stream().map(all -> new Change(all.site(), String.join("; ", all.changes())));
         return layer(report, Stream.concat(each, joint));
     }
 
