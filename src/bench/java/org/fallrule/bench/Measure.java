@@ -6,9 +6,10 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs the benchmarks that a pattern picks, and last the whole program over made-up sites. */
+/** Runs the benchmarks that a pattern picks, and last the whole program over made-up sites and stacks of them. */
 final class Measure {
     private static final String WHOLE = "WholeRun";
+    private static final String STACK = "StackRun";
 
     private Measure() {}
 
@@ -20,7 +21,7 @@ final class Measure {
     public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
         Path built = Path.of(args[0]).toAbsolutePath();
         String wanted = args[1];
-        if (!wanted.equals(WHOLE)) {
+        if (!wanted.equals(WHOLE) && !wanted.equals(STACK)) {
             new Runner(new OptionsBuilder()
                             .include(wanted)
                             .addProfiler(ProcessorTime.class)
@@ -30,6 +31,9 @@ final class Measure {
         }
         if (WHOLE.matches(wanted)) {
             new WholeRun(built).measure();
+        }
+        if (STACK.matches(wanted)) {
+            new StackRun(built).measure();
         }
     }
 }

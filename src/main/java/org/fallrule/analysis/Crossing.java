@@ -28,10 +28,16 @@ public record Crossing(double station, Coordinate place, boolean along) {
 
     /** The crossings of a run and a utility in the order of their stations; a shared stretch counts at its ends. */
     public static List<Crossing> of(PipeRun run, Feature utility) {
+        if (!run.axis().getEnvelopeInternal().intersects(utility.geometry().getEnvelopeInternal())) {
+            return List.of();
+        }
         Stationing stationing = new Stationing(run.axis());
         List<Double> stations = new ArrayList<>();
         for (Object line : LinearComponentExtracter.getLines(utility.geometry())) {
             stations.addAll(stationing.where(((LineString) line).getCoordinates()));
+        }
+        if (stations.isEmpty()) {
+            return List.of();
         }
         Geometry shared = run.axis().intersection(utility.geometry());
         LengthIndexedLine axis = new LengthIndexedLine(run.axis());

@@ -31,6 +31,9 @@ public final class LongSection {
     /** Stands for the way to a daylight outfall where the water never comes to one. */
     private static final Length FAR = new Length(1e6);
 
+    /** Where nothing is asked but what lies above. */
+    private static final Function<Attributes, ?> NOTHING = attributes -> "";
+
     private final SiteAnalysis analysis;
     private final PipeRun run;
     private final PipeProfile profile;
@@ -67,7 +70,7 @@ public final class LongSection {
 
     /** The pieces between cuts, one after the other; on each the height changes evenly from its one end to the other. */
     public List<Stretch> pieces(DoubleFunction<Elevation> line) {
-        return pieces(attributes -> "", line);
+        return pieces(NOTHING, line);
     }
 
     /** The height of the ground over a line of the pipe; nothing where the ground is not known. */
@@ -133,18 +136,21 @@ public final class LongSection {
         double start = from + inside;
         double length = to - from - 2 * inside;
         int steps = (int) Math.ceil(length / STEP);
+        double before = start;
+        Object keyBefore = keyAt(before, asked);
         for (int i = 1; i <= steps; i++) {
-            double before = start + length * (i - 1) / steps;
             double after = start + length * i / steps;
-            if (!keyAt(before, asked).equals(keyAt(after, asked))) {
-                changes.add(changeBetween(before, after, asked));
+            Object keyAfter = keyAt(after, asked);
+            if (!keyBefore.equals(keyAfter)) {
+                changes.add(changeBetween(before, keyBefore, after, asked));
             }
+            before = after;
+            keyBefore = keyAfter;
         }
         return changes;
     }
 
-    private double changeBetween(double from, double to, Function<Attributes, ?> asked) {
-        Object before = keyAt(from, asked);
+    private double changeBetween(double from, Object before, double to, Function<Attributes, ?> asked) {
         double low = from;
         double high = to;
         while (high - low > EXACTLY) {
@@ -159,7 +165,7 @@ public final class LongSection {
     }
 
     private Object keyAt(double station, Function<Attributes, ?> asked) {
-        return key(attributesAt(station), asked);
+        return asked == NOTHING ? surfaces.at(profile.placeAt(station)) : key(attributesAt(station), asked);
     }
 
     private static Object key(Attributes attributes, Function<Attributes, ?> asked) {

@@ -14,6 +14,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes a tree of maps, lists, texts, numbers and flags as indented JSON. */
 public final class JsonWriter {
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    /** Characters to begin with; a report has some hundred thousand. */
+    private static final int ROOM = 1 << 16;
+
     private final JsonGenerator out;
 
     private JsonWriter(JsonGenerator out) {
@@ -22,12 +27,12 @@ public final class JsonWriter {
 
     /** The tree as JSON text, with a line end after it. */
     public static String write(Map<String, ?> tree) {
-        StringWriter text = new StringWriter();
+        StringWriter text = new StringWriter(ROOM);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentObjectsWith(indenter);
         printer.indentArraysWith(indenter);
-        try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
             generator.setPrettyPrinter(printer);
             new JsonWriter(generator).value(tree);
         } catch (IOException e) {
@@ -80,8 +85,7 @@ public final class JsonWriter {
     }
 
     private void array(List<?> list) throws IOException {
-        boolean onePlace = !list.isEmpty() && list.stream().allMatch(JsonWriter::isWritable);
-        if (onePlace) {
+        if (isOnePlace(list)) {
             position(list);
             return;
         }
@@ -101,8 +105,13 @@ public final class JsonWriter {
         }
     }
 
-    private static boolean isWritable(@Nullable Object item) {
-        return item instanceof Number number && Double.isFinite(number.doubleValue());
+    private static boolean isOnePlace(List<?> list) {
+        for (Object item : list) {
+            if (!(item instanceof Number number && Double.isFinite(number.doubleValue()))) {
+                return false;
+            }
+        }
+        return !list.isEmpty();
     }
 
     /** Numbers stand on one line. */

@@ -114,11 +114,13 @@ public final class ColumnFinder {
         List<Column> found = new ArrayList<>();
         for (String column : columns) {
             String name = plain(column);
-            Optional<Unit> unit = suffix(attribute, column, words);
             if (name.equals(wanted)) {
                 found.add(new Column(column, Optional.empty()));
-            } else if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
-                found.add(new Column(column, unit));
+            } else if (name.startsWith(wanted)) {
+                Optional<Unit> unit = suffix(attribute, column, words);
+                if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
+                    found.add(new Column(column, unit));
+                }
             }
         }
         return found;
@@ -164,6 +166,13 @@ public final class ColumnFinder {
     }
 
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[_\\s-]", "");
+        StringBuilder plain = new StringBuilder(name.length());
+        String small = name.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < small.length(); i++) {
+            if ("_- \t\n\u000B\f\r".indexOf(small.charAt(i)) < 0) {
+                plain.append(small.charAt(i));
+            }
+        }
+        return plain.toString();
     }
 }

@@ -27,6 +27,12 @@ public final class TriangulatedGround implements GroundSurface {
     private final HPRtree facets = new HPRtree();
     private final Envelope extent = new Envelope();
 
+    /**
+     * The triangle that held the last place asked for; the next place mostly lies in it too. Threads may overwrite each other's:
+     * a place well inside of a triangle is in no other one, so that the answer does not hang on it.
+     */
+    private Optional<Facet> last = Optional.empty();
+
     TriangulatedGround(List<Facet> triangles) {
         for (Facet facet : triangles) {
             if (facet.width() >= EDGE_SLACK) {
@@ -72,6 +78,16 @@ public final class TriangulatedGround implements GroundSurface {
     }
 
     private Optional<Facet> facetAt(Coordinate place) {
+        Optional<Facet> near = last;
+        if (near.isPresent() && near.get().beyond(place) < -EDGE_SLACK) {
+            return near;
+        }
+        Optional<Facet> found = searched(place);
+        last = found.isPresent() ? found : near;
+        return found;
+    }
+
+    private Optional<Facet> searched(Coordinate place) {
         Envelope around = new Envelope(place);
         around.expandBy(EDGE_SLACK);
         Optional<Facet> nearest = Optional.empty();

@@ -197,7 +197,7 @@ class CompareCommandTest {
 
     @Test
     void theSecondSubmittalOfTheSampleShowsEveryKindOfChange() {
-        Ran ran = compare("sample-sites/thistledown-3", "sample-sites-later/thistledown-3");
+        Ran ran = compare("sample-sites/thistledown-3", "docs/later-sites/thistledown-3");
 
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("outfall-lot-line-setback (must): meets, now fails")
@@ -211,7 +211,7 @@ class CompareCommandTest {
 
     @Test
     void theWorkAsBuiltOfTheSampleLiesOffInTwoPlaces() {
-        Ran ran = compare("sample-sites/quillfeather-8", "sample-sites-later/quillfeather-8");
+        Ran ran = compare("sample-sites/quillfeather-8", "docs/later-sites/quillfeather-8");
 
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("3 values as built beyond tolerance, 2 not measured.")

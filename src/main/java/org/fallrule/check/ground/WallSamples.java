@@ -16,6 +16,8 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
  * Lines over the ground that lead straight away from a building's walls, each to where another wall is as near or to a lot
@@ -28,7 +30,7 @@ final class WallSamples {
     private final double over;
     private final double spacing;
     private final List<Feature> buildings;
-    private final List<Geometry> lotLines;
+    private final List<PreparedGeometry> lotLines;
     private final List<LineSegment> walls = new ArrayList<>();
     private final List<WallSample> samples = new ArrayList<>();
 
@@ -37,7 +39,7 @@ final class WallSamples {
         this.over = over;
         this.spacing = spacing;
         this.lotLines = site.features(Role.LOT).stream()
-                .map(lot -> lot.geometry().getBoundary())
+                .map(lot -> PreparedGeometryFactory.prepare(lot.geometry().getBoundary()))
                 .toList();
         this.buildings = site.features(Role.BUILDING);
         buildings.forEach(each -> rings(each).forEach(ring -> walls.addAll(segments(ring))));
@@ -74,12 +76,14 @@ final class WallSamples {
         double reach = toOtherWall(wall, share, outward);
         Optional<String> until = reach < over ? Optional.of("where another wall is as near") : Optional.empty();
         LineString way = line(foot, wall.pointAlongOffset(share, -outward * reach));
-        for (Geometry lotLine : lotLines) {
-            Geometry met = lotLine.intersection(way);
-            double distance = met.isEmpty() ? reach : met.distance(GEOMETRY.createPoint(foot));
-            if (distance < reach) {
-                reach = distance;
-                until = Optional.of("the lot line");
+        for (PreparedGeometry lotLine : lotLines) {
+            if (lotLine.intersects(way)) {
+                Geometry met = lotLine.getGeometry().intersection(way);
+                double distance = met.isEmpty() ? reach : met.distance(GEOMETRY.createPoint(foot));
+                if (distance < reach) {
+                    reach = distance;
+                    until = Optional.of("the lot line");
+                }
             }
         }
         return new WallSample(line(foot, wall.pointAlongOffset(share, -outward * reach)), piece, until);

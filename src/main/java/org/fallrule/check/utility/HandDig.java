@@ -82,8 +82,9 @@ public final class HandDig implements Check {
         for (Feature utility : from.candidates(analysis.site())) {
             notMarked(terms, utility).ifPresent(observations::add);
             for (PipeRun run : analysis.network().runs()) {
-                Geometry zone = utility.geometry().buffer(reach(terms, run, utility), ARC_SEGMENTS);
-                observe(run, utility, run.axis().intersection(zone))
+                PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
+                pair.runWithin(reach(terms, run, utility), ARC_SEGMENTS)
+                        .flatMap(inside -> observe(run, utility, inside))
                         .map(seen -> noting(seen, from, run, utility))
                         .ifPresent(observations::add);
             }

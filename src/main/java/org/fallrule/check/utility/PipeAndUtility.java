@@ -12,6 +12,7 @@ import org.fallrule.check.Limits;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.OutsideDiameter;
@@ -46,6 +47,18 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
 
     List<UtilityCrossing> crossings() {
         return UtilityCrossing.of(analysis, run, utility);
+    }
+
+    /**
+     * The part of the run's axis within so many metres of the utility's centreline; nothing where the two lie farther apart.
+     *
+     * @param arcSegments straight pieces to a quarter circle
+     */
+    Optional<Geometry> runWithin(double metres, int arcSegments) {
+        // Making a zone costs much more than the distance, and most pipes lie far from most utilities.
+        return utility.geometry().isWithinDistance(run.axis(), metres + Dimension.LENGTH.tolerance())
+                ? Optional.of(run.axis().intersection(utility.geometry().buffer(metres, arcSegments)))
+                : Optional.empty();
     }
 
     /** The part of the run farther in plan than so many metres from where it, or a pipe that joins it, crosses the utility. */

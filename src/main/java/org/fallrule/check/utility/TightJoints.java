@@ -22,7 +22,6 @@ import org.fallrule.network.Reach;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Geometry;
 
 /** Whether the drain's joints are watertight near a line that its water must not get into. */
 @AutoService(Check.class)
@@ -84,15 +83,15 @@ public final class TightJoints implements Check {
     }
 
     private static Optional<Observation> observe(PipeAndUtility pair, double within) {
-        Geometry zone = pair.utility().geometry().buffer(within + pair.touching(), ARC_SEGMENTS);
-        Geometry near = pair.run().axis().intersection(zone);
-        List<Reach> reaches = RunParts.of(pair.run(), near);
-        return reaches.isEmpty()
-                ? Optional.empty()
-                : Optional.of(standing(pair.run().pipe())
-                        .against(pair.utility())
-                        .at(near)
-                        .noting("near it from " + RunParts.spoken(reaches)));
+        return pair.runWithin(within + pair.touching(), ARC_SEGMENTS).flatMap(near -> {
+            List<Reach> reaches = RunParts.of(pair.run(), near);
+            return reaches.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(standing(pair.run().pipe())
+                            .against(pair.utility())
+                            .at(near)
+                            .noting("near it from " + RunParts.spoken(reaches)));
+        });
     }
 
     private static Observation standing(Feature pipe) {

@@ -70,8 +70,12 @@ final class AreaSum {
 
     private void handDown() {
         Facets facets = new Facets(grid, flood);
+        boolean[] drains = drains(facets);
         for (int position = flood.count() - 1; position >= 0; position--) {
             int node = flood.inOrder(position);
+            if (!drains[node]) {
+                continue;
+            }
             boolean isRim = grid.isOnRim(node);
             isCut[node] |= isRim;
             if (isRim) {
@@ -89,6 +93,22 @@ final class AreaSum {
                 give(node, flood.next(node), 1);
             }
         }
+    }
+
+    /** The nodes some of whose water comes to one of the places: most of a grid drains to none. */
+    private boolean[] drains(Facets facets) {
+        boolean[] drains = new boolean[grid.size()];
+        for (int position = 0; position < flood.count(); position++) {
+            int node = flood.inOrder(position);
+            if (takenBy[node] > 0) {
+                drains[node] = true;
+            } else if (facets.look(node)) {
+                drains[node] = drains[facets.straight()] || drains[facets.diagonal()];
+            } else if (flood.next(node) >= 0) {
+                drains[node] = drains[flood.next(node)];
+            }
+        }
+        return drains;
     }
 
     private void rainOn(int node) {

@@ -8,8 +8,8 @@ import java.util.function.IntPredicate;
  * Lehman, D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for digital elevation
  * models", Computers &amp; Geosciences 62, 2014, algorithm 2, with each node keeping the neighbour that it was flooded
  * from). What comes to lie at the level that the flood stands at waits in a queue of its own, as in the paper; the nodes come
- * in the order in which one heap would give them. The cost is that of the heap for the ground that rises, m log m for m nodes,
- * and as the nodes for water and level ground.
+ * in the order in which one heap would give them. The cost is that of the heap for the ground that rises, at most m log m for m
+ * nodes, less where heights are spread ({@link NodeLevels}), and as the nodes for water and level ground.
  */
 final class Flood {
     private static final int NOT_REACHED = -2;
@@ -19,9 +19,9 @@ final class Flood {
     private final double[] level;
     private final int[] from;
     private final int[] order;
-    private final NodeHeap heap = new NodeHeap();
+    private final NodeLevels rising;
 
-    /** Nodes at the level that the flood stands at, which all came in after those of the heap at that level. */
+    /** Nodes at the level that the flood stands at, which all came in after the others at that level. */
     private final NodeQueue same = new NodeQueue();
 
     private int reached;
@@ -32,13 +32,14 @@ final class Flood {
         this.level = new double[grid.size()];
         this.from = new int[grid.size()];
         this.order = new int[grid.size()];
+        this.rising = new NodeLevels(level, grid.lowest(), grid.highest());
         Arrays.fill(level, Double.NaN);
         Arrays.fill(from, NOT_REACHED);
         for (int node = 0; node < grid.size(); node++) {
             if (!grid.isHole(node) && (grid.isOnRim(node) || isDrain.test(node))) {
                 from[node] = OUTLET;
                 level[node] = grid.height(node);
-                heap.add(node, level[node]);
+                rising.add(node);
             }
         }
         flood();
@@ -46,9 +47,9 @@ final class Flood {
 
     private void flood() {
         double now = Double.NEGATIVE_INFINITY;
-        while (!heap.isEmpty() || !same.isEmpty()) {
-            boolean isOfHeap = same.isEmpty() || (!heap.isEmpty() && heap.lowest() == now);
-            int node = isOfHeap ? heap.poll() : same.poll();
+        while (!rising.isEmpty() || !same.isEmpty()) {
+            boolean isRising = same.isEmpty() || (!rising.isEmpty() && rising.lowest() == now);
+            int node = isRising ? rising.poll() : same.poll();
             now = level[node];
             order[reached++] = node;
             floodAround(node, now);
@@ -64,7 +65,7 @@ final class Flood {
                 if (level[next] == now) {
                     same.add(next);
                 } else {
-                    heap.add(next, level[next]);
+                    rising.add(next);
                 }
             }
         }

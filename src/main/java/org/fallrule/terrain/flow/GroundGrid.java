@@ -26,6 +26,8 @@ public final class GroundGrid {
     private final int[] steps = new int[Direction.COUNT];
 
     private final boolean[] rim;
+    private double lowest = Double.POSITIVE_INFINITY;
+    private double highest = Double.NEGATIVE_INFINITY;
 
     private GroundGrid(Envelope box, double spacing) {
         this.spacing = spacing;
@@ -58,6 +60,10 @@ public final class GroundGrid {
         for (int node = 0; node < grid.metres.length; node++) {
             grid.metres[node] =
                     surface.elevationAt(grid.place(node)).map(Elevation::metres).orElse(Double.NaN);
+            if (!grid.isHole(node)) {
+                grid.lowest = Math.min(grid.lowest, grid.metres[node]);
+                grid.highest = Math.max(grid.highest, grid.metres[node]);
+            }
         }
         grid.findRim();
         return grid;
@@ -96,6 +102,15 @@ public final class GroundGrid {
     /** A node's height in metres; NaN in a hole. */
     double height(int node) {
         return metres[node];
+    }
+
+    /** The lowest height of any node, metres; above {@link #highest} where all are holes. */
+    double lowest() {
+        return lowest;
+    }
+
+    double highest() {
+        return highest;
     }
 
     boolean isHole(int node) {
