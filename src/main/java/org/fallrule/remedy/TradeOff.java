@@ -29,9 +29,9 @@ record TradeOff(Change change, Drawback drawback) {
         return 4;
     }
 
-    /** {@code end the pipe 7.50 ft earlier would pass this, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
+    /** {@code end the pipe 7.50 ft earlier; that passes this rule, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
     String says(SiteAnalysis submitted) {
-        return change.says() + " would pass this, but then "
+        return change.says() + "; that passes this rule, but then "
                 + harm(new Shown(submitted.site().metric()));
     }
 

@@ -77,7 +77,7 @@ class RemediesTest {
 
         assertThat(remedied.says())
                 .isEqualTo("end pipe P-2 2.50 ft earlier, at station 0+47.5: fall left 0.26 ft,"
-                        + " slope 0.54 % would pass this, but then 0.26 ft over 47.50 ft of pipe P-2 is 0.54 %, at least"
+                        + " slope 0.54 %; that passes this rule, but then 0.26 ft over 47.50 ft of pipe P-2 is 0.54 %, at least"
                         + " 1.00 % asked");
         assertThat(remedied.kind()).isEqualTo(Remedied.Kind.TRADE_OFF);
     }
