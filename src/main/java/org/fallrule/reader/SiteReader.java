@@ -86,7 +86,8 @@ public final class SiteReader {
                         (role, there) -> open.stream()
                                 .filter(layer -> layer.is(role))
                                 .findFirst()
-                                .flatMap(layer -> Misread.cause(layer.system(), frame, features.get(role), there))
+                                .flatMap(layer -> Misread.cause(
+                                        layer.system(), frame, features.getOrDefault(role, List.of()), there))
                                 .orElse(""));
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
