@@ -54,7 +54,8 @@ public final class ProposalText {
         StandingGround.ofOutfall(analysis, book).ifPresent(ground -> {
             paragraph("", StandingWords.of(ground, analysis.site()));
             String rules = ground.barring().stream().map(Rule::id).collect(Collectors.joining(", "));
-            paragraph("", "Ground of the lot is barred to it by " + rules + ", by the fall and by where its water runs.");
+            paragraph(
+                    "", "Ground of the lot is barred to it by " + rules + ", by the fall and by where its water runs.");
         });
         line("");
         if (!proposals.hindrances().isEmpty()) {
@@ -70,8 +71,7 @@ public final class ProposalText {
     }
 
     private void rest(Proposals proposals) {
-        boolean named = proposals.hindrances().stream()
-                .anyMatch(each -> each.how() != Hindrance.How.WHATEVER_THE_LINE);
+        boolean named = proposals.hindrances().stream().anyMatch(each -> each.how() != Hindrance.How.WHATEVER_THE_LINE);
         if (proposals.isRestMet()) {
             paragraph("", "All else a line can meet: --without and the rule's name leaves it out of account.");
         } else if (!named) {
