@@ -21,7 +21,11 @@ import org.fallrule.rulebook.RuleBook;
 public final class ProposalJson {
     private ProposalJson() {}
 
-    /** @param without rules that were left out of account */
+    /**
+     * Writes what a search has come to.
+     *
+     * @param without rules that were left out of account
+     */
     public static String write(SiteAnalysis analysis, RuleBook book, Proposals proposals, Set<String> without) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("format", "fallrule-proposals/1");

@@ -30,7 +30,11 @@ public final class ProposalText {
 
     private ProposalText() {}
 
-    /** @param without rules that were left out of account */
+    /**
+     * Writes what a search has come to.
+     *
+     * @param without rules that were left out of account
+     */
     public static String write(SiteAnalysis analysis, RuleBook book, Proposals proposals, Set<String> without) {
         ProposalText page = new ProposalText();
         page.paragraph("", analysis.site().name());
