@@ -75,8 +75,7 @@ final class LayingReader {
     }
 
     private void basis(Keys keys, String what, Node.Mapping mapping) {
-        keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
-        if (keys.node("basis").isEmpty()) {
+        if (keys.mapping("basis").map(new BasisReader(faults)::basis).isEmpty()) {
             faults.add(new Fault(mapping.place(), what + " has no basis; give kind, document and section"));
         }
     }
