@@ -1,9 +1,13 @@
 package org.fallrule.check.place;
 
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
  * How much of a feature lies inside of an area: of a line the length, of points how deep the deepest lies. The edge of the area
@@ -40,17 +44,29 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
     }
 
     private static Inside ofLine(Geometry line, Geometry area, double accuracy, String of) {
-        double length = lengthIn(line, area);
-        double least = accuracy > 0 && length > 0 ? lengthIn(line, area.buffer(-accuracy)) : length;
-        double most = accuracy > 0 && line.isWithinDistance(area, accuracy) ? lengthIn(line, area.buffer(accuracy)) : length;
-        Geometry where = length > 0 ? line.intersection(area) : line;
+        Geometry part = partIn(line, area);
+        double length = part.getLength();
+        double least = accuracy > 0 && length > 0 ? partIn(line, area.buffer(-accuracy)).getLength() : length;
+        double most = accuracy > 0 && line.isWithinDistance(area, accuracy) ? partIn(line, area.buffer(accuracy)).getLength() : length;
         double spread = Math.max(length - least, most - length);
-        return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, where);
+        return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, length > 0 ? part : line);
     }
 
-    private static double lengthIn(Geometry line, Geometry area) {
-        // making the narrower area costs much more than to see that the two lie apart
-        return line.intersects(area) && line.intersects(area.buffer(-EDGE)) ? line.intersection(area).getLength() : 0;
+    /** The part of a line inside, empty where it runs along the edge at most. */
+    private static Geometry partIn(Geometry line, Geometry area) {
+        Geometry part = line.intersects(area) ? line.intersection(area) : line.getFactory().createLineString();
+        boolean inside = part.getLength() > 0 && (isDeep(part, area) || line.intersects(area.buffer(-EDGE)));
+        return inside ? part : line.getFactory().createLineString();
+    }
+
+    /** Whether the middle of the longest piece lies deeper inside than the edge is wide; that costs less than a narrower area. */
+    private static boolean isDeep(Geometry part, Geometry area) {
+        Geometry longest = IntStream.range(0, part.getNumGeometries())
+                .mapToObj(part::getGeometryN)
+                .max(Comparator.comparingDouble(Geometry::getLength))
+                .orElse(part);
+        Coordinate middle = new LengthIndexedLine(longest).extractPoint(longest.getLength() / 2);
+        return !area.getBoundary().isWithinDistance(area.getFactory().createPoint(middle), EDGE);
     }
 
     private static Inside ofPoints(Geometry points, Geometry area, double accuracy, String of) {

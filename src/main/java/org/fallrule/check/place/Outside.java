@@ -92,7 +92,7 @@ public final class Outside implements Check {
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection subjects = terms.get(SUBJECT);
-        List<Feature> areas = terms.get(AREA).candidates(analysis.site()).stream()
+        List<Feature> areas = terms.get(AREA).candidates(analysis).stream()
                 .filter(area -> area.geometry().getDimension() == 2)
                 .toList();
         List<Observation> observations = new ArrayList<>();
