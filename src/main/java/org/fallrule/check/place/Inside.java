@@ -2,6 +2,7 @@ package org.fallrule.check.place;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import org.fallrule.analysis.Zones;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
@@ -26,9 +27,10 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
     /**
      * What of a geometry lies inside of an area.
      *
+     * @param zones those of the plan
      * @param accuracy how well, in metres, the two are known to lie to each other; zero when not known or exact
      */
-    static Inside of(Geometry geometry, Geometry area, double accuracy) {
+    static Inside of(Zones zones, Geometry geometry, Geometry area, double accuracy) {
         Envelope reach = new Envelope(area.getEnvelopeInternal());
         reach.expandBy(accuracy + EDGE);
         boolean isLine = geometry.getDimension() > 0;
@@ -36,26 +38,26 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
         if (!reach.intersects(geometry.getEnvelopeInternal())) {
             return new Inside(of, new Length(0), 0, geometry);
         }
-        return isLine ? ofLine(geometry, area, accuracy, of) : ofPoints(geometry, area, accuracy, of);
+        return isLine ? ofLine(zones, geometry, area, accuracy, of) : ofPoints(geometry, area, accuracy, of);
     }
 
     boolean isClear() {
         return length.metres() <= 0 && accuracy <= 0;
     }
 
-    private static Inside ofLine(Geometry line, Geometry area, double accuracy, String of) {
-        Geometry part = partIn(line, area);
+    private static Inside ofLine(Zones zones, Geometry line, Geometry area, double accuracy, String of) {
+        Geometry part = partIn(zones, line, area);
         double length = part.getLength();
-        double least = accuracy > 0 && length > 0 ? partIn(line, area.buffer(-accuracy)).getLength() : length;
-        double most = accuracy > 0 && line.isWithinDistance(area, accuracy) ? partIn(line, area.buffer(accuracy)).getLength() : length;
+        double least = accuracy > 0 && length > 0 ? partIn(zones, line, zones.around(area, -accuracy)).getLength() : length;
+        double most = accuracy > 0 && line.isWithinDistance(area, accuracy) ? partIn(zones, line, zones.around(area, accuracy)).getLength() : length;
         double spread = Math.max(length - least, most - length);
         return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, length > 0 ? part : line);
     }
 
     /** The part of a line inside, empty where it runs along the edge at most. */
-    private static Geometry partIn(Geometry line, Geometry area) {
+    private static Geometry partIn(Zones zones, Geometry line, Geometry area) {
         Geometry part = line.intersects(area) ? line.intersection(area) : line.getFactory().createLineString();
-        boolean inside = part.getLength() > 0 && (isDeep(part, area) || line.intersects(area.buffer(-EDGE)));
+        boolean inside = part.getLength() > 0 && (isDeep(part, area) || line.intersects(zones.around(area, -EDGE)));
         return inside ? part : line.getFactory().createLineString();
     }
 

@@ -79,6 +79,11 @@ public final class RootZone implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.TREE));
     }
@@ -118,11 +123,11 @@ public final class RootZone implements Check {
         if (near.isEmpty()) {
             return clear(analysis, tree, radius.get());
         }
-        Geometry zone = tree.geometry().buffer(radius.get().value().metres(), ARC_SEGMENTS);
+        Geometry zone = analysis.zones().around(tree.geometry(), radius.get().value().metres(), ARC_SEGMENTS);
         List<Observation> inside = new ArrayList<>();
         for (PipeRun run : near) {
             double accuracy = Accuracy.ofDistance(analysis, run.pipe(), tree).metres();
-            Inside seen = Inside.of(run.axis(), zone, accuracy);
+            Inside seen = Inside.of(analysis.zones(), run.axis(), zone, accuracy);
             if (!seen.isClear()) {
                 held(terms, run, tree, seen, radius.get()).ifPresent(inside::add);
             }
