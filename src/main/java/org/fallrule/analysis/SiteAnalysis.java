@@ -30,6 +30,7 @@ import org.fallrule.terrain.RasterGround;
  * @param network the drain
  * @param water the design storm in the drain
  * @param problems what is doubtful about the ground
+ * @param zones around what stands in the plan
  * @param asked which of the plan's features checks answer for; of the others they may leave the answer out
  */
 public record SiteAnalysis(
@@ -42,10 +43,25 @@ public record SiteAnalysis(
         PipeNetwork network,
         DrainWater water,
         List<Fault> problems,
+        Zones zones,
         Predicate<Feature> asked) {
 
     public SiteAnalysis {
         problems = List.copyOf(problems);
+    }
+
+    /** A plan that every answer is wanted of. */
+    public SiteAnalysis(
+            Site site,
+            Locality locality,
+            Optional<GroundSurface> ground,
+            Optional<GroundSurface> existing,
+            SurfaceAbove surfaces,
+            FlowSurface flow,
+            PipeNetwork network,
+            DrainWater water,
+            List<Fault> problems) {
+        this(site, locality, ground, existing, surfaces, flow, network, water, problems, new Zones(), any -> true);
     }
 
     /** A plan in a place of which no rule book says anything. */
@@ -65,7 +81,7 @@ public record SiteAnalysis(
         FlowSurface flow = new FlowSurface(site, ground);
         PipeNetwork network = NetworkBuilder.build(site, ground);
         DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
-        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems, any -> true);
+        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
     }
 
     /**
@@ -78,12 +94,12 @@ public record SiteAnalysis(
         FlowSurface over = flow.around(changed);
         PipeNetwork drain = NetworkBuilder.build(changed, ground);
         DrainWater running = water.with(changed, over, drain);
-        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems, asked);
+        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);
     }
 
     /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */
     public SiteAnalysis asking(Predicate<Feature> of) {
-        return new SiteAnalysis(site, locality, ground, existing, surfaces, flow, network, water, problems, of);
+        return new SiteAnalysis(site, locality, ground, existing, surfaces, flow, network, water, problems, zones, of);
     }
 
     /** The pipes that checks answer for. */

@@ -36,4 +36,12 @@ public interface Check {
     default boolean looksAtDrain() {
         return true;
     }
+
+    /**
+     * Whether what it finds may change with heights of the drain alone: inverts, rims, sumps. What follows from where things lie
+     * in plan is not looked at again when only heights are tried.
+     */
+    default boolean looksAtHeights() {
+        return true;
+    }
 }

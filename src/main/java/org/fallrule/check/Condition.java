@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Nearest;
@@ -12,6 +13,7 @@ import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Ecql;
 import org.fallrule.filter.Filter;
 import org.fallrule.filter.Truth;
+import org.fallrule.site.Attribute;
 import org.fallrule.site.AttributeName;
 import org.fallrule.site.Attributes;
 
@@ -58,6 +60,11 @@ public record Condition(String text, Filter filter, Map<String, AttributeName> n
 
     public Truth test(Attributes attributes) {
         return filter.test(name -> Optional.ofNullable(names.get(name)).flatMap(known -> known.in(attributes)));
+    }
+
+    /** Whether it reads one of some attributes. */
+    boolean reads(Set<Attribute<?>> attributes) {
+        return names.values().stream().map(AttributeName::attribute).anyMatch(attributes::contains);
     }
 
     public boolean isAlways() {

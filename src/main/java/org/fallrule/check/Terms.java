@@ -3,6 +3,9 @@ package org.fallrule.check;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.fallrule.site.Attribute;
 
 /** What a rule tells its check: a value for each parameter that the rule gives. */
 public final class Terms {
@@ -20,6 +23,18 @@ public final class Terms {
         Map<String, Object> more = new LinkedHashMap<>(values);
         more.put(parameter.name(), parameter.type().cast(value));
         return new Terms(more);
+    }
+
+    /** Whether a condition in them reads one of some attributes. */
+    public boolean read(Set<Attribute<?>> attributes) {
+        return values.values().stream().flatMap(Terms::conditions).anyMatch(each -> each.reads(attributes));
+    }
+
+    private static Stream<Condition> conditions(Object value) {
+        if (value instanceof Selection selection) {
+            return Stream.of(selection.where());
+        }
+        return value instanceof Limits limits ? limits.cases().stream().map(Limits.Case::when) : Stream.of();
     }
 
     /** The value of a parameter that every rule gives. */

@@ -63,7 +63,7 @@ public final class NetworkBuilder {
         PipeNetwork network = new PipeNetwork(runs, junctions.all(), problems, reach);
         problems.addAll(new WaysDown(network).problems());
         problems.addAll(RimsAndInverts.problems(network));
-        return new PipeNetwork(runs, junctions.all(), problems, reach);
+        return network.with(problems);
     }
 
     private DrawnPipe drawn(Feature pipe) {

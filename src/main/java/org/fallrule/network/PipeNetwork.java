@@ -19,10 +19,10 @@ public final class PipeNetwork {
     private final List<Junction> junctions;
     private final List<Fault> problems;
     private final Map<Integer, Double> lengthToOutfall;
-    private final Map<Integer, PipeRun> leaving = new HashMap<>();
-    private final Map<Integer, List<PipeRun>> touching = new HashMap<>();
-    private final Map<Feature, PipeRun> runOf = new HashMap<>();
-    private final Map<Feature, Junction> junctionOf = new HashMap<>();
+    private final Map<Integer, PipeRun> leaving;
+    private final Map<Integer, List<PipeRun>> touching;
+    private final Map<Feature, PipeRun> runOf;
+    private final Map<Feature, Junction> junctionOf;
 
     /** {@code lengthToOutfall} holds the least pipe length in metres from each junction, by number, that has a way to one. */
     PipeNetwork(
@@ -31,6 +31,10 @@ public final class PipeNetwork {
         this.junctions = List.copyOf(junctions);
         this.problems = List.copyOf(problems);
         this.lengthToOutfall = Map.copyOf(lengthToOutfall);
+        this.leaving = new HashMap<>();
+        this.touching = new HashMap<>();
+        this.runOf = new HashMap<>();
+        this.junctionOf = new HashMap<>();
         this.runs.stream()
                 .filter(run -> !run.up().equals(run.down()))
                 .forEach(run -> leaving.merge(
@@ -40,6 +44,22 @@ public final class PipeNetwork {
         this.runs.forEach(this::enter);
         this.junctions.forEach(
                 junction -> junction.structures().forEach(each -> junctionOf.putIfAbsent(each, junction)));
+    }
+
+    private PipeNetwork(PipeNetwork of, List<Fault> problems) {
+        this.runs = of.runs;
+        this.junctions = of.junctions;
+        this.problems = List.copyOf(problems);
+        this.lengthToOutfall = of.lengthToOutfall;
+        this.leaving = of.leaving;
+        this.touching = of.touching;
+        this.runOf = of.runOf;
+        this.junctionOf = of.junctionOf;
+    }
+
+    /** The same drain, of which these are the problems. */
+    PipeNetwork with(List<Fault> found) {
+        return new PipeNetwork(this, found);
     }
 
     private void enter(PipeRun run) {

@@ -16,6 +16,9 @@ import org.fallrule.site.Feature;
 
 /** Finds inverts that stand above the rim of their structure: no water can come in there, so a unit or a column is mixed up. */
 final class RimsAndInverts {
+    /** Metres; deeper than that below the rim, nothing has to be written out to be compared. */
+    private static final double SURELY_BELOW = 0.1;
+
     private final List<Fault> problems = new ArrayList<>();
 
     private RimsAndInverts() {}
@@ -46,6 +49,9 @@ final class RimsAndInverts {
     }
 
     private void hold(Feature at, String what, Elevation invert, Elevation rim, String theRim) {
+        if (invert.metres() < rim.metres() - SURELY_BELOW) {
+            return;
+        }
         Written top = Written.of(rim.in(Unit.ELEVATION_FOOT), Unit.ELEVATION_FOOT);
         Limit limit = new Limit(Bound.AT_MOST, top);
         if (limit.standing(invert, 0) == Standing.FAILS) {

@@ -44,9 +44,11 @@ record Subject(String rule, String subject, String other, String of) {
         return rule.equals(after.rule) && subject.equals(after.subject) && sameOther;
     }
 
-    /** Whether a feature may be the subject: it is, or a part of it, or of another role so that nothing is said of it. */
+    /** Whether the answer may be about a feature: of each of the two roles that the finding speaks of, it speaks of one alone. */
     boolean mayBe(Feature feature) {
-        return !subject.startsWith(feature.role().word() + " ") || subject.equals(name(feature));
+        String role = feature.role().word() + " ";
+        String spokenOf = subject.startsWith(role) ? subject : other;
+        return !spokenOf.startsWith(role) || spokenOf.equals(name(feature));
     }
 
     static Optional<Feature> feature(Finding finding) {

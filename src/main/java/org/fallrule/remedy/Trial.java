@@ -99,7 +99,11 @@ final class Trial {
         if (problem.isPresent()) {
             return problem.map(Drawback.Problem::new);
         }
+        boolean heights = Heights.alone(submitted.site(), changed.site());
         for (Rule rule : rules) {
+            if (heights && !Heights.matterTo(rule)) {
+                continue;
+            }
             Optional<Finding> worse = before.firstWorse(run(changed, rule::equals));
             if (worse.isPresent()) {
                 return worse.map(finding -> new Drawback.Worse(finding, changed));

@@ -1,5 +1,6 @@
 package org.fallrule.site;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.fallrule.document.Place;
 import org.locationtech.jts.geom.Geometry;
@@ -14,6 +15,12 @@ import org.locationtech.jts.geom.Geometry;
  * @param origin the file and feature it came from
  */
 public record Feature(Role role, String id, Geometry geometry, Attributes attributes, Place origin) {
+
+    /** Of what tells features apart; geometry and attributes cost too much to go into it. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(role, id);
+    }
 
     public <T> Optional<T> get(Attribute<T> attribute) {
         return attributes.get(attribute);

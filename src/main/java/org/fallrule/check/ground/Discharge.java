@@ -14,9 +14,12 @@ import org.fallrule.measure.Unit;
 import org.fallrule.site.Feature;
 import org.fallrule.terrain.flow.DownhillPath;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
@@ -44,11 +47,14 @@ record Discharge(LineString line) {
         if (!line.getEnvelopeInternal().intersects(area.getEnvelopeInternal())) {
             return Optional.empty();
         }
+        Envelope reach = area.getEnvelopeInternal();
+        PreparedGeometry prepared = PreparedGeometryFactory.prepare(area);
         double run = 0;
         for (int i = 1; i < line.getNumPoints(); i++) {
             Coordinate from = line.getCoordinateN(i - 1);
-            LineString step = GEOMETRY.createLineString(new Coordinate[] {from, line.getCoordinateN(i)});
-            if (step.intersects(area)) {
+            Coordinate to = line.getCoordinateN(i);
+            LineString step = GEOMETRY.createLineString(new Coordinate[] {from, to});
+            if (reach.intersects(from, to) && prepared.intersects(step)) {
                 return Optional.of(run + GEOMETRY.createPoint(from).distance(step.intersection(area)));
             }
             run += step.getLength();

@@ -79,6 +79,11 @@ public final class FlowPath implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(
                 new Need.OfLayer(Role.OUTFALL), new Need.OfLayer(terms.get(TO).role()), new Need.OfGround());

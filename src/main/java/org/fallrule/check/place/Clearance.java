@@ -65,6 +65,11 @@ public final class Clearance implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(
                 new Need.OfLayer(terms.get(FROM).role()),

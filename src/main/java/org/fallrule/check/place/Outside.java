@@ -83,6 +83,11 @@ public final class Outside implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(
                 new Need.OfLayer(terms.get(SUBJECT).role()),
@@ -92,7 +97,7 @@ public final class Outside implements Check {
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection subjects = terms.get(SUBJECT);
-        List<Feature> areas = terms.get(AREA).candidates(analysis.site()).stream()
+        List<Feature> areas = terms.get(AREA).candidates(analysis).stream()
                 .filter(area -> area.geometry().getDimension() == 2)
                 .toList();
         List<Observation> observations = new ArrayList<>();
@@ -126,7 +131,7 @@ public final class Outside implements Check {
 
     private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature subject, Feature area) {
         double accuracy = Accuracy.ofDistance(analysis, subject, area).metres();
-        Inside inside = Inside.of(subject.geometry(), area.geometry(), accuracy);
+        Inside inside = Inside.of(analysis.zones(), subject.geometry(), area.geometry(), accuracy);
         Optional<Observation> seen = terms.get(INSIDE)
                 .hold(
                         subject,

@@ -79,6 +79,11 @@ public final class RootZone implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.TREE));
     }
@@ -87,7 +92,7 @@ public final class RootZone implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection trees = terms.get(OF);
         List<Observation> observations = new ArrayList<>();
-        for (Feature tree : trees.candidates(analysis.site())) {
+        for (Feature tree : trees.candidates(analysis)) {
             boolean sure = trees.chooses(tree) == Truth.TRUE;
             observe(analysis, terms, tree).stream()
                     .map(seen -> sure || seen.outcome() == Outcome.MEETS
@@ -108,11 +113,21 @@ public final class RootZone implements Check {
                             "give trunk_diameter, or else canopy_radius, in "
                                     + tree.origin().file())));
         }
-        Geometry zone = tree.geometry().buffer(radius.get().value().metres(), ARC_SEGMENTS);
+        double reach = radius.get().value().metres() + Dimension.LENGTH.tolerance();
+        List<PipeRun> near = analysis.runsAsked().stream()
+                .filter(run -> run.axis()
+                        .isWithinDistance(
+                                tree.geometry(),
+                                reach + Accuracy.ofDistance(analysis, run.pipe(), tree).metres()))
+                .toList();
+        if (near.isEmpty()) {
+            return clear(analysis, tree, radius.get());
+        }
+        Geometry zone = analysis.zones().around(tree.geometry(), radius.get().value().metres(), ARC_SEGMENTS);
         List<Observation> inside = new ArrayList<>();
-        for (PipeRun run : analysis.runsAsked()) {
+        for (PipeRun run : near) {
             double accuracy = Accuracy.ofDistance(analysis, run.pipe(), tree).metres();
-            Inside seen = Inside.of(run.axis(), zone, accuracy);
+            Inside seen = Inside.of(analysis.zones(), run.axis(), zone, accuracy);
             if (!seen.isClear()) {
                 held(terms, run, tree, seen, radius.get()).ifPresent(inside::add);
             }

@@ -68,6 +68,11 @@ public final class Within implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         Role area = terms.get(AREA).role();
         List<Need> needs =

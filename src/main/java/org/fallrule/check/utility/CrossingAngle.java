@@ -53,6 +53,11 @@ public final class CrossingAngle implements Check {
     }
 
     @Override
+    public boolean looksAtHeights() {
+        return false;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.UTILITY));
     }

@@ -57,7 +57,7 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
     Optional<Geometry> runWithin(double metres, int arcSegments) {
         // Making a zone costs much more than the distance, and most pipes lie far from most utilities.
         return utility.geometry().isWithinDistance(run.axis(), metres + Dimension.LENGTH.tolerance())
-                ? Optional.of(run.axis().intersection(utility.geometry().buffer(metres, arcSegments)))
+                ? Optional.of(run.axis().intersection(analysis.zones().around(utility.geometry(), metres, arcSegments)))
                 : Optional.empty();
     }
 

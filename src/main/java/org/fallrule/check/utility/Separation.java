@@ -96,7 +96,7 @@ public final class Separation implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection from = terms.get(FROM);
         List<Observation> observations = new ArrayList<>();
-        for (Feature utility : from.candidates(analysis.site())) {
+        for (Feature utility : from.candidates(analysis)) {
             observe(analysis, terms, utility).stream()
                     .map(seen -> OfKind.settled(seen, from, utility))
                     .forEach(observations::add);

@@ -1,6 +1,7 @@
 package org.fallrule.terrain.flow;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
@@ -18,6 +19,7 @@ public final class Pond {
     private final int lowest;
     private final int spill;
     private final double level;
+    private Optional<Geometry> outline = Optional.empty();
 
     Pond(GroundGrid grid, int[] nodes, int spill, double level) {
         this.grid = grid;
@@ -77,8 +79,11 @@ public final class Pond {
                 Arrays.stream(nodes).filter(node -> grid.height(node) <= upTo).toArray());
     }
 
-    /** The cells under water as polygons; made anew at each call. */
-    public Geometry outline() {
-        return CellOutline.of(grid, nodes);
+    /** The cells under water as polygons; made when first asked for. */
+    public synchronized Geometry outline() {
+        if (outline.isEmpty()) {
+            outline = Optional.of(CellOutline.of(grid, nodes));
+        }
+        return outline.get();
     }
 }
