@@ -37,10 +37,12 @@ record Spheroid(double f) {
     double geodetic(double wanted) {
         double e2 = e2();
         double tau = wanted;
-        for (int step = 0; step < 6; step++) {
+        double change = Double.MAX_VALUE;
+        for (int step = 0; step < 6 && Math.abs(change) > 1e-15 * Math.abs(tau); step++) {
             double got = conformal(tau);
             double slope = (1 + (1 - e2) * tau * tau) / ((1 - e2) * Math.hypot(1, tau));
-            tau += (wanted - got) / Math.hypot(1, got) * slope;
+            change = (wanted - got) / Math.hypot(1, got) * slope;
+            tau += change;
         }
         return tau;
     }
