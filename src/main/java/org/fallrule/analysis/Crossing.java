@@ -39,11 +39,14 @@ public record Crossing(double station, Coordinate place, boolean along) {
         if (stations.isEmpty()) {
             return List.of();
         }
-        Geometry shared = run.axis().intersection(utility.geometry());
+        stations.sort(Comparator.naturalOrder());
+        // A shared stretch has two ends; most pipes and utilities cross once, and finding what they share costs much.
+        boolean once = stations.get(stations.size() - 1) - stations.get(0) <= APART;
+        Geometry shared = once ? run.axis().getFactory().createLineString() : run.axis().intersection(utility.geometry());
         LengthIndexedLine axis = new LengthIndexedLine(run.axis());
         List<Crossing> crossings = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
-        for (double station : stations.stream().sorted().toList()) {
+        for (double station : stations) {
             if (station - last > APART) {
                 Coordinate place = axis.extractPoint(station);
                 crossings.add(new Crossing(station, place, liesAlong(shared, place)));

@@ -59,7 +59,7 @@ public final class LongSection {
      */
     public List<Stretch> stretches(Function<Attributes, ?> asked, DoubleFunction<Elevation> line) {
         Map<Object, Stretch> alike = new LinkedHashMap<>();
-        for (Stretch piece : pieces(asked, line)) {
+        for (Stretch piece : pieces(cuts((from, to) -> changes(from, to, asked)), line)) {
             alike.merge(List.of(key(piece.attributes(), asked), piece.isKnown()), piece, Stretch::and);
         }
         return List.copyOf(alike.values());
@@ -67,7 +67,7 @@ public final class LongSection {
 
     /** The pieces between cuts, one after the other; on each the height changes evenly from its one end to the other. */
     public List<Stretch> pieces(DoubleFunction<Elevation> line) {
-        return pieces(attributes -> "", line);
+        return pieces(cuts((from, to) -> List.of()), line);
     }
 
     /** The height of the ground over a line of the pipe; nothing where the ground is not known. */
@@ -77,9 +77,8 @@ public final class LongSection {
                 .map(level -> level.above(line.apply(station)));
     }
 
-    private List<Stretch> pieces(Function<Attributes, ?> asked, DoubleFunction<Elevation> line) {
+    private List<Stretch> pieces(List<Double> cuts, DoubleFunction<Elevation> line) {
         List<Stretch> pieces = new ArrayList<>();
-        List<Double> cuts = cuts(asked);
         for (int i = 1; i < cuts.size(); i++) {
             pieces.add(piece(cuts.get(i - 1), cuts.get(i), line));
         }
@@ -108,8 +107,13 @@ public final class LongSection {
                 .orElse(attributes);
     }
 
+    /** Where what is asked changes between two stations, under one surface. */
+    private interface Changes {
+        List<Double> between(double from, double to);
+    }
+
     /** Where the run is cut, from its start to its end; of cuts that lie too close to tell apart, the first. */
-    private List<Double> cuts(Function<Attributes, ?> asked) {
+    private List<Double> cuts(Changes changes) {
         TreeSet<Double> cuts = new TreeSet<>(surfaces.breaksAlong(run.axis()));
         analysis.ground().ifPresent(ground -> cuts.addAll(ground.breaksAlong(run.axis())));
         double length = profile.length().metres();
@@ -117,11 +121,11 @@ public final class LongSection {
         for (double cut : cuts.subSet(0.0, length)) {
             double last = apart.get(apart.size() - 1);
             if (cut - last > EXACTLY && length - cut > EXACTLY) {
-                apart.addAll(changes(last, cut, asked));
+                apart.addAll(changes.between(last, cut));
                 apart.add(cut);
             }
         }
-        apart.addAll(changes(apart.get(apart.size() - 1), length, asked));
+        apart.addAll(changes.between(apart.get(apart.size() - 1), length));
         apart.add(length);
         return apart;
     }

@@ -5,9 +5,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class JsonWriter {
     private static final JsonFactory FACTORY = new JsonFactory();
 
-    /** Characters to begin with; a report has some hundred thousand. */
+    /** Bytes to begin with; a report has some hundred thousand. */
     private static final int ROOM = 1 << 16;
 
     private final JsonGenerator out;
@@ -27,7 +29,7 @@ public final class JsonWriter {
 
     /** The tree as JSON text, with a line end after it. */
     public static String write(Map<String, ?> tree) {
-        StringWriter text = new StringWriter(ROOM);
+        ByteArrayOutputStream text = new ByteArrayOutputStream(ROOM);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentObjectsWith(indenter);
@@ -38,7 +40,7 @@ public final class JsonWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.append('\n').toString();
+        return text.toString(StandardCharsets.UTF_8) + '\n';
     }
 
     /** The same on one line, for data within a page. */

@@ -31,9 +31,14 @@ final class Datums {
 
     private Datums() {}
 
+    /** Whether a datum's name is one of those. */
+    static boolean isOfFamily(String name) {
+        return FAMILY.contains(plain(name));
+    }
+
     static void refuseOther(GeodeticDatum datum, Place where) {
         String name = datum.getName().getCode();
-        boolean known = FAMILY.contains(plain(name))
+        boolean known = isOfFamily(name)
                 && isGrs80OrWgs84(datum.getEllipsoid())
                 && datum.getPrimeMeridian().getGreenwichLongitude() == 0;
         if (!known) {

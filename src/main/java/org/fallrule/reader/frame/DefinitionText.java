@@ -94,8 +94,9 @@ final class DefinitionText {
     }
 
     private static CoordinateSystem byWkt(WktText wkt, Optional<AreaOfUse> area, Place where) {
-        return new Definition(WktParsing.parse(wkt.horizontal(), where), where)
-                .system(wkt.heightUnit(), area)
+        return PlainDefinition.read(wkt.horizontal(), wkt.heightUnit(), area, where)
+                .orElseGet(() ->
+                        new Definition(WktParsing.parse(wkt.horizontal(), where), where).system(wkt.heightUnit(), area))
                 .withHeightsOn(wkt.heightDatum());
     }
 }

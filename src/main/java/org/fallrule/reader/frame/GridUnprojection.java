@@ -12,10 +12,10 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class GridUnprojection implements Unprojection {
     /** In the grid's unit, metres or feet; within a zone the way back is good to a thousandth of this. */
-    private static final double LEADS_BACK = 0.01;
+    static final double LEADS_BACK = 0.01;
 
     /** Zones that cross the 180th meridian run on beyond it, Alaska's outermost to 188 degrees west. */
-    private static final double FARTHEST_LONGITUDE = 200;
+    static final double FARTHEST_LONGITUDE = 200;
 
     private final MathTransform forward;
     private final MathTransform inverse;

@@ -17,7 +17,7 @@ public final class LocalFrame {
     private LocalFrame(double lon, double lat) {
         this.originLon = lon;
         this.originLat = lat;
-        this.originNorthing = TransverseMercator.forward(0, Math.toRadians(lat))[1];
+        this.originNorthing = TransverseMercator.GRS_80.forward(0, Math.toRadians(lat))[1];
     }
 
     /**
@@ -47,13 +47,13 @@ public final class LocalFrame {
     /** Metres east and north of the origin, for longitude and latitude in degrees. Z is kept as it is. */
     public Coordinate toLocal(Coordinate lonLat) {
         double lambda = Math.toRadians(Math.IEEEremainder(lonLat.x - originLon, 360));
-        double[] grid = TransverseMercator.forward(lambda, Math.toRadians(lonLat.y));
+        double[] grid = TransverseMercator.GRS_80.forward(lambda, Math.toRadians(lonLat.y));
         return new Coordinate(grid[0], grid[1] - originNorthing, lonLat.getZ());
     }
 
     /** Longitude and latitude in degrees, for metres east and north of the origin. Z is kept as it is. */
     public Coordinate toLonLat(Coordinate local) {
-        double[] angles = TransverseMercator.inverse(local.x, local.y + originNorthing);
+        double[] angles = TransverseMercator.GRS_80.inverse(local.x, local.y + originNorthing);
         double lon = Math.IEEEremainder(originLon + Math.toDegrees(angles[0]), 360);
         return new Coordinate(lon, Math.toDegrees(angles[1]), local.getZ());
     }

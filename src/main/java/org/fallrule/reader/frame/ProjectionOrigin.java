@@ -33,10 +33,16 @@ final class ProjectionOrigin {
         if (lon.isEmpty() || (method.contains("mercator") && !transverse && !method.contains("oblique"))) {
             return AreaOfUse.WORLD;
         }
-        if (transverse || lat.isEmpty()) {
-            return AreaOfUse.around(lon.getAsDouble(), 0, 6, 90);
-        }
-        return AreaOfUse.around(lon.getAsDouble(), lat.getAsDouble(), 12, 12);
+        return around(transverse || lat.isEmpty(), lon.getAsDouble(), lat.orElse(0));
+    }
+
+    /**
+     * The area around an origin in degrees.
+     *
+     * @param strip whether the projection is good along the meridian's whole length
+     */
+    static AreaOfUse around(boolean strip, double lon, double lat) {
+        return strip ? AreaOfUse.around(lon, 0, 6, 90) : AreaOfUse.around(lon, lat, 12, 12);
     }
 
     private static OptionalDouble degrees(ParameterValueGroup values, Set<String> names) {

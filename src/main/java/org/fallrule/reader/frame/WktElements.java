@@ -71,6 +71,22 @@ final class WktElements {
                 where, "the brackets or quotes of this well-known text do not match; was the .prj file cut off?");
     }
 
+    /** What stands between the outermost commas of a text, elements and values. */
+    static List<String> parted(String text, Place where) {
+        WktElements scan = new WktElements(text, where);
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < text.length(); i++) {
+            scan.pass(i);
+            if (text.charAt(i) == ',' && scan.depth == 0 && !scan.quoted) {
+                parts.add(text.substring(from, i).strip());
+                from = i + 1;
+            }
+        }
+        parts.add(text.substring(from).strip());
+        return parts;
+    }
+
     /** The word that an element begins with, in capitals. */
     static String keyword(String element) {
         int end = 0;

@@ -52,12 +52,12 @@ class CoordinateSystemAgainstProjTest {
         return new Coordinate(Double.parseDouble(x), Double.parseDouble(y));
     }
 
-    private static void assertWithinTenthOfMillimetre(CoordinateSystem system, Point point) {
+    private static void assertWithinMicrometre(CoordinateSystem system, Point point) {
         Coordinate lonLat = system.toLonLat(point.grid(), WHERE);
         Coordinate off = LocalFrame.at(point.lonLat().x, point.lonLat().y).toLocal(lonLat);
         assertThat(Math.hypot(off.x, off.y))
                 .as("metres off PROJ at %s of %s", point.grid(), point.name())
-                .isLessThan(1e-4);
+                .isLessThan(1e-6);
     }
 
     @ParameterizedTest
@@ -66,7 +66,7 @@ class CoordinateSystemAgainstProjTest {
         CoordinateSystem system = CoordinateSystem.of("EPSG:" + point.code(), WHERE);
 
         assertThat(system.name()).isEqualTo(point.name());
-        assertWithinTenthOfMillimetre(system, point);
+        assertWithinMicrometre(system, point);
     }
 
     @ParameterizedTest
@@ -76,7 +76,7 @@ class CoordinateSystemAgainstProjTest {
 
         Coordinate back = system.fromLonLat(point.lonLat()).orElseThrow();
         double unit = system.linearUnitToMetre().orElse(111_000);
-        assertThat(back.distance(point.grid()) * unit).as("metres off PROJ").isLessThan(1e-4);
+        assertThat(back.distance(point.grid()) * unit).as("metres off PROJ").isLessThan(1e-6);
     }
 
     @ParameterizedTest
@@ -85,7 +85,7 @@ class CoordinateSystemAgainstProjTest {
         Map<String, List<Point>> byCode = points().stream().collect(Collectors.groupingBy(Point::code));
         CoordinateSystem system = CoordinateSystem.of(wkt.text(), WHERE);
 
-        assertThat(byCode.get(wkt.code())).hasSize(3).allSatisfy(point -> assertWithinTenthOfMillimetre(system, point));
+        assertThat(byCode.get(wkt.code())).hasSize(3).allSatisfy(point -> assertWithinMicrometre(system, point));
     }
 
     static Stream<String> feet() {
