@@ -32,7 +32,11 @@ final class AgainstDatabase {
         this.database = database;
     }
 
-    /** @param args a folder for files, and how many sites */
+    /**
+     * Compares.
+     *
+     * @param args a folder for files, and how many sites
+     */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path folder = Path.of(args[0]);
         List<Path> stack = MadeStack.write(

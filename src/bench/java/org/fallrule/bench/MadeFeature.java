@@ -9,6 +9,7 @@ import java.util.Map;
  * @param properties texts, numbers and truths by name; their order is that of the columns
  * @param places metres east and north of the plan's corner and height in feet, three numbers for each vertex; a ring is closed
  */
+@SuppressWarnings("ArrayRecordComponent") // read once and never compared
 record MadeFeature(String layer, Kind kind, Map<String, Object> properties, double[] places) {
     /** How many places make it. */
     enum Kind {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -58,9 +59,11 @@ enum MadeFormat {
                 absent: [septic, well, easement, tree, water_body, flood_zone]
                 layers:
                 """.formatted(title, place.county()));
-        Map<String, List<MadeFeature>> layers = features.stream().collect(Collectors.groupingBy(MadeFeature::layer));
-        for (String name : layers.keySet().stream().sorted().toList()) {
-            String source = layer(folder, place, name, layers.get(name));
+        Map<String, List<MadeFeature>> layers =
+                features.stream().collect(Collectors.groupingBy(MadeFeature::layer, TreeMap::new, Collectors.toList()));
+        for (Map.Entry<String, List<MadeFeature>> layer : layers.entrySet()) {
+            String name = layer.getKey();
+            String source = layer(folder, place, name, layer.getValue());
             yaml.append("  ").append(name).append(": ");
             yaml.append(
                     name.equals("spot") && !source.startsWith("{")

@@ -101,7 +101,7 @@ final class MadeShapefile {
             byte[] field = new byte[32];
             byte[] letters = tenLetters(name).getBytes(StandardCharsets.US_ASCII);
             System.arraycopy(letters, 0, field, 0, letters.length);
-            boolean number = heights && name.equals("elevation")
+            boolean number = (heights && name.equals("elevation"))
                     || features.stream().allMatch(each -> each.properties().get(name) instanceof Number);
             field[11] = (byte) (number ? 'N' : 'C');
             field[16] = (byte) width;
@@ -114,7 +114,7 @@ final class MadeShapefile {
         for (MadeFeature feature : features) {
             out.write(' ');
             for (String name : names) {
-                Object value = heights && name.equals("elevation")
+                Object value = (heights && name.equals("elevation"))
                         ? Double.valueOf(feature.z(0))
                         : feature.properties().getOrDefault(name, "");
                 out.write(cell(value, width).getBytes(StandardCharsets.US_ASCII));

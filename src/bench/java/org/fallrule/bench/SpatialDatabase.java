@@ -39,6 +39,7 @@ final class SpatialDatabase {
               (SELECT ST_Distance(o.geom, b.geom) AS metres FROM building b ORDER BY o.geom <-> b.geom LIMIT 1) near;
             """;
 
+    @SuppressWarnings("InlineFormatString") // too long to stand in a call
     private static final String SEPARATION = """
             CREATE UNLOGGED TABLE separation AS
             SELECT p.site, p.id, u.id AS of, ST_Distance(p.geom, u.geom) - p.radius - u.radius AS metres
@@ -115,7 +116,7 @@ final class SpatialDatabase {
         return Files.readAllLines(file);
     }
 
-    /** Seconds by the clock, that of starting {@code psql} left out by asking nothing first. */
+    /** Seconds by the clock, that of starting the client left out by asking nothing first. */
     private double run(String sql) throws IOException, InterruptedException {
         return seconds(sql) - seconds("SELECT 1;\n");
     }

@@ -12,6 +12,7 @@ import org.fallrule.site.Feature;
 
 /** The sump of a basin as its plan gives it: its floor takes the water, through holes of sharp edges. */
 public final class BasinSump {
+    private static final SourcedTable INFILTRATION = SourcedTable.infiltration();
     /** Coefficient of discharge of a sharp-edged hole. */
     private static final double SHARP_EDGE = 0.6;
 
@@ -40,7 +41,7 @@ public final class BasinSump {
         return tested.map(Answer::of)
                 .orElseGet(() -> analysis.water()
                         .soilAt(inlet)
-                        .map(texture -> SourcedTable.infiltration()
+                        .map(texture -> INFILTRATION
                                 .find(texture, rates)
                                 .map(entry -> new Intensity(entry.value().si())))
                         .orElseGet(() -> Answer.none("give a soil layer with infiltration or texture")));

@@ -13,12 +13,14 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * The finished ground around the plan as a grid that water is traced over: sampled, and filled, when first asked for,
  * once for everything that asks. Nodes stand 0.25 m apart, or further where the plan is so large that there would be more than a
- * million of them. It reaches 30 m beyond the site's own lot and its drain, or to where the ground ends before that.
+ * million of them. It reaches 30 m beyond the site's own lot and its drain, rounded up so that a drain that is changed a little
+ * leaves it as it is, or to where the ground ends before that.
  */
 public final class FlowSurface {
     private static final double SPACING = 0.25;
     private static final double MOST_NODES = 1e6;
     private static final double AROUND = 30;
+    private static final double ROUNDED_TO = 5;
 
     private final Site site;
     private final Optional<GroundSurface> ground;
@@ -72,8 +74,14 @@ public final class FlowSurface {
                 .forEach(geometry -> plan.expandToInclude(geometry.getEnvelopeInternal()));
         if (!plan.isNull()) {
             plan.expandBy(AROUND);
+            return new Envelope(
+                    down(plan.getMinX()), -down(-plan.getMaxX()), down(plan.getMinY()), -down(-plan.getMaxY()));
         }
         return plan;
+    }
+
+    private static double down(double metres) {
+        return Math.floor(metres / ROUNDED_TO) * ROUNDED_TO;
     }
 
     /** The spacing at which there are as many nodes as there may be. */

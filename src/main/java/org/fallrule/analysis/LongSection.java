@@ -31,9 +31,6 @@ public final class LongSection {
     /** Stands for the way to a daylight outfall where the water never comes to one. */
     private static final Length FAR = new Length(1e6);
 
-    /** Where nothing is asked but what lies above. */
-    private static final Function<Attributes, ?> NOTHING = attributes -> "";
-
     private final SiteAnalysis analysis;
     private final PipeRun run;
     private final PipeProfile profile;
@@ -70,7 +67,7 @@ public final class LongSection {
 
     /** The pieces between cuts, one after the other; on each the height changes evenly from its one end to the other. */
     public List<Stretch> pieces(DoubleFunction<Elevation> line) {
-        return pieces(NOTHING, line);
+        return pieces(attributes -> "", line);
     }
 
     /** The height of the ground over a line of the pipe; nothing where the ground is not known. */
@@ -165,7 +162,7 @@ public final class LongSection {
     }
 
     private Object keyAt(double station, Function<Attributes, ?> asked) {
-        return asked == NOTHING ? surfaces.at(profile.placeAt(station)) : key(attributesAt(station), asked);
+        return key(attributesAt(station), asked);
     }
 
     private static Object key(Attributes attributes, Function<Attributes, ?> asked) {

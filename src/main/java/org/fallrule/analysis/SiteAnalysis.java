@@ -3,10 +3,13 @@ package org.fallrule.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Locality;
 import org.fallrule.network.NetworkBuilder;
 import org.fallrule.network.PipeNetwork;
+import org.fallrule.network.PipeRun;
+import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
@@ -27,6 +30,7 @@ import org.fallrule.terrain.RasterGround;
  * @param network the drain
  * @param water the design storm in the drain
  * @param problems what is doubtful about the ground
+ * @param asked which of the plan's features checks answer for; of the others they may leave the answer out
  */
 public record SiteAnalysis(
         Site site,
@@ -37,7 +41,8 @@ public record SiteAnalysis(
         FlowSurface flow,
         PipeNetwork network,
         DrainWater water,
-        List<Fault> problems) {
+        List<Fault> problems,
+        Predicate<Feature> asked) {
 
     public SiteAnalysis {
         problems = List.copyOf(problems);
@@ -60,7 +65,7 @@ public record SiteAnalysis(
         FlowSurface flow = new FlowSurface(site, ground);
         PipeNetwork network = NetworkBuilder.build(site, ground);
         DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
-        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
+        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems, any -> true);
     }
 
     /**
@@ -73,7 +78,17 @@ public record SiteAnalysis(
         FlowSurface over = flow.around(changed);
         PipeNetwork drain = NetworkBuilder.build(changed, ground);
         DrainWater running = water.with(changed, over, drain);
-        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems);
+        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems, asked);
+    }
+
+    /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */
+    public SiteAnalysis asking(Predicate<Feature> of) {
+        return new SiteAnalysis(site, locality, ground, existing, surfaces, flow, network, water, problems, of);
+    }
+
+    /** The pipes that checks answer for. */
+    public List<PipeRun> runsAsked() {
+        return network.runs().stream().filter(run -> asked.test(run.pipe())).toList();
     }
 
     private static Optional<GroundSurface> surveyed(Site site, List<Role> points, List<Fault> problems) {

@@ -1,6 +1,7 @@
 package org.fallrule.check;
 
 import java.util.List;
+import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Missing;
 import org.fallrule.site.Feature;
@@ -28,6 +29,11 @@ public record Selection(Role role, Condition where) {
     /** The features that satisfy the condition, and those of which the plan does not say enough to tell. */
     public List<Feature> candidates(Site site) {
         return site.features(role).stream().filter(this::mayChoose).toList();
+    }
+
+    /** Those of them that an answer is wanted for. */
+    public List<Feature> candidates(SiteAnalysis analysis) {
+        return candidates(analysis.site()).stream().filter(analysis.asked()).toList();
     }
 
     /** What an undecided feature lacks. */

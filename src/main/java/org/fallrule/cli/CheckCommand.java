@@ -145,13 +145,7 @@ final class CheckCommand implements Callable<Integer> {
                 folder -> ReportFolder.prepare(folder, List.of(site), written, new PrintSettings(paper, today)));
         PrintWriter screen = spec.commandLine().getOut();
         try (SiteWatch each = new SiteWatch(
-                site,
-                books,
-                library,
-                today,
-                reports,
-                screen,
-                spec.commandLine().getErr())) {
+                site, books, library, today, reports, screen, spec.commandLine().getErr())) {
             return each.run();
         }
     }

@@ -81,6 +81,7 @@ final class Field {
         Feature pipe = stock.pipe(size);
         BarredGround.of(analysis, asked, pipe, surely).forEach(each -> barred.add(Area.of(each.area())));
         blocked.forEach(area -> barred.add(Area.of(area)));
+        analysis.site().ownLot().map(Feature::geometry).ifPresent(this::beyond);
         analysis.site().features(Role.BUILDING).forEach(building -> building(building.geometry()));
         rules.corridors(pipe, SQUAREST)
                 .forEach(each ->
@@ -95,6 +96,12 @@ final class Field {
                 .features(Role.TREE)
                 .forEach(tree -> noted.rootZone(tree)
                         .ifPresent(radius -> roots.add(Area.of(tree.geometry().buffer(radius)))));
+    }
+
+    /** A trench is dug on the own lot alone. */
+    private void beyond(Geometry lot) {
+        Geometry around = lot.getEnvelope().buffer(lot.getEnvelopeInternal().getDiameter());
+        barred.add(Area.of(around.difference(lot.buffer(-width / 2))));
     }
 
     private void building(Geometry building) {

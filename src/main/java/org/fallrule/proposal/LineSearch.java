@@ -39,7 +39,11 @@ final class LineSearch {
     private final double[] highest;
     private Predicate<Coordinate> tooNear = place -> false;
 
-    /** @param lattice of which the inlet is a place */
+    /**
+     * A search from one inlet.
+     *
+     * @param lattice of which the inlet is a place
+     */
     LineSearch(Field field, Lattice lattice, Feature inlet) {
         this.field = field;
         this.heights = field.heights();
@@ -80,6 +84,8 @@ final class LineSearch {
     /** Finds the ends within reach of a place. */
     interface Ends<E> {
         /**
+         * The ends within reach of a place.
+         *
          * @param place a place that the line comes to
          * @param direction the direction it comes in; any from the inlet itself
          * @param level the highest invert there

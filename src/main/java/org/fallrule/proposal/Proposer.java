@@ -105,10 +105,10 @@ public final class Proposer {
             next = found.size() < MOST ? another(found) : Optional.empty();
         }
         if (!always.isEmpty() || found.isEmpty()) {
-            return new Proposals(List.of(), hindrances(!found.isEmpty()));
+            return new Proposals(List.of(), hindrances(!found.isEmpty()), !found.isEmpty());
         }
         found.sort(Comparator.comparingDouble(Proposal::cost));
-        return new Proposals(found, List.of());
+        return new Proposals(found, List.of(), true);
     }
 
     /** One more line: its outfall well apart from those of the others, or past the house on another side. */

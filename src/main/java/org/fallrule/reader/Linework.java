@@ -37,7 +37,9 @@ final class Linework {
     private Linework(Geometry noded) {
         this.noded = noded;
         this.edges = edges(noded);
-        edges.forEach(edge -> index.insert(edge.getEnvelopeInternal(), edge));
+        for (int i = 0; i < edges.size(); i++) {
+            index.insert(edges.get(i).getEnvelopeInternal(), i);
+        }
     }
 
     static Linework of(List<Geometry> lines) {
@@ -73,21 +75,25 @@ final class Linework {
         return noded;
     }
 
-    /** An end that no other line begins or ends at. */
-    private record End(Coordinate at, LineString edge) {}
+    /** An end that no other line begins or ends at, of the edge of that number. */
+    private record End(Coordinate at, int edge) {}
+
+    private static List<Coordinate> ends(LineString edge) {
+        return List.of(edge.getCoordinateN(0), edge.getCoordinateN(edge.getNumPoints() - 1));
+    }
 
     private List<End> looseEnds() {
-        Map<Coordinate, List<LineString>> byEnd = new HashMap<>();
-        for (LineString edge : edges) {
-            for (Coordinate end : List.of(edge.getCoordinateN(0), edge.getCoordinateN(edge.getNumPoints() - 1))) {
-                byEnd.computeIfAbsent(end, any -> new ArrayList<>()).add(edge);
+        Map<Coordinate, Integer> meeting = new HashMap<>();
+        edges.forEach(edge -> ends(edge).forEach(end -> meeting.merge(end, 1, Integer::sum)));
+        List<End> loose = new ArrayList<>();
+        for (int i = 0; i < edges.size(); i++) {
+            for (Coordinate end : ends(edges.get(i))) {
+                if (meeting.getOrDefault(end, 0) == 1) {
+                    loose.add(new End(end, i));
+                }
             }
         }
-        return edges.stream()
-                .flatMap(edge -> List.of(edge.getCoordinateN(0), edge.getCoordinateN(edge.getNumPoints() - 1)).stream()
-                        .filter(end -> byEnd.get(end).size() == 1)
-                        .map(end -> new End(end, edge)))
-                .toList();
+        return loose;
     }
 
     /**
@@ -100,24 +106,25 @@ final class Linework {
         around.expandBy(WIDEST_GAP);
         LineString shortest = null;
         for (Object found : index.query(around)) {
-            LineString other = (LineString) found;
-            Coordinate[] nearest = other == end.edge()
+            int other = (Integer) found;
+            boolean own = other == end.edge();
+            Coordinate[] nearest = own
                     ? new Coordinate[] {end.at(), otherEnd(end)}
-                    : DistanceOp.nearestPoints(point, other);
+                    : DistanceOp.nearestPoints(point, edges.get(other));
             LineString way = GEOMETRY.createLineString(nearest);
-            boolean overshoot = other != end.edge() && nearest[1].distance(otherEnd(end)) <= JOINED;
+            boolean overshoot = !own && nearest[1].distance(otherEnd(end)) <= JOINED;
             if (!overshoot
                     && way.getLength() <= WIDEST_GAP
                     && (shortest == null || way.getLength() < shortest.getLength())
-                    && (other != end.edge() || way.getLength() < end.edge().getLength() / 2)) {
+                    && (!own || way.getLength() < edges.get(other).getLength() / 2)) {
                 shortest = way;
             }
         }
         return Optional.ofNullable(shortest);
     }
 
-    private static Coordinate otherEnd(End end) {
-        LineString edge = end.edge();
+    private Coordinate otherEnd(End end) {
+        LineString edge = edges.get(end.edge());
         Coordinate first = edge.getCoordinateN(0);
         return first.equals2D(end.at()) ? edge.getCoordinateN(edge.getNumPoints() - 1) : first;
     }

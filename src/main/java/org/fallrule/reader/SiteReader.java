@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -86,7 +85,8 @@ public final class SiteReader {
                         (role, there) -> open.stream()
                                 .filter(layer -> layer.is(role))
                                 .findFirst()
-                                .flatMap(layer -> Misread.cause(layer.system(), frame, features.get(role), there))
+                                .flatMap(layer -> Misread.cause(
+                                        layer.system(), frame, features.getOrDefault(role, List.of()), there))
                                 .orElse(""));
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());

@@ -27,7 +27,7 @@ public final class Edits {
 
     private final Site site;
     private final PipeNetwork network;
-    private final Map<Feature, Feature> changed = new IdentityHashMap<>();
+    private final IdentityHashMap<Feature, Feature> changed = new IdentityHashMap<>();
     private final List<Feature> added = new ArrayList<>();
 
     /** @param network the drain of that plan */

@@ -54,6 +54,6 @@ public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
 
     /** What is offered for a finding; nothing for one that needs none. */
     public Optional<Remedied> of(Finding finding) {
-        return each.stream().filter(one -> one.finding() == finding).findFirst();
+        return each.stream().filter(one -> one.finding().equals(finding)).findFirst();
     }
 }

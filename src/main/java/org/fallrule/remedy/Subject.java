@@ -44,6 +44,11 @@ record Subject(String rule, String subject, String other, String of) {
         return rule.equals(after.rule) && subject.equals(after.subject) && sameOther;
     }
 
+    /** Whether a feature may be the subject: it is, or a part of it, or of another role so that nothing is said of it. */
+    boolean mayBe(Feature feature) {
+        return !subject.startsWith(feature.role().word() + " ") || subject.equals(name(feature));
+    }
+
     static Optional<Feature> feature(Finding finding) {
         return finding.observation().subject();
     }

@@ -70,7 +70,8 @@ final class Trial {
         if (Daylight.buried(submitted, changed).isPresent()) {
             return false;
         }
-        return turns(finding, run(changed, rule -> rule.id().equals(finding.rule())));
+        SiteAnalysis asked = changed.asking(Subject.of(finding)::mayBe);
+        return turns(finding, run(asked, rule -> rule.id().equals(finding.rule())));
     }
 
     /** Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to say. */

@@ -75,7 +75,7 @@ final class LayingReader {
     }
 
     private void basis(Keys keys, String what, Node.Mapping mapping) {
-        keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
+        keys.mapping("basis").ifPresent(new BasisReader(faults)::basis);
         if (keys.node("basis").isEmpty()) {
             faults.add(new Fault(mapping.place(), what + " has no basis; give kind, document and section"));
         }

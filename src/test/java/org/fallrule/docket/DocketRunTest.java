@@ -87,7 +87,10 @@ class DocketRunTest {
         RuleLibrary library = new RuleLibrary(Path.of("rules"), "rules");
         BooksInForce books = new BooksInForce(library, Optional.empty(), Optional.empty(), LocalDate.of(2026, 6, 1));
         SiteTask task = new SiteTask(
-                new PlanReview(books, RemedySearch.none), Optional.of(filing), new RunDigest("1", options, library.folder()), resume);
+                new PlanReview(books, RemedySearch.none),
+                Optional.of(filing),
+                new RunDigest("1", options, library.folder()),
+                resume);
         List<DocketEntry> told = new ArrayList<>();
         Stack sites = Stack.of(List.of(stack.toString()), Optional.of(out));
         List<DocketEntry> entries = new DocketRun(sites.sites(), task, threads).run(new DocketRun.Watcher() {

@@ -47,7 +47,11 @@ class QuantitiesTest {
         // stone 4.215 + 4 = 8.215 in high less the pipe: 100 x (1.017917 x 0.684583 - 0.096899) = 60.00 cu ft
         assertThat(take.stone().in(Unit.CUBIC_FOOT)).isCloseTo(60.00, within(0.01));
         assertThat(take.spoil().in(Unit.CUBIC_FOOT)).isCloseTo(69.68, within(0.02));
-        assertThat(take.pipe().get(Length.inches(4)).in(Unit.FOOT)).isCloseTo(100, within(1e-6));
+        assertThat(take.pipe())
+                .hasSize(1)
+                .hasEntrySatisfying(
+                        Length.inches(4),
+                        length -> assertThat(length.in(Unit.FOOT)).isCloseTo(100, within(1e-6)));
     }
 
     /*

@@ -71,7 +71,7 @@ class RemediesOnGeneratedSitesTest {
         Map<String, double[]> before = standing(review(same, book));
         for (Remedied remedied : Remedies.each(analysis, book, review, TODAY).each()) {
             tally.computeIfAbsent(remedied.finding().check(), any -> new int[3])[
-                    remedied.kind().ordinal()]++;
+                    List.of(Remedied.Kind.values()).indexOf(remedied.kind())]++;
             remedied.change().ifPresent(change -> {
                 Path changed = place.resolve("changed-" + folder.getFileName());
                 SiteWriter.write(change.site(), folder, changed);

@@ -37,10 +37,10 @@ class LayingInBooksTest {
     @Test
     void aLaterBookChangesSingleKeys() {
         List<Fault> faults = new ArrayList<>();
-        Laying below = read(
-                "laying: {sizes: [6 in, 4 in], bedding: 4 in, basis: {kind: practice}}\n"
-                        + "cost: {each_fitting: 1, basis: {kind: practice}}\n",
-                faults);
+        Laying below = read("""
+                laying: {sizes: [6 in, 4 in], bedding: 4 in, basis: {kind: practice}}
+                cost: {each_fitting: 1, basis: {kind: practice}}
+                """, faults);
         Laying over = read("laying: {bedding: 6 in, basis: {kind: practice}}\n", faults);
 
         Laying both = below.overlaid(over);

@@ -81,7 +81,7 @@ public final class ContinuousFall implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         Length agreement = new Length(terms.get(AGREEMENT).si());
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             terms.find(BELLY).ifPresent(limits -> observations.addAll(bellies(analysis, run, limits, agreement)));
             terms.find(STEP_UP).ifPresent(limits -> observations.addAll(steps(analysis, run, limits)));
         }

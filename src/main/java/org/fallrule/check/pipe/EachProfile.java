@@ -15,7 +15,7 @@ final class EachProfile {
 
     static List<Observation> observe(SiteAnalysis analysis, BiFunction<PipeRun, PipeProfile, List<Observation>> asked) {
         List<Observation> observations = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             Optional<PipeProfile> profile =
                     PipeProfile.of(run).filter(any -> run.slope().isPresent());
             observations.addAll(

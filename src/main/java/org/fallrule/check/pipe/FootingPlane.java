@@ -96,7 +96,7 @@ public final class FootingPlane implements Check {
                         .ifPresent(observations::add);
             }
         }
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             observations.addAll(worthTelling(known.stream()
                     .flatMap(building ->
                             observe(analysis, terms, run, building)

@@ -54,7 +54,7 @@ public final class PipeSlope implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        return analysis.network().runs().stream()
+        return analysis.runsAsked().stream()
                 .flatMap(run -> Stream.of(AT_LEAST, AT_MOST)
                         .flatMap(bound -> terms.find(bound).stream())
                         .flatMap(limits -> observe(analysis, run, limits).stream()))

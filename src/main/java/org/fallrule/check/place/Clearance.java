@@ -75,7 +75,7 @@ public final class Clearance implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection from = terms.get(FROM);
         List<Observation> observations = new ArrayList<>();
-        for (Feature subject : from.candidates(analysis.site())) {
+        for (Feature subject : from.candidates(analysis)) {
             if (from.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, from.lacking(subject)));
             } else {

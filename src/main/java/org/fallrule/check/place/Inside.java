@@ -41,15 +41,19 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
 
     private static Inside ofLine(Geometry line, Geometry area, double accuracy, String of) {
         double length = lengthIn(line, area);
-        double least = accuracy > 0 ? lengthIn(line, area.buffer(-accuracy)) : length;
-        double most = accuracy > 0 ? lengthIn(line, area.buffer(accuracy)) : length;
+        double least = accuracy > 0 && length > 0 ? lengthIn(line, area.buffer(-accuracy)) : length;
+        double most =
+                accuracy > 0 && line.isWithinDistance(area, accuracy) ? lengthIn(line, area.buffer(accuracy)) : length;
         Geometry where = length > 0 ? line.intersection(area) : line;
         double spread = Math.max(length - least, most - length);
         return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, where);
     }
 
     private static double lengthIn(Geometry line, Geometry area) {
-        return line.intersects(area.buffer(-EDGE)) ? line.intersection(area).getLength() : 0;
+        // making the narrower area costs much more than to see that the two lie apart
+        return line.intersects(area) && line.intersects(area.buffer(-EDGE))
+                ? line.intersection(area).getLength()
+                : 0;
     }
 
     private static Inside ofPoints(Geometry points, Geometry area, double accuracy, String of) {

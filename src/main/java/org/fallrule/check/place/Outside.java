@@ -96,7 +96,7 @@ public final class Outside implements Check {
                 .filter(area -> area.geometry().getDimension() == 2)
                 .toList();
         List<Observation> observations = new ArrayList<>();
-        for (Feature subject : subjects.candidates(analysis.site())) {
+        for (Feature subject : subjects.candidates(analysis)) {
             if (subjects.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, subjects.lacking(subject)));
             } else {

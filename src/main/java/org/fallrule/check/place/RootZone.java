@@ -110,7 +110,7 @@ public final class RootZone implements Check {
         }
         Geometry zone = tree.geometry().buffer(radius.get().value().metres(), ARC_SEGMENTS);
         List<Observation> inside = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             double accuracy = Accuracy.ofDistance(analysis, run.pipe(), tree).metres();
             Inside seen = Inside.of(run.axis(), zone, accuracy);
             if (!seen.isClear()) {

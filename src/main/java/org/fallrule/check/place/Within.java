@@ -82,7 +82,7 @@ public final class Within implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Selection subjects = terms.get(SUBJECT);
         List<Observation> observations = new ArrayList<>();
-        for (Feature subject : subjects.candidates(analysis.site())) {
+        for (Feature subject : subjects.candidates(analysis)) {
             if (subjects.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, subjects.lacking(subject)));
             } else {

@@ -61,7 +61,7 @@ public final class CrossingAngle implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             for (UtilityCrossing crossing : UtilityCrossing.along(analysis, run)) {
                 Feature utility = crossing.utility();
                 if (from.mayChoose(utility)) {

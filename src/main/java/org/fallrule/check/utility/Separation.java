@@ -107,7 +107,7 @@ public final class Separation implements Check {
     private static List<Observation> observe(SiteAnalysis analysis, Terms terms, Feature utility) {
         List<Observation> beside = new ArrayList<>();
         List<Observation> across = new ArrayList<>();
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
             terms.find(BESIDE)
                     .flatMap(limits -> new Beside(pair, terms.get(EXCUSED).si()).observe(limits))

@@ -71,7 +71,7 @@ public final class TightJoints implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
-        for (PipeRun run : analysis.network().runs()) {
+        for (PipeRun run : analysis.runsAsked()) {
             for (Feature utility : from.candidates(analysis.site())) {
                 PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
                 observe(pair, terms.get(WITHIN).si())

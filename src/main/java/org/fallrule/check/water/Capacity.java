@@ -77,7 +77,7 @@ public final class Capacity implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         Optional<CodeTable> table =
                 terms.find(TABLE).map(word -> CodeTable.of(CodeTable.Edition.valueOf(word.toUpperCase(Locale.ROOT))));
-        return analysis.network().runs().stream()
+        return analysis.runsAsked().stream()
                 .map(run -> analysis.water().in(run))
                 .flatMap(water -> terms
                         .get(AT_MOST)

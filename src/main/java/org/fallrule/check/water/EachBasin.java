@@ -17,6 +17,7 @@ final class EachBasin {
     static List<Observation> against(
             Limits limits, SiteAnalysis analysis, BiFunction<Feature, Limits.Answer.Asked, Observation> held) {
         return analysis.site().features(Role.INLET).stream()
+                .filter(analysis.asked())
                 .filter(inlet -> !inlet.get(Attribute.KIND).orElse("").equals("downspout"))
                 .flatMap(inlet -> limits.hold(inlet, inlet.attributes(), asked -> held.apply(inlet, asked)).stream())
                 .toList();

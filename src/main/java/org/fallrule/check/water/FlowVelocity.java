@@ -62,7 +62,7 @@ public final class FlowVelocity implements Check {
 
     @Override
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
-        return analysis.network().runs().stream()
+        return analysis.runsAsked().stream()
                 .map(run -> analysis.water().in(run))
                 .flatMap(water -> Stream.concat(
                         held(terms.find(AT_LEAST), water, "velocity running full", water.fullVelocity()).stream(),

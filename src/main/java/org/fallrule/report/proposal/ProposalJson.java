@@ -21,7 +21,11 @@ import org.fallrule.rulebook.RuleBook;
 public final class ProposalJson {
     private ProposalJson() {}
 
-    /** @param without rules that were left out of account */
+    /**
+     * The proposals as one document.
+     *
+     * @param without rules that were left out of account
+     */
     public static String write(SiteAnalysis analysis, RuleBook book, Proposals proposals, Set<String> without) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("format", "fallrule-proposals/1");

@@ -3,6 +3,7 @@ package org.fallrule.report.proposal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.locality.Laying;
 import org.fallrule.measure.Elevation;
@@ -13,8 +14,11 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.proposal.Hindrance;
 import org.fallrule.proposal.Proposal;
 import org.fallrule.proposal.Proposals;
+import org.fallrule.proposal.StandingGround;
 import org.fallrule.report.Cautions;
+import org.fallrule.report.StandingWords;
 import org.fallrule.report.text.Wrapped;
+import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
 
 /** Proposed lines for a terminal, 80 columns wide. */
@@ -26,7 +30,11 @@ public final class ProposalText {
 
     private ProposalText() {}
 
-    /** @param without rules that were left out of account */
+    /**
+     * The proposals as text of 80 columns.
+     *
+     * @param without rules that were left out of account
+     */
     public static String write(SiteAnalysis analysis, RuleBook book, Proposals proposals, Set<String> without) {
         ProposalText page = new ProposalText();
         page.paragraph("", analysis.site().name());
@@ -36,7 +44,7 @@ public final class ProposalText {
         page.line("");
         String grid = Printed.feet(book.locality().laying().metres(Laying.Measure.GRID));
         if (proposals.proposals().isEmpty()) {
-            page.none(proposals.hindrances(), grid);
+            page.none(analysis, book, proposals, grid);
         } else {
             page.proposals(proposals.proposals(), grid);
         }
@@ -45,29 +53,37 @@ public final class ProposalText {
         return page.text.toString();
     }
 
-    private void none(List<Hindrance> hindrances, String grid) {
+    private void none(SiteAnalysis analysis, RuleBook book, Proposals proposals, String grid) {
         paragraph("", "No line was found that passes; looked for on a grid of " + grid + ".");
-        if (hindrances.isEmpty()) {
-            paragraph("", "No rule stands in the way alone, nor do two: without any of them there is still none.");
-            return;
-        }
+        StandingGround.ofOutfall(analysis, book).ifPresent(ground -> {
+            paragraph("", StandingWords.of(ground, analysis.site()));
+            String rules = ground.barring().stream().map(Rule::id).collect(Collectors.joining(", "));
+            paragraph(
+                    "", "Ground of the lot is barred to it by " + rules + ", by the fall and by where its water runs.");
+        });
         line("");
-        line("In its way:");
-        for (Hindrance hindrance : hindrances) {
+        if (!proposals.hindrances().isEmpty()) {
+            line("In its way:");
+        }
+        for (Hindrance hindrance : proposals.hindrances()) {
             paragraph(
                     "  ",
                     hindrance.rule() + ": " + hindrance.title() + " ("
                             + hindrance.setBy().fileAndLine() + "): " + hindrance.spoken());
         }
-        if (alwaysFail(hindrances)) {
-            line("");
-            paragraph("", "All else a line can meet: --without and the rule's name leaves it out of account.");
-        }
+        rest(proposals);
     }
 
-    /** Whether a line was found that only such rules keep from passing. */
-    private static boolean alwaysFail(List<Hindrance> hindrances) {
-        return hindrances.stream().allMatch(each -> each.how() == Hindrance.How.WHATEVER_THE_LINE);
+    private void rest(Proposals proposals) {
+        boolean named = proposals.hindrances().stream().anyMatch(each -> each.how() != Hindrance.How.WHATEVER_THE_LINE);
+        if (proposals.isRestMet()) {
+            paragraph("", "All else a line can meet: --without and the rule's name leaves it out of account.");
+        } else if (!named) {
+            paragraph(
+                    "",
+                    "No other rule stands in the way alone, nor do two of those on place and fall: without them there is"
+                            + " still none.");
+        }
     }
 
     private void proposals(List<Proposal> proposals, String grid) {

@@ -14,6 +14,7 @@ public enum Sight {
     TRITANOPIA(1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900),
     GREY_PRINT(0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722);
 
+    @SuppressWarnings("ImmutableEnumChecker") // never written to
     private final double[] matrix;
 
     Sight(double... matrix) {
