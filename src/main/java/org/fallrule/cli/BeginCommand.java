@@ -10,6 +10,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -131,7 +132,8 @@ final class BeginCommand implements Callable<Integer> {
         Path place = folder.resolve(SITE_FILE);
         Path fresh = folder.resolve("." + SITE_FILE + ".part");
         try {
-            Files.writeString(fresh, yaml);
+            Files.deleteIfExists(fresh);
+            Files.writeString(fresh, yaml, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             if (replace) {
                 Files.move(fresh, place, StandardCopyOption.REPLACE_EXISTING);
             } else {

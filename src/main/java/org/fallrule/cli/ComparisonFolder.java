@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,7 @@ import org.fallrule.report.comparison.ComparisonText;
 import org.fallrule.report.data.ComparisonJson;
 import org.fallrule.report.html.ComparisonHtml;
 
-/** Where a comparison is written. Each file is written whole beside its place and then moved there. */
+/** Where a comparison is written. The files are written whole beside their places and then moved there. */
 final class ComparisonFolder {
     private final Path folder;
 
@@ -48,25 +47,20 @@ final class ComparisonFolder {
     }
 
     void write(ComparisonReport report) {
-        Map<String, String> files = new LinkedHashMap<>();
-        files.put("comparison.html", ComparisonHtml.write(report));
-        files.put("comparison.json", ComparisonJson.write(report));
-        files.put("comparison.txt", ComparisonText.write(report));
-        files.forEach(this::write);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put("comparison.html", bytes(ComparisonHtml.write(report)));
+        files.put("comparison.json", bytes(ComparisonJson.write(report)));
+        files.put("comparison.txt", bytes(ComparisonText.write(report)));
+        try {
+            WholeFiles.put(folder, files);
+        } catch (IOException e) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()),
+                    "the comparison could not be written (" + e + "); make room, or name another folder with --out");
+        }
     }
 
-    private void write(String name, String text) {
-        Path place = folder.resolve(name);
-        Path fresh = folder.resolve("." + name + ".part");
-        try {
-            try {
-                Files.write(fresh, text.getBytes(StandardCharsets.UTF_8));
-                Files.move(fresh, place, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(fresh);
-            }
-        } catch (IOException e) {
-            throw new UnusableInput(Place.of(place.toString()), "could not be written: " + e);
-        }
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

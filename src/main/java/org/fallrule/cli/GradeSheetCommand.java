@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -134,17 +133,13 @@ final class GradeSheetCommand implements Callable<Integer> {
         }
     }
 
-    /** Makes every file before it writes one, and each whole beside its place before it is moved there. */
+    /** Makes every file before it writes one. */
     private void write(GradeSheet sheet, Path folder) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         formats.forEach(format -> files.put(format.file(sheet), format.write(sheet, paper)));
         try {
             Files.createDirectories(folder);
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path fresh = folder.resolve("." + file.getKey() + ".part");
-                Files.write(fresh, file.getValue());
-                Files.move(fresh, folder.resolve(file.getKey()), StandardCopyOption.REPLACE_EXISTING);
-            }
+            WholeFiles.put(folder, files);
         } catch (IOException e) {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");

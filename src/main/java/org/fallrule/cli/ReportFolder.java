@@ -115,7 +115,7 @@ final class ReportFolder implements Filing {
     public void put(String name, Map<String, byte[]> files) {
         Path place = folder.resolve(name);
         try {
-            Path fresh = Files.createTempDirectory(unfinished, "." + name + "-");
+            Path fresh = Files.createTempDirectory(unfinished, ".report-");
             try {
                 for (Map.Entry<String, byte[]> file : files.entrySet()) {
                     Files.write(fresh.resolve(file.getKey()), file.getValue());
@@ -126,7 +126,9 @@ final class ReportFolder implements Filing {
                 delete(fresh);
             }
         } catch (IOException e) {
-            throw new UnusableInput(Place.of(place.toString()), "the report could not be written: " + e);
+            throw new UnusableInput(
+                    Place.of(place.toString()),
+                    "the report could not be written (" + e + "); make room, or name another folder with --out");
         }
     }
 

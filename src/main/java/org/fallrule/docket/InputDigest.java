@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -32,18 +31,33 @@ public final class InputDigest {
     }
 
     /**
-     * Adds every file in a folder and in the folders within.
+     * Adds every file in a folder and in the folders within. A link counts as where it leads to and is not followed: one that
+     * leads out of the folder is not read from either, and what it leads to inside is taken there.
      *
      * @throws UnusableInput when one cannot be read
      */
     public InputDigest addFolder(Path folder) {
-        try (Stream<Path> all = Files.walk(folder, FileVisitOption.FOLLOW_LINKS)) {
-            List<Path> files = all.filter(Files::isRegularFile).sorted().toList();
-            files.forEach(
-                    file -> addFile(file, folder.relativize(file).toString().replace('\\', '/')));
+        try {
+            Path whole = folder.toRealPath();
+            for (Path file : files(whole)) {
+                String name = whole.relativize(file).toString().replace('\\', '/');
+                if (Files.isSymbolicLink(file)) {
+                    add(name).add("-> " + Files.readSymbolicLink(file));
+                } else {
+                    addFile(file, name);
+                }
+            }
             return this;
         } catch (IOException | UncheckedIOException e) {
             throw new UnusableInput(Place.of(folder.toString()), "cannot be read (" + e + "); make it readable");
+        }
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(file -> Files.isSymbolicLink(file) || Files.isRegularFile(file))
+                    .sorted()
+                    .toList();
         }
     }
 

@@ -32,7 +32,10 @@ final class Pattern {
         try {
             return Path.of(word);
         } catch (InvalidPathException e) {
-            throw new UnusableInput(Place.of(word), "cannot be a folder's name; name a site folder");
+            throw new UnusableInput(
+                    Place.of(word),
+                    "cannot be a folder's name; name a site folder (if it has letters that the language setting does not have,"
+                            + " set LC_ALL=C.UTF-8)");
         }
     }
 

@@ -4,11 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fallrule.reader.ProfileFile;
 import org.fallrule.reader.SharedLayers;
 
 /**
  * Stands for everything that a site's report is made from: the program, the options, the rule books, the layers that the site
- * shares with others, and its own files.
+ * shares with others, the profile of layers that it names, and its own files.
  */
 public final class RunDigest {
     private final String ofRun;
@@ -33,6 +34,7 @@ public final class RunDigest {
         Path parent = site.toAbsolutePath().normalize().getParent();
         String shared = parent == null ? "" : ofShared.computeIfAbsent(parent, RunDigest::shared);
         InputDigest digest = new InputDigest().add(ofRun).add(shared);
+        ProfileFile.of(site).ifPresent(profile -> digest.addFile(profile, "profile"));
         return (Files.isDirectory(site) ? digest.addFolder(site) : digest).text();
     }
 

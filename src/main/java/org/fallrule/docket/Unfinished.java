@@ -33,6 +33,10 @@ public final class Unfinished implements AutoCloseable {
      */
     public static Unfinished in(Path out) {
         Path folder = out.resolve(NAME);
+        if (Files.isSymbolicLink(folder)) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()), "is a link, and reports are not made elsewhere; take it away");
+        }
         try {
             Files.createDirectories(folder);
             FileChannel lock =

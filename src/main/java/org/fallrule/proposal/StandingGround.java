@@ -49,6 +49,12 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
     /** Pieces smaller than this, in square metres, are no room to stand. */
     private static final double SLIVER = 0.05;
 
+    /** To the square centimetre and the millimetre: beyond that overlays differ from run to run. */
+    private static final Comparator<Geometry> LARGEST_FIRST = Comparator.comparingLong(
+                    (Geometry piece) -> -Math.round(piece.getArea() * 1e4))
+            .thenComparingLong(piece -> Math.round(piece.getEnvelopeInternal().getMinY() * 1e3))
+            .thenComparingLong(piece -> Math.round(piece.getEnvelopeInternal().getMinX() * 1e3));
+
     private static final List<String> EXACT = List.of("clearance", "within", "outside");
 
     public StandingGround {
@@ -93,7 +99,7 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
                 .toList();
     }
 
-    /** Its pieces, the largest first. */
+    /** Its pieces, the largest first; of those as large, the southernmost, then the westernmost. */
     public List<Geometry> pieces() {
         List<Geometry> pieces = new ArrayList<>();
         for (int i = 0; i < area.getNumGeometries(); i++) {
@@ -101,7 +107,7 @@ public record StandingGround(Role role, Geometry area, Geometry advised, List<Ru
                 pieces.add(area.getGeometryN(i));
             }
         }
-        pieces.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
+        pieces.sort(LARGEST_FIRST);
         return pieces;
     }
 

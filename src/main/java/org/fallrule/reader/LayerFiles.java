@@ -50,7 +50,8 @@ final class LayerFiles {
         if (!Files.isRegularFile(file)) {
             throw new UnusableInput(
                     spec.place(),
-                    "there is no file " + spec.file() + " in the site folder" + Nearest.hint(spec.file(), names()));
+                    "there is no file " + spec.file() + " in the site folder" + backslash(spec)
+                            + Nearest.hint(spec.file(), names()));
         }
         refuseLinkOut(file, spec);
         return file;
@@ -80,6 +81,10 @@ final class LayerFiles {
         return file;
     }
 
+    private static String backslash(LayerSpec spec) {
+        return spec.file().contains("\\") ? ", or its path has to be written with / and not with \\" : "";
+    }
+
     private Path inside(LayerSpec spec) {
         Path root = folder.toAbsolutePath().normalize();
         try {
@@ -94,16 +99,20 @@ final class LayerFiles {
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
     }
 
-    /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */
     private void refuseLinkOut(Path file, LayerSpec spec) {
+        refuseLinkOut(file, folder, spec.place());
+    }
+
+    /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */
+    static void refuseLinkOut(Path file, Path folder, Place named) {
         try {
             if (!file.toRealPath().startsWith(folder.toRealPath())) {
                 throw new UnusableInput(
-                        spec.place(),
+                        named,
                         file.getFileName() + " is a link to a place outside of the site folder; copy the file in");
             }
         } catch (IOException e) {
-            throw new UnusableInput(spec.place(), file.getFileName() + " cannot be read (" + e + "); check the file");
+            throw new UnusableInput(named, file.getFileName() + " cannot be read (" + e + "); check the file");
         }
     }
 

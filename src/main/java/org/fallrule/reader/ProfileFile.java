@@ -21,6 +21,9 @@ public final class ProfileFile {
     /** How many folders up from the site a profile may stand. */
     public static final int MOST_UP = 3;
 
+    /** The key of site.yaml that names one. */
+    static final String KEY = "layers_from";
+
     private static final String WANTED = "; wanted a .yaml file in the site folder or at most " + MOST_UP
             + " folders up, such as ../our-collector.yaml";
 
@@ -40,6 +43,22 @@ public final class ProfileFile {
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return LayerProfile.NONE;
+        }
+    }
+
+    /** The profile that the site.yaml of a folder names, if one may be read there. */
+    public static Optional<Path> of(Path folder) {
+        Path said = folder.resolve("site.yaml");
+        if (!Files.isRegularFile(said)) {
+            return Optional.empty();
+        }
+        try {
+            return Yaml.read(said, "site.yaml")
+                    .get(KEY)
+                    .filter(Node.Scalar.class::isInstance)
+                    .map(named -> path(folder, ((Node.Scalar) named).text(), named.place()));
+        } catch (UnusableInput e) {
+            return Optional.empty();
         }
     }
 

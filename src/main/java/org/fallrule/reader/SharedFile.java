@@ -41,7 +41,11 @@ record SharedFile(Path folder, Length near, SiteFile says) {
     /** The file in a folder, if one is there; what is wrong with it is added to the faults. */
     static Optional<SharedFile> in(Path folder, List<Fault> faults) {
         Path file = folder.resolve(NAME);
-        return Files.isRegularFile(file) ? Optional.of(read(folder, file, faults)) : Optional.empty();
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        LayerFiles.refuseLinkOut(file, folder, Place.of(UP + NAME));
+        return Optional.of(read(folder, file, faults));
     }
 
     private static SharedFile read(Path folder, Path file, List<Fault> faults) {
@@ -105,6 +109,7 @@ record SharedFile(Path folder, Length near, SiteFile says) {
             Path file = new LayerFiles(folder).path(spec);
             LayerFiles.companions(file).stream()
                     .filter(Files::isRegularFile)
+                    .filter(beside -> !Files.isSymbolicLink(beside) || beside.equals(file))
                     .sorted()
                     .forEach(files::add);
         }

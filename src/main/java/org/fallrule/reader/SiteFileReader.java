@@ -43,7 +43,7 @@ final class SiteFileReader {
                 keys.scalar("crs").filter(named -> !named.text().isBlank());
         Optional<String> datum = said(keys, "datum");
         Optional<Node.Scalar> from =
-                keys.scalar("layers_from").filter(named -> !named.text().isBlank());
+                keys.scalar(ProfileFile.KEY).filter(named -> !named.text().isBlank());
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         LayerProfile profile = ProfileFile.read(folder, from, faults);
         LayerSpecReader layerReader = new LayerSpecReader(faults, profile);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
@@ -53,9 +54,9 @@ final class SiteFolder {
     /** What the site is said to be: site.yaml, and where that names no layers, the files that are named for roles. */
     SiteFile siteFile(List<Fault> faults, List<Fault> problems) {
         refuseOtherSpelling(faults);
-        SiteFile written = Files.isRegularFile(folder.resolve(SITE_FILE))
-                ? new SiteFileReader(faults).read(folder.resolve(SITE_FILE), SITE_FILE)
-                : SiteFile.silent();
+        SiteFile written = siteYaml()
+                .map(file -> new SiteFileReader(faults).read(file, SITE_FILE))
+                .orElseGet(SiteFile::silent);
         if (!written.layers().isEmpty()) {
             tellUnread(written, problems);
             return written;
@@ -73,9 +74,16 @@ final class SiteFolder {
 
     /** What site.yaml asks and nobody has answered. */
     List<Fault> questions() {
-        return Files.isRegularFile(folder.resolve(SITE_FILE))
-                ? OpenQuestions.in(folder.resolve(SITE_FILE), SITE_FILE)
-                : List.of();
+        return siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of());
+    }
+
+    private Optional<Path> siteYaml() {
+        Path file = folder.resolve(SITE_FILE);
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        LayerFiles.refuseLinkOut(file, folder, Place.of(SITE_FILE));
+        return Optional.of(file);
     }
 
     private void refuseOtherSpelling(List<Fault> faults) {

@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,13 +51,25 @@ public record SiteFolders(List<Path> sites, List<Path> others) {
         List<Path> others = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             for (String name : names(folder)) {
-                Path path = folder.resolve(name);
+                Path path = path(folder, name);
                 if (!name.startsWith(".") && Files.isDirectory(path)) {
                     (isSite(path) ? sites : others).add(path);
                 }
             }
         }
         return new SiteFolders(sites, others);
+    }
+
+    /** Under a language setting without a letter of a name, such as LC_ALL=C, the name can be listed and not be opened. */
+    private static Path path(Path folder, String name) {
+        try {
+            return folder.resolve(name);
+        } catch (InvalidPathException e) {
+            throw new UnusableInput(
+                    Place.of(folder.toString()),
+                    "holds a name with letters that the language setting does not have: " + name
+                            + "; set LC_ALL=C.UTF-8, or rename it");
+        }
     }
 
     private static boolean isSiteFile(String name) {

@@ -124,7 +124,7 @@ public final class SiteWriter {
         return here;
     }
 
-    /** A raster and the files beside it that say where it lies. */
+    /** A raster and the files beside it that say where it lies; none that is a link out of the site's folder. */
     private void copy(String file) throws IOException {
         Path source = submitted.resolve(file).normalize();
         Path folder = source.toAbsolutePath().getParent();
@@ -140,8 +140,11 @@ public final class SiteWriter {
             List<Path> beside = files.filter(Files::isRegularFile)
                     .filter(path -> String.valueOf(path.getFileName()).startsWith(stem + "."))
                     .toList();
+            Path inside = submitted.toRealPath();
             for (Path each : beside) {
-                Files.copy(each, target.resolveSibling(each.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+                if (each.toRealPath().startsWith(inside)) {
+                    Files.copy(each, target.resolveSibling(each.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+                }
             }
         }
     }

@@ -23,7 +23,11 @@ record BookFolder(Path root, String shownAs) {
     }
 
     Path baseline() {
-        return root.resolve("baseline.yaml");
+        Path book = root.resolve("baseline.yaml");
+        if (Files.exists(book)) {
+            refuseLinkOut(book, Place.of(shown(book)));
+        }
+        return book;
     }
 
     /** The names of the books of a kind. */

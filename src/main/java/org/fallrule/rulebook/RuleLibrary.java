@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
+import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /** A folder of rule books: {@code baseline.yaml}, {@code counties/*.yaml}, {@code house/*.yaml}. */
@@ -110,7 +111,9 @@ public final class RuleLibrary {
 
     /** A file of the folder by its name, if it is there. */
     public Optional<Path> file(String name) {
-        return Optional.of(folder.root().resolve(name)).filter(Files::isRegularFile);
+        Optional<Path> file = Optional.of(folder.root().resolve(name)).filter(Files::isRegularFile);
+        file.ifPresent(path -> folder.refuseLinkOut(path, Place.of(folder.shown(path))));
+        return file;
     }
 
     /** The books, the lowest first. */

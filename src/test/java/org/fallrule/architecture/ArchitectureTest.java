@@ -153,6 +153,35 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** No entities from outside, no connection, no program started, no class made from what a file says. */
+    @Test
+    void nothingParsesXmlConnectsStartsOrDeserializes() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "javax.xml..",
+                        "org.xml..",
+                        "org.w3c..",
+                        "java.net.http..",
+                        "javax.script..",
+                        "javax.naming..",
+                        "java.rmi..")
+                .orShould()
+                .dependOnClassesThat()
+                .belongToAnyOf(
+                        java.net.Socket.class,
+                        java.net.URLConnection.class,
+                        ProcessBuilder.class,
+                        java.io.ObjectInputStream.class)
+                .orShould()
+                .callMethodWhere(DescribedPredicate.describe(
+                        "start a program",
+                        call -> call.getTargetOwner().isEquivalentTo(Runtime.class)
+                                && call.getName().equals("exec")))
+                .check(CLASSES);
+    }
+
     @Test
     void noCheckKnowsAnother() {
         noClasses()

@@ -196,6 +196,21 @@ class CompareCommandTest {
     }
 
     @Test
+    void hostileNamesStayTextOnThePageThatLoadsNothing() throws IOException {
+        SiteOnDisk after = SiteOnDisk.copied("quillfeather-8", place)
+                .replacing("pipe.geojson", "\"id\": \"P-4\"", "\"id\": \"</style><img src=x onerror='alert(1)'>\"")
+                .replacing("cleanout.geojson", "\"id\": \"", "\"id\": \"x\\\" onmouseover=\\\"alert(1) ");
+        Path out = place.resolve("out");
+
+        Ran ran = compare(PLAN, after.path(), "--out", out);
+
+        assertThat(ran.code()).as(ran.err()).isLessThan(2);
+        assertThat(Files.readString(out.resolve("comparison.html")))
+                .contains("&lt;img src=x", "Content-Security-Policy\" content=\"default-src 'none'; style-src ")
+                .doesNotContain("<img", "<script", "x\" onmouseover");
+    }
+
+    @Test
     void theSecondSubmittalOfTheSampleShowsEveryKindOfChange() {
         Ran ran = compare("sample-sites/thistledown-3", "docs/later-sites/thistledown-3");
 

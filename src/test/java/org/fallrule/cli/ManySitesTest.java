@@ -115,6 +115,22 @@ class ManySitesTest {
         assertThat(contents(place.resolve("out"))).isEqualTo(before);
     }
 
+    /** The profile lies outside of the site's folder, and is an input all the same. */
+    @Test
+    void aReportIsNotTakenOverWhenTheProfileOfItsLayersHasChanged() throws IOException {
+        SiteOnDisk plan = SiteOnDisk.copied("plumb-line-1", place.resolve("stack"));
+        SiteOnDisk.copied("thistledown-3", place.resolve("stack"));
+        Path profile = Files.writeString(place.resolve("stack/office.yaml"), "units: {diameter: in}\n");
+        plan.replacing("site.yaml", "\nunits: {elev", "\nlayers_from: ../office.yaml\nunits: {elev");
+        Object[] words = {place.resolve("stack"), "--out", place.resolve("out"), "--format", "json", "--resume"};
+        Ran.check(words);
+        assertThat(Ran.check(words).err()).contains("2 of the reports were taken over");
+
+        Files.writeString(profile, "units: {diameter: in, length: ft}\n");
+
+        assertThat(Ran.check(words).err()).contains("1 of the reports were taken over");
+    }
+
     @Test
     void resumeWithoutAFolderAndNoJobsAreRefused() {
         assertThat(Ran.check("sample-sites", "--resume").err())

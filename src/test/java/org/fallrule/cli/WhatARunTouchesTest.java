@@ -3,47 +3,120 @@ package org.fallrule.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import jdk.jfr.Recording;
 import jdk.jfr.consumer.RecordedEvent;
 import jdk.jfr.consumer.RecordingFile;
 import org.fallrule.SiteOnDisk;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A run reads the site, the rules and itself, writes where it is told, and opens no connection; the Java machine is asked what it saw. */
+/**
+ * A run reads the site, the rules and itself, writes where it is told, starts no program and opens no connection; the Java machine is
+ * asked what it saw. What SQLite reads of a GeoPackage it does not see.
+ */
 class WhatARunTouchesTest {
     private static final List<String> FILES = List.of("jdk.FileRead", "jdk.FileWrite");
-    private static final List<String> SOCKETS = List.of("jdk.SocketRead", "jdk.SocketWrite");
+    private static final List<String> NONE = List.of("jdk.SocketRead", "jdk.SocketWrite", "jdk.ProcessStart");
 
     private static final Path RULES = Path.of("rules").toAbsolutePath();
 
     @TempDir
     Path folder;
 
+    private Path out;
+
+    @BeforeEach
+    void outFolder() {
+        out = folder.resolve("out");
+    }
+
     @Test
-    void readsAndWritesNothingElseAndOpensNoConnection() throws IOException {
+    void checkOfOneSite() throws IOException {
         Path site = SiteOnDisk.copied("harrow-14", folder).path();
-        Path out = folder.resolve("out");
 
-        List<RecordedEvent> seen = seen("check", site.toString(), "--out", out.toString(), "--quiet");
+        seen(List.of(site, RULES), out, "check", site, "--out", out, "--quiet");
 
-        assertThat(paths(seen, "jdk.FileRead"))
+        assertThat(out.resolve("harrow-14/report.pdf")).exists();
+    }
+
+    @Test
+    void checkOfManySitesWithPackedLayers() throws IOException {
+        Path stack = Files.createDirectories(folder.resolve("stack"));
+        SiteOnDisk packed = SiteOnDisk.copied("harrow-14", stack);
+        zip(packed, "WALKS.zip", "SIDEWALK");
+        packed.replacing("site.yaml", "SIDEWALK.shp", "WALKS.zip");
+        SiteOnDisk.copied("thistledown-3", stack);
+
+        seen(List.of(stack, RULES), out, "check", stack, "--out", out, "--quiet", "--format", "json,html", "--resume");
+
+        assertThat(out.resolve("index.html")).exists();
+        assertThat(out.resolve("harrow-14/report.html")).exists();
+    }
+
+    @Test
+    void begin() throws IOException {
+        Path site = SiteOnDisk.copied("harrow-14", folder).without("site.yaml").path();
+
+        seen(List.of(site, RULES), site, "begin", site);
+
+        assertThat(site.resolve("site.yaml")).exists();
+    }
+
+    @Test
+    void compare() throws IOException {
+        Path before =
+                SiteOnDisk.copied("plumb-line-1", folder.resolve("before")).path();
+        Path after = SiteOnDisk.copied("plumb-line-1", folder.resolve("after")).path();
+
+        seen(List.of(before, after, RULES), out, "compare", before, after, "--out", out);
+
+        assertThat(out.resolve("comparison.html")).exists();
+    }
+
+    @Test
+    void proposeAndGradeSheet() throws IOException {
+        Path site = SiteOnDisk.copied("plumb-line-1", folder).path();
+
+        seen(List.of(site, RULES, out), out, "propose", site, "--out", out.resolve("lines"), "--format", "json");
+        seen(List.of(site, RULES, out), out, "gradesheet", site, "--out", out.resolve("sheet"));
+
+        assertThat(out.resolve("sheet")).isNotEmptyDirectory();
+    }
+
+    private static void zip(SiteOnDisk site, String name, String stem) throws IOException {
+        try (OutputStream file = Files.newOutputStream(site.path(name));
+                ZipOutputStream zip = new ZipOutputStream(file)) {
+            for (String ending : List.of(".shp", ".shx", ".dbf", ".prj", ".cpg")) {
+                zip.putNextEntry(new ZipEntry(stem + ending));
+                Files.copy(site.path(stem + ending), zip);
+                site.without(stem + ending);
+            }
+        }
+    }
+
+    /** Runs a command and holds what it read and wrote against where it may. */
+    private void seen(List<Path> read, Path written, Object... command) throws IOException {
+        List<RecordedEvent> events = events(command);
+
+        assertThat(paths(events, "jdk.FileRead"))
                 .filteredOn(path -> !isTheProgram(path))
                 .as("files read that are not the program's")
                 .isNotEmpty()
-                .allMatch(path -> path.startsWith(site) || path.startsWith(RULES));
-        assertThat(paths(seen, "jdk.FileWrite"))
+                .allMatch(path -> read.stream().anyMatch(path::startsWith), "are of the site or the rules");
+        assertThat(paths(events, "jdk.FileWrite"))
                 .as("files written")
                 .isNotEmpty()
-                .allSatisfy(path -> assertThat(path).startsWithRaw(out));
-        assertThat(seen)
-                .noneMatch(event -> SOCKETS.contains(event.getEventType().getName()));
+                .allSatisfy(path -> assertThat(path).startsWithRaw(written));
+        assertThat(events).noneMatch(event -> NONE.contains(event.getEventType().getName()));
     }
 
     /** Jars, classes and resources, the Java machine's own files, and where it takes random numbers for temporary names from. */
@@ -54,18 +127,18 @@ class WhatARunTouchesTest {
                 || path.startsWith(Path.of(System.getProperty("java.home")));
     }
 
-    private List<RecordedEvent> seen(String... command) throws IOException {
-        Path events = folder.resolve("events.jfr");
+    private List<RecordedEvent> events(Object... command) throws IOException {
+        Path file = folder.resolve("events.jfr");
         try (Recording recording = new Recording()) {
-            Stream.concat(FILES.stream(), SOCKETS.stream())
+            Stream.concat(FILES.stream(), NONE.stream())
                     .forEach(event -> recording.enable(event).withThreshold(Duration.ZERO));
             recording.start();
-            StringWriter said = new StringWriter();
-            Fallrule.run(new PrintWriter(said), new PrintWriter(said), command);
+            Ran ran = Ran.command(command);
             recording.stop();
-            recording.dump(events);
+            recording.dump(file);
+            assertThat(ran.code()).as(ran.err()).isLessThan(Fallrule.UNUSABLE);
         }
-        return RecordingFile.readAllEvents(events);
+        return RecordingFile.readAllEvents(file);
     }
 
     private static List<Path> paths(List<RecordedEvent> events, String kind) {

@@ -144,6 +144,14 @@ class YamlTest {
                 """, "a.yaml:1:4: anchors (&) and aliases (*) are not read");
     }
 
+    @Test
+    void aTagMakesNothing() {
+        assertThat(Yaml.parse("a: !!javax.script.ScriptEngineManager [x]\nb: !!java.net.URL x\n", "a.yaml")
+                        .entries()
+                        .values())
+                .hasExactlyElementsOfTypes(Node.Sequence.class, Node.Scalar.class);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"[", "{a: ", "- ", "- - "})
     void deepNestingIsRefusedWhereItGetsTooDeep(String opening) {

@@ -572,6 +572,15 @@ class LayersOfASiteTest {
     }
 
     @Test
+    void aPathWithBackslashesIsToldHowToBeWritten() {
+        assertThatThrownBy(() -> SiteReader.read(folder.with("site.yaml", "layers: {lot: 'gis\\lot.geojson'}")
+                        .path()))
+                .hasMessageStartingWith(
+                        "site.yaml:1:15: there is no file gis\\lot.geojson in the site folder, or its path has"
+                                + " to be written with / and not with \\");
+    }
+
+    @Test
     void aLinkThatLeadsOutOfTheFolderIsRefused() throws IOException {
         SiteOnDisk other = SiteOnDisk.in(place, "other").layer("lot.geojson", lot("'id': 'L-9'"));
         Files.createSymbolicLink(folder.path("linked.geojson"), other.path("lot.geojson"));
