@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.StreamSupport;
+import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.finding.Finding;
@@ -284,16 +285,8 @@ class FindingsFilesTest {
     void aCellThatASpreadsheetWouldCalculateIsMadeText(String document) {
         Report report = Reports.of("harrow-14");
         Report renamed = new Report(
-                new org.fallrule.analysis.SiteAnalysis(
-                        named(report.site(), document),
-                        report.analysis().locality(),
-                        report.analysis().ground(),
-                        report.analysis().existing(),
-                        report.analysis().surfaces(),
-                        report.analysis().flow(),
-                        report.analysis().network(),
-                        report.analysis().water(),
-                        report.analysis().problems()),
+                SiteAnalysis.of(
+                        named(report.site(), document), report.analysis().locality()),
                 report.county(),
                 report.book(),
                 report.review());
