@@ -293,7 +293,8 @@ class FindingsFilesTest {
                         report.analysis().flow(),
                         report.analysis().network(),
                         report.analysis().water(),
-                        report.analysis().problems()),
+                        report.analysis().problems(),
+                        report.analysis().asked()),
                 report.county(),
                 report.book(),
                 report.review());
