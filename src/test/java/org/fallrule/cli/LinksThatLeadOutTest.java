@@ -60,7 +60,7 @@ class LinksThatLeadOutTest {
     @Test
     void asAFolderOfLayers() throws IOException {
         Files.move(site.path("lot.geojson"), secret.resolveSibling("lot.geojson"));
-        Files.createSymbolicLink(site.path("from"), secret.getParent());
+        Files.createSymbolicLink(site.path("from"), place.resolve("home"));
         site.with("site.yaml", "layers: {lot: from/lot.geojson, pipe: pipe.geojson}\n");
 
         refused(Ran.check(site.path()), "lot.geojson is a link to a place outside of the site folder");
@@ -129,13 +129,13 @@ class LinksThatLeadOutTest {
     @Test
     void whereReportsAreMadeIsRefused() throws IOException {
         Path out = Files.createDirectories(place.resolve("out"));
-        Files.createSymbolicLink(out.resolve(".unfinished"), secret.getParent());
+        Files.createSymbolicLink(out.resolve(".unfinished"), place.resolve("home"));
         SiteOnDisk.copied("thistledown-3", place.resolve("stack"));
 
         refused(
                 Ran.check(place.resolve("stack"), "--out", out, "--format", "json"),
                 ".unfinished: is a link, and reports are not made elsewhere; take it away");
-        assertThat(secret.getParent().toFile().list())
+        assertThat(place.resolve("home").toFile().list())
                 .isEqualTo(List.of("secret").toArray());
     }
 }
