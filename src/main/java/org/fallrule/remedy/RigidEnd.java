@@ -9,7 +9,7 @@ import org.fallrule.site.Attribute;
 final class RigidEnd implements Remedy {
     private static final int MOST = 600;
 
-    /** Shorter pieces of pipe, in metres, are not laid. */
+    /** A shorter piece of the pipe, in metres, is not left. */
     private static final double SHORTEST = 0.3;
 
     @Override
@@ -24,8 +24,10 @@ final class RigidEnd implements Remedy {
                                 .get(Attribute.MATERIAL)
                                 .filter(OtherPipe.RIGID::contains)
                                 .isPresent())
-                        .map(material -> new Series(
+                        .map(material -> Series.within(
                                 MOST,
+                                run.length().metres() - SHORTEST,
+                                at.shown().stationStep(),
                                 steps -> laid(at, run, steps * at.shown().stationStep(), material)))
                         .toList())
                 .orElse(List.of());
@@ -33,9 +35,6 @@ final class RigidEnd implements Remedy {
 
     private static Optional<Change> laid(Situation at, PipeRun run, double last, String material) {
         double station = run.length().metres() - last;
-        if (station < SHORTEST || last < SHORTEST) {
-            return Optional.empty();
-        }
         Parting parting = new Parting(at, run, station);
         Edits edits = parting.made(parting.invert(), kept -> OtherPipe.of(kept, material));
         return Optional.of(new Change(
