@@ -74,7 +74,8 @@ public final class FlowSurface {
                 .forEach(geometry -> plan.expandToInclude(geometry.getEnvelopeInternal()));
         if (!plan.isNull()) {
             plan.expandBy(AROUND);
-            return new Envelope(down(plan.getMinX()), -down(-plan.getMaxX()), down(plan.getMinY()), -down(-plan.getMaxY()));
+            return new Envelope(
+                    down(plan.getMinX()), -down(-plan.getMaxX()), down(plan.getMinY()), -down(-plan.getMaxY()));
         }
         return plan;
     }

@@ -94,7 +94,8 @@ public record SiteAnalysis(
         FlowSurface over = flow.around(changed);
         PipeNetwork drain = NetworkBuilder.build(changed, ground);
         DrainWater running = water.with(changed, over, drain);
-        return new SiteAnalysis(changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);
+        return new SiteAnalysis(
+                changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);
     }
 
     /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */

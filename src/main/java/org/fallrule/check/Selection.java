@@ -1,8 +1,8 @@
 package org.fallrule.check;
 
 import java.util.List;
-import org.fallrule.filter.Truth;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.filter.Truth;
 import org.fallrule.finding.Missing;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;

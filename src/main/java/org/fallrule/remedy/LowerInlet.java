@@ -23,7 +23,11 @@ final class LowerInlet implements Remedy {
         return at.subject(Role.INLET)
                 .map(inlet -> List.of(
                         new Series(MOST, steps -> set(at, inlet, steps)),
-                        Series.within(MOST, away(at) + at.shown().asideStep(), at.shown().asideStep(), steps -> moved(at, inlet, steps))))
+                        Series.within(
+                                MOST,
+                                away(at) + at.shown().asideStep(),
+                                at.shown().asideStep(),
+                                steps -> moved(at, inlet, steps))))
                 .orElse(List.of());
     }
 

@@ -32,7 +32,8 @@ class YamlWriterTest {
     void whatIsWrittenReadsAgainAsItWas(
             @ForAll @StringLength(max = 12) @CharRange(from = ' ', to = '~') String text,
             @ForAll @StringLength(min = 1, max = 8) @CharRange(from = 'a', to = 'z') String key) {
-        Map<String, ?> tree = Map.of(key, Map.of("deep", Map.of("deeper", List.of(text, Map.of(key, text)))), "beside", text);
+        Map<String, ?> tree =
+                Map.of(key, Map.of("deep", Map.of("deeper", List.of(text, Map.of(key, text)))), "beside", text);
         Map<String, ?> distinct = key.equals("beside") ? Map.of(key, text) : tree;
 
         assertThat(readAgain(distinct)).isEqualTo(distinct);

@@ -114,8 +114,8 @@ final class Drains {
     /** What is offered for the first finding of a rule in a sample, under all rules of its county. */
     static Remedied ofSample(String sample, String rule) {
         Site site = SiteReader.read(Path.of("sample-sites", sample));
-        RuleBook book = new RuleLibrary(Path.of("rules"), "rules")
-                .load(site.county().orElseThrow(), site.house());
+        RuleBook book =
+                new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElseThrow(), site.house());
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, TODAY);
         return new LeastChange(new Trial(analysis, book, TODAY, review)).of(failing(review, rule));

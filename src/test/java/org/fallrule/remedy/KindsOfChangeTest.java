@@ -39,9 +39,8 @@ class KindsOfChangeTest {
         LeastChange.Candidate found = all.stream()
                 .filter(each -> told.test(each.least().change().says()))
                 .findFirst()
-                .orElseThrow(() -> new AssertionError(all.stream()
-                        .map(each -> each.least().change().says())
-                        .toList()));
+                .orElseThrow(() -> new AssertionError(
+                        all.stream().map(each -> each.least().change().says()).toList()));
         int steps = found.least().steps();
         Optional<Change> less = steps > 1 ? found.series().at().apply(steps - 1) : Optional.empty();
         assertThat(Drains.meets(plan, rule, found.least().change())).isTrue();
@@ -55,8 +54,8 @@ class KindsOfChangeTest {
 
     @Test
     void aBellyIsLaidStraight() {
-        PlanInFeet sagging = inverts(
-                Drains.plain(), "P-1", "LINESTRING Z (0 0 98, 25 0 97.4, 50 0 97.5)", "98", "97.5");
+        PlanInFeet sagging =
+                inverts(Drains.plain(), "P-1", "LINESTRING Z (0 0 98, 25 0 97.4, 50 0 97.5)", "98", "97.5");
 
         assertThat(says(least(sagging, new StraightPipe(), "continuous-fall", any -> true)))
                 .isEqualTo("lay pipe P-1 straight between its ends");
@@ -154,8 +153,9 @@ class KindsOfChangeTest {
                         "material = hdpe_single_wall",
                         "invert_up = 97.5 ft",
                         "invert_down = 97 ft")
-                .spots("-60 -60 100, -60 60 100, %1$s -60 100, %1$s 60 100, 101 -60 97, 101 60 97, 150 -60 97, 150 60 97"
-                        .formatted(from))
+                .spots(
+                        "-60 -60 100, -60 60 100, %1$s -60 100, %1$s 60 100, 101 -60 97, 101 60 97, 150 -60 97, 150 60 97"
+                                .formatted(from))
                 .absent(Role.WALK)
                 .absent(Role.DRIVE)
                 .absent(Role.STREET)
@@ -175,16 +175,23 @@ class KindsOfChangeTest {
 
     @Test
     void whereMoreThanTheLastStretchLiesBareRigidPipeIsNotEnough() {
-        assertThat(Drains.candidates(runningOut(60), new RigidEnd(), "pipe-cover")).isEmpty();
+        assertThat(Drains.candidates(runningOut(60), new RigidEnd(), "pipe-cover"))
+                .isEmpty();
     }
 
     @Test
     void theStoneApronIsAsLongAsItsMethodAsks() {
         Remedied remedied = Drains.ofSample("harrow-14", "outfall-holds-against-erosion");
-        Length laid = remedied.change().orElseThrow().site().features(Role.OUTFALL).get(0).get(Attribute.APRON_LENGTH)
+        Length laid = remedied.change()
+                .orElseThrow()
+                .site()
+                .features(Role.OUTFALL)
+                .get(0)
+                .get(Attribute.APRON_LENGTH)
                 .orElseThrow();
 
-        assertThat(remedied.says()).isEqualTo("stone apron 1.50 ft wide at the pipe and 6.70 ft long below outfall OF-1");
+        assertThat(remedied.says())
+                .isEqualTo("stone apron 1.50 ft wide at the pipe and 6.70 ft long below outfall OF-1");
         assertThat(laid.metres()).isCloseTo(Length.feet(6.7).metres(), Offset.offset(1e-9));
     }
 

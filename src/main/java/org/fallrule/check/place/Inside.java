@@ -48,15 +48,21 @@ record Inside(String of, Length length, double accuracy, Geometry where) {
     private static Inside ofLine(Zones zones, Geometry line, Geometry area, double accuracy, String of) {
         Geometry part = partIn(zones, line, area);
         double length = part.getLength();
-        double least = accuracy > 0 && length > 0 ? partIn(zones, line, zones.around(area, -accuracy)).getLength() : length;
-        double most = accuracy > 0 && line.isWithinDistance(area, accuracy) ? partIn(zones, line, zones.around(area, accuracy)).getLength() : length;
+        double least = accuracy > 0 && length > 0
+                ? partIn(zones, line, zones.around(area, -accuracy)).getLength()
+                : length;
+        double most = accuracy > 0 && line.isWithinDistance(area, accuracy)
+                ? partIn(zones, line, zones.around(area, accuracy)).getLength()
+                : length;
         double spread = Math.max(length - least, most - length);
         return new Inside(of, new Length(length), spread > 0 ? spread + EDGE : 0, length > 0 ? part : line);
     }
 
     /** The part of a line inside, empty where it runs along the edge at most. */
     private static Geometry partIn(Zones zones, Geometry line, Geometry area) {
-        Geometry part = line.intersects(area) ? line.intersection(area) : line.getFactory().createLineString();
+        Geometry part = line.intersects(area)
+                ? line.intersection(area)
+                : line.getFactory().createLineString();
         boolean inside = part.getLength() > 0 && (isDeep(part, area) || line.intersects(zones.around(area, -EDGE)));
         return inside ? part : line.getFactory().createLineString();
     }

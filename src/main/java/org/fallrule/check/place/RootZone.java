@@ -118,12 +118,15 @@ public final class RootZone implements Check {
                 .filter(run -> run.axis()
                         .isWithinDistance(
                                 tree.geometry(),
-                                reach + Accuracy.ofDistance(analysis, run.pipe(), tree).metres()))
+                                reach
+                                        + Accuracy.ofDistance(analysis, run.pipe(), tree)
+                                                .metres()))
                 .toList();
         if (near.isEmpty()) {
             return clear(analysis, tree, radius.get());
         }
-        Geometry zone = analysis.zones().around(tree.geometry(), radius.get().value().metres(), ARC_SEGMENTS);
+        Geometry zone =
+                analysis.zones().around(tree.geometry(), radius.get().value().metres(), ARC_SEGMENTS);
         List<Observation> inside = new ArrayList<>();
         for (PipeRun run : near) {
             double accuracy = Accuracy.ofDistance(analysis, run.pipe(), tree).metres();

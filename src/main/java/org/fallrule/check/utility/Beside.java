@@ -69,7 +69,8 @@ final class Beside {
         if (seen.outcome() == Outcome.MEETS) {
             return seen;
         }
-        Geometry zone = pair.analysis().zones().around(pair.utility().geometry(), limit + pair.touching(), ARC_SEGMENTS);
+        Geometry zone =
+                pair.analysis().zones().around(pair.utility().geometry(), limit + pair.touching(), ARC_SEGMENTS);
         List<Reach> reaches = RunParts.of(pair.run(), apart.intersection(zone));
         double length =
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
