@@ -14,22 +14,25 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
 final class EarlierEnd implements Remedy {
     private static final int MOST = 600;
 
+    /** A shorter pipe, in metres, is none. */
+    private static final double SHORTEST = 0.3;
+
     @Override
     public List<Series> series(Situation at) {
         if (!at.isOf("clearance", "within", "outside", "flow_path")) {
             return List.of();
         }
         return at.last()
-                .map(last -> List.of(new Series(
-                        MOST, steps -> ended(at, last, steps * at.shown().stationStep()))))
+                .map(last -> List.of(Series.within(
+                        MOST,
+                        last.length().metres() - SHORTEST,
+                        at.shown().stationStep(),
+                        steps -> ended(at, last, steps * at.shown().stationStep()))))
                 .orElse(List.of());
     }
 
     private static Optional<Change> ended(Situation at, PipeRun last, double earlier) {
         double length = last.length().metres() - earlier;
-        if (length < 0.3) {
-            return Optional.empty();
-        }
         LengthIndexedLine line = new LengthIndexedLine(last.axis());
         Coordinate end = line.extractPoint(length);
         Edits edits = at.edits();

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.network.Junction;
@@ -53,14 +54,19 @@ public final class Edits {
     /** Takes back what the plan says of an attribute. */
     public Edits clear(Feature feature, Attribute<?> attribute) {
         Feature now = now(feature);
+        put(feature, with(now, without(now.attributes(), attribute)));
+        return this;
+    }
+
+    static Attributes without(Attributes attributes, Attribute<?>... dropped) {
+        Set<Attribute<?>> left = Set.of(dropped);
         Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry : now.attributes().asMap().entrySet()) {
-            if (entry.getKey() != attribute) {
+        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
+            if (!left.contains(entry.getKey())) {
                 kept = kept.withUntyped(entry.getKey(), entry.getValue());
             }
         }
-        put(feature, with(now, kept));
-        return this;
+        return kept;
     }
 
     public Edits add(Feature feature) {

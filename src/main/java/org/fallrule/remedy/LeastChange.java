@@ -20,6 +20,7 @@ final class LeastChange {
             new OtherInverts(),
             new EvenGrade(),
             new BrokenGrade(),
+            new RigidEnd(),
             new OtherPipe(),
             new LargerPipe(),
             new OutfallAside(),

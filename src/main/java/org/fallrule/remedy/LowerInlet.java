@@ -9,6 +9,7 @@ import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /** Brings an inlet to where the water gathers: moves it with its pipes toward the low place, or sets its grate lower. */
 final class LowerInlet implements Remedy {
@@ -22,7 +23,11 @@ final class LowerInlet implements Remedy {
         return at.subject(Role.INLET)
                 .map(inlet -> List.of(
                         new Series(MOST, steps -> set(at, inlet, steps)),
-                        new Series(MOST, steps -> moved(at, inlet, steps))))
+                        Series.within(
+                                MOST,
+                                away(at) + at.shown().asideStep(),
+                                at.shown().asideStep(),
+                                steps -> moved(at, inlet, steps))))
                 .orElse(List.of());
     }
 
@@ -34,6 +39,11 @@ final class LowerInlet implements Remedy {
                                 .set(inlet, Attribute.RIM, rim.minus(new Length(by)))
                                 .site(),
                         "set the grate of " + inlet.spoken() + " " + at.shown().height(by) + " lower"));
+    }
+
+    /** Metres to the low place, where the finding shows it. */
+    private static double away(Situation at) {
+        return at.finding().observation().where().map(Geometry::getLength).orElse(0.0);
     }
 
     private static Optional<Change> moved(Situation at, Feature inlet, int steps) {
@@ -50,7 +60,7 @@ final class LowerInlet implements Remedy {
         Coordinate to = way.get()[1];
         double length = from.distance(to);
         double by = steps * at.shown().asideStep();
-        if (length <= 0 || by > length + at.shown().asideStep()) {
+        if (length <= 0) {
             return Optional.empty();
         }
         double east = (to.x - from.x) / length * by;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
+import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 
@@ -18,6 +19,20 @@ final class OtherPipe implements Remedy {
             "pvc_sch40", "schedule 40 PVC",
             "hdpe_dual_wall", "dual-wall polyethylene",
             "ductile_iron", "ductile iron");
+
+    /** Those of them that bear a load by themselves. */
+    static final List<String> RIGID = List.of("pvc_sdr35", "pvc_sch40", "ductile_iron");
+
+    /** The word for a material. */
+    static String spoken(String material) {
+        return MATERIALS.getOrDefault(material, material);
+    }
+
+    /** What a pipe says of itself once it is of another material: nothing more that the old one brought with it. */
+    static Attributes of(Attributes pipe, String material) {
+        return Edits.without(pipe, Attribute.OUTSIDE_DIAMETER, Attribute.ROUGHNESS, Attribute.WALL)
+                .with(Attribute.MATERIAL, material);
+    }
 
     private static Map<String, String> ordered(String... words) {
         Map<String, String> map = new LinkedHashMap<>();

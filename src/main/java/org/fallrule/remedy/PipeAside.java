@@ -3,6 +3,7 @@ package org.fallrule.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
@@ -22,19 +23,21 @@ final class PipeAside implements Remedy {
         return at.subject(Role.PIPE)
                 .flatMap(at.network()::runOf)
                 .map(run -> List.of(
-                        new Series(MOST, steps -> around(at, run, steps)),
-                        new Series(MOST, steps -> around(at, run, -steps)),
+                        aside(at, run, steps -> around(at, run, steps)),
+                        aside(at, run, steps -> around(at, run, -steps)),
                         new Series(MOST, steps -> whole(at, run, steps)),
                         new Series(MOST, steps -> whole(at, run, -steps))))
                 .orElse(List.of());
     }
 
+    /** No farther than the bends it takes stay gentle. */
+    private static Series aside(Situation at, PipeRun run, IntFunction<Optional<Change>> led) {
+        return Series.within(MOST, run.length().metres() / 4, at.shown().asideStep(), led);
+    }
+
     private static Optional<Change> around(Situation at, PipeRun run, int steps) {
         double by = steps * at.shown().asideStep();
         double length = run.length().metres();
-        if (Math.abs(by) > length / 4) {
-            return Optional.empty();
-        }
         LengthIndexedLine line = new LengthIndexedLine(run.axis());
         Coordinate aside = normal(run);
         List<Coordinate> places = new ArrayList<>(List.of(run.axis().getCoordinateN(0)));

@@ -12,6 +12,17 @@ import java.util.function.Supplier;
  * @param at the change of so many steps, from one on; none where the plan does not bear it
  */
 record Series(int most, IntFunction<Optional<Change>> at) {
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * Steps of a size within a length.
+     *
+     * @param most the greatest number of steps, however long it is
+     * @param metres the length that the plan bears
+     */
+    static Series within(int most, double metres, double step, IntFunction<Optional<Change>> at) {
+        return new Series(Math.min(most, (int) Math.floor(metres / step + ROUNDING)), at);
+    }
 
     /** A change that is made or not. */
     static Series single(Supplier<Optional<Change>> change) {
@@ -30,6 +41,9 @@ record Series(int most, IntFunction<Optional<Change>> at) {
      * last that does not and the first that does, so that one step less does not do.
      */
     Optional<Least> least(Predicate<Change> does) {
+        if (most < 1) {
+            return Optional.empty();
+        }
         int failing = 0;
         int steps = 1;
         Optional<Change> found = tried(steps, does);

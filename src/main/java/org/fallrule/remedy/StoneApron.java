@@ -2,7 +2,9 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.hydraulics.outlet.ApronByDischarge;
 import org.fallrule.measure.Length;
+import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -29,6 +31,15 @@ final class StoneApron implements Remedy {
                 at.edits()
                         .set(outfall, Attribute.APRON_LENGTH, new Length(length))
                         .site(),
-                "stone apron " + at.shown().plan(length) + " long below " + outfall.spoken()));
+                "stone apron " + wide(at) + at.shown().plan(length) + " long below " + outfall.spoken()));
+    }
+
+    /** Its width at the pipe, three inside diameters, which every method for aprons here prints; no rule asks for it. */
+    private static String wide(Situation at) {
+        return at.last()
+                .flatMap(PipeRun::diameter)
+                .map(ApronByDischarge::widthAtPipe)
+                .map(width -> at.shown().plan(width.metres()) + " wide at the pipe and ")
+                .orElse("");
     }
 }

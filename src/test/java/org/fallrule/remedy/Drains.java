@@ -8,11 +8,14 @@ import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.finding.Finding;
+import org.fallrule.finding.Outcome;
+import org.fallrule.reader.SiteReader;
 import org.fallrule.review.Review;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /** A plain drain to change, and what is offered for it under some rules of a county that is invented. */
 final class Drains {
@@ -88,6 +91,34 @@ final class Drains {
         SiteAnalysis analysis = SiteAnalysis.of(plan.site(), BOOK.locality());
         Review review = Reviewer.review(analysis, BOOK, TODAY);
         return new Trial(analysis, BOOK, TODAY, review).turns(failing(review, rule), change);
+    }
+
+    /** Whether a rule is met all over a changed plan that is reviewed whole, for the thing that failed it first. */
+    static boolean meets(PlanInFeet plan, String rule, Change change) {
+        Review before = Reviewer.review(SiteAnalysis.of(plan.site(), BOOK.locality()), BOOK, TODAY);
+        Review after = Reviewer.review(SiteAnalysis.of(change.site(), BOOK.locality()), BOOK, TODAY);
+        Subject subject = Subject.of(failing(before, rule));
+        return after.findings().stream()
+                .filter(finding -> subject.isAnsweredBy(Subject.of(finding)))
+                .noneMatch(Findings::isOpen);
+    }
+
+    /** What a rule finds, whatever it is. */
+    static List<Outcome> findings(PlanInFeet plan, String rule) {
+        return Reviewer.review(SiteAnalysis.of(plan.site(), BOOK.locality()), BOOK, TODAY).findings().stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .map(Finding::outcome)
+                .toList();
+    }
+
+    /** What is offered for the first finding of a rule in a sample, under all rules of its county. */
+    static Remedied ofSample(String sample, String rule) {
+        Site site = SiteReader.read(Path.of("sample-sites", sample));
+        RuleBook book =
+                new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElseThrow(), site.house());
+        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
+        Review review = Reviewer.review(analysis, book, TODAY);
+        return new LeastChange(new Trial(analysis, book, TODAY, review)).of(failing(review, rule));
     }
 
     private static Finding failing(Review review, String rule) {

@@ -35,4 +35,24 @@ class SeriesTest {
                         .map(Series.Least::steps))
                 .contains(1);
     }
+
+    @Property
+    void whatALengthBearsIsTriedToItsEnd(@ForAll @IntRange(min = 0, max = 200) int borne) {
+        Series series = Series.within(300, borne * 0.1 + 0.05, 0.1, steps -> Optional.of(CHANGE));
+
+        assertThat(series.most()).isEqualTo(borne);
+        assertThat(series.least(change -> false)).isEmpty();
+    }
+
+    @Test
+    void theLastStepThatALengthBearsIsFound() {
+        List<Integer> tried = new ArrayList<>();
+        Series series = Series.within(300, 0.7, 0.1, steps -> {
+            tried.add(steps);
+            return steps >= 7 ? Optional.of(CHANGE) : Optional.empty();
+        });
+
+        assertThat(series.least(change -> true).map(Series.Least::steps)).contains(7);
+        assertThat(tried).contains(6).doesNotContain(8);
+    }
 }
