@@ -42,7 +42,8 @@ public record Crossing(double station, Coordinate place, boolean along) {
         stations.sort(Comparator.naturalOrder());
         // A shared stretch has two ends; most pipes and utilities cross once, and finding what they share costs much.
         boolean once = stations.get(stations.size() - 1) - stations.get(0) <= APART;
-        Geometry shared = once ? run.axis().getFactory().createLineString() : run.axis().intersection(utility.geometry());
+        Geometry shared =
+                once ? run.axis().getFactory().createLineString() : run.axis().intersection(utility.geometry());
         LengthIndexedLine axis = new LengthIndexedLine(run.axis());
         List<Crossing> crossings = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;

@@ -44,7 +44,8 @@ class PlainDefinitionTest {
     private static List<CodeTable.Row> projectedRows() throws IOException {
         try (var lines = CodeTable.open()) {
             return lines.lines()
-                    .map(line -> CodeTable.find(Integer.parseInt(line.split("\t", 2)[0])).orElseThrow())
+                    .map(line -> CodeTable.find(Integer.parseInt(line.split("\t", 2)[0]))
+                            .orElseThrow())
                     .filter(row -> !row.isGeographic() && row.code() != FAR_FROM_ITS_ZONE)
                     .toList();
         }
@@ -83,7 +84,8 @@ class PlainDefinitionTest {
     private static List<String> differences(CodeTable.Row row, CoordinateSystem plain, CoordinateSystem library) {
         List<String> found = new ArrayList<>();
         double unit = library.linearUnitToMetre().orElseThrow();
-        if (!plain.name().equals(library.name()) || Math.abs(plain.linearUnitToMetre().orElseThrow() - unit) > 1e-15) {
+        if (!plain.name().equals(library.name())
+                || Math.abs(plain.linearUnitToMetre().orElseThrow() - unit) > 1e-15) {
             found.add(row.code() + " is " + plain.name() + ", by the library " + library.name());
         }
         for (Coordinate lonLat : placesIn(row.area())) {
