@@ -3,4 +3,6 @@ rem Runs Fallrule with settings of the Java machine that suit a short run; docs/
 setlocal
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
-"%java%" -Xlog:disable "-XX:SharedArchiveFile=%~dp0fallrule.jsa" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%~dp0fallrule.jar" %*
+rem FALLRULE_JAVA, where it is set, stands in place of the settings for short runs.
+if not defined FALLRULE_JAVA set "FALLRULE_JAVA=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+"%java%" -Xlog:disable "-XX:SharedArchiveFile=%~dp0fallrule.jsa" %FALLRULE_JAVA% -jar "%~dp0fallrule.jar" %*

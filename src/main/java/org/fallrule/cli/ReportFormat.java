@@ -22,7 +22,7 @@ import org.fallrule.report.text.TextReport;
 /** The forms that a report is written in, each with its file's name. The names are what a person types. */
 enum ReportFormat {
     text("report.txt", report -> TextReport.write(report, Ink.PLAIN)),
-    json("findings.json", FindingsJson::write),
+    json("findings.json", (report, settings) -> FindingsJson.bytes(report)),
     geojson("findings.geojson", FindingsGeoJson::write),
     csv("findings.csv", FindingsCsv::write),
     html("report.html", HtmlReport::write),

@@ -1,7 +1,6 @@
 package org.fallrule.docket;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -37,7 +36,7 @@ public final class ReportRecord {
         tree.put("files", sizes);
         tree.put("entry", EntryTree.of(entry));
         Map<String, byte[]> all = new LinkedHashMap<>(files);
-        all.put(FILE, JsonWriter.write(tree).getBytes(StandardCharsets.UTF_8));
+        all.put(FILE, JsonWriter.bytes(tree));
         return all;
     }
 

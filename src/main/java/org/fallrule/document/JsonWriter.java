@@ -29,6 +29,11 @@ public final class JsonWriter {
 
     /** The tree as JSON text, with a line end after it. */
     public static String write(Map<String, ?> tree) {
+        return new String(bytes(tree), StandardCharsets.UTF_8);
+    }
+
+    /** The same as a file holds it. */
+    public static byte[] bytes(Map<String, ?> tree) {
         ByteArrayOutputStream text = new ByteArrayOutputStream(ROOM);
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
@@ -40,7 +45,8 @@ public final class JsonWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString(StandardCharsets.UTF_8) + '\n';
+        text.write('\n');
+        return text.toByteArray();
     }
 
     /** The same on one line, for data within a page. */

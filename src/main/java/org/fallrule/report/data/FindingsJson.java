@@ -21,6 +21,15 @@ public final class FindingsJson {
     private FindingsJson() {}
 
     public static String write(Report report) {
+        return JsonWriter.write(tree(report));
+    }
+
+    /** The same as the file holds it. */
+    public static byte[] bytes(Report report) {
+        return JsonWriter.bytes(tree(report));
+    }
+
+    private static Map<String, Object> tree(Report report) {
         FindingTree findings = new FindingTree(new GeoShape(report.site().frame()), report.remedies());
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("format", "fallrule-findings/1");
@@ -40,7 +49,7 @@ public final class FindingsJson {
                 Checklist.of(report).stream().map(FindingsJson::item).toList());
         tree.put("may_stand", new StandingTree(report).rows());
         tree.put("tables", new Tables(report).tree());
-        return JsonWriter.write(tree);
+        return tree;
     }
 
     private static Map<String, Object> joint(JointChange joint) {

@@ -66,7 +66,15 @@ class FindingsFilesTest {
 
         assertThat(names(file))
                 .containsExactly(
-                        "format", "site", "rule_books", "summary", "findings", "problems", "checklist", "tables");
+                        "format",
+                        "site",
+                        "rule_books",
+                        "summary",
+                        "findings",
+                        "problems",
+                        "checklist",
+                        "may_stand",
+                        "tables");
         assertThat(file.get("format").asText()).isEqualTo("fallrule-findings/1");
         assertThat(names(file.get("site"))).startsWith("id", "name", "county").contains("crs");
         assertThat(names(file.get("summary")))
@@ -259,7 +267,7 @@ class FindingsFilesTest {
         String text = FindingsCsv.write(Reports.of("harrow-14"));
 
         assertThat(text).endsWith("\r\n").startsWith("site,rule,check,weight,outcome,");
-        assertThat(Csv.parse(text)).allMatch(row -> row.size() == 14);
+        assertThat(Csv.parse(text)).allMatch(row -> row.size() == 15);
     }
 
     @ParameterizedTest
