@@ -16,7 +16,11 @@ public final class Zones {
         return around(of, metres, BufferParameters.DEFAULT_QUADRANT_SEGMENTS);
     }
 
-    /** @param arcSegments straight pieces to a quarter circle */
+    /**
+     * The same, as round as is asked.
+     *
+     * @param arcSegments straight pieces to a quarter circle
+     */
     public Geometry around(Geometry of, double metres, int arcSegments) {
         return made.computeIfAbsent(
                 new Zone(of, metres, arcSegments), zone -> zone.of.buffer(zone.metres, zone.arcSegments));

@@ -41,10 +41,9 @@ final class Heights {
     }
 
     private static boolean alone(Feature before, Feature after) {
-        return before == after
-                || (before.id().equals(after.id())
-                        && before.geometry().equalsExact(after.geometry())
-                        && others(before).equals(others(after)));
+        return before.id().equals(after.id())
+                && before.geometry().equalsExact(after.geometry())
+                && others(before).equals(others(after));
     }
 
     private static Set<Map.Entry<Attribute<?>, Object>> others(Feature feature) {
