@@ -1,6 +1,5 @@
 package org.fallrule.site;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.fallrule.document.Place;
 import org.locationtech.jts.geom.Geometry;
@@ -19,7 +18,7 @@ public record Feature(Role role, String id, Geometry geometry, Attributes attrib
     /** Of what tells features apart; geometry and attributes cost too much to go into it. */
     @Override
     public int hashCode() {
-        return Objects.hash(role, id);
+        return id.hashCode();
     }
 
     public <T> Optional<T> get(Attribute<T> attribute) {

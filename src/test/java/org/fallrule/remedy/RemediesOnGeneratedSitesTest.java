@@ -71,13 +71,25 @@ class RemediesOnGeneratedSitesTest {
         Map<String, double[]> before = standing(review(same, book));
         for (Remedied remedied : Remedies.each(analysis, book, review, TODAY).each()) {
             tally.computeIfAbsent(remedied.finding().check(), any -> new int[3])[
+<<<<<<< HEAD
                     List.of(Remedied.Kind.values()).indexOf(remedied.kind())]++;
+=======
+                    column(remedied.kind())]++;
+>>>>>>> remedy
             remedied.change().ifPresent(change -> {
                 Path changed = place.resolve("changed-" + folder.getFileName());
                 SiteWriter.write(change.site(), folder, changed);
                 hold(folder, remedied, before, review(changed, book));
             });
         }
+    }
+
+    private static int column(Remedied.Kind kind) {
+        return switch (kind) {
+            case PROVED -> 0;
+            case TRADE_OFF -> 1;
+            case NONE -> 2;
+        };
     }
 
     /** How far it is, by check: remedies proved, trade-offs, findings without a remedy; what was wrong so far. */
