@@ -17,11 +17,7 @@ public final class Zones {
     }
 
     /**
-     * <<<<<<< HEAD
-     * The same, its arcs in so many pieces.
-     * =======
      * The same, as round as is asked.
-     * >>>>>>> remedy
      *
      * @param arcSegments straight pieces to a quarter circle
      */

@@ -70,12 +70,7 @@ class RemediesOnGeneratedSitesTest {
         SiteWriter.write(site, folder, same);
         Map<String, double[]> before = standing(review(same, book));
         for (Remedied remedied : Remedies.each(analysis, book, review, TODAY).each()) {
-            tally.computeIfAbsent(remedied.finding().check(), any -> new int[3])[
-<<<<<<< HEAD
-                    List.of(Remedied.Kind.values()).indexOf(remedied.kind())]++;
-=======
-                    column(remedied.kind())]++;
->>>>>>> remedy
+            tally.computeIfAbsent(remedied.finding().check(), any -> new int[3])[column(remedied.kind())]++;
             remedied.change().ifPresent(change -> {
                 Path changed = place.resolve("changed-" + folder.getFileName());
                 SiteWriter.write(change.site(), folder, changed);
