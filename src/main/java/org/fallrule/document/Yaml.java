@@ -37,9 +37,19 @@ public final class Yaml {
      * @throws UnusableInput if the file cannot be read or is not such a document; names line and column
      */
     public static Node.Mapping read(Path path, String shownAs) {
+        return parse(text(path, shownAs), shownAs);
+    }
+
+    /**
+     * The text of a file, of no more than a document may hold.
+     *
+     * @param shownAs the path to show in messages
+     * @throws UnusableInput if the file cannot be read or is larger
+     */
+    public static String text(Path path, String shownAs) {
         try {
             refuseLong(Files.size(path), shownAs);
-            return parse(Files.readString(path), shownAs);
+            return Files.readString(path);
         } catch (IOException e) {
             throw new UnusableInput(
                     Place.of(shownAs), "cannot be read as UTF-8 text (" + e + "); check that it is there and is text");

@@ -1,7 +1,5 @@
 package org.fallrule.reader;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.document.Yaml;
 
 /**
  * What site.yaml asks and nobody has answered: lines that carry {@value #MARK}. A mark behind a key is answered by the value
@@ -27,22 +26,17 @@ public final class OpenQuestions {
     /** The open questions of a file, each with its line. */
     static List<Fault> in(Path file, String shownAs) {
         List<Fault> open = new ArrayList<>();
-        try {
-            int line = 0;
-            for (String text : Files.readAllLines(file)) {
-                line++;
-                Matcher asked = ASKED.matcher(text);
-                Matcher unsaid = UNSAID.matcher(asked.matches() ? asked.group(1) : "said");
-                if (unsaid.matches()) {
-                    String key = Optional.ofNullable(unsaid.group(1)).orElse("");
-                    open.add(new Fault(
-                            Place.of(shownAs).at(line, 0).field(key),
-                            "is open: " + asked.group(2).strip()));
-                }
+        int line = 0;
+        for (String text : Yaml.text(file, shownAs).lines().toList()) {
+            line++;
+            Matcher asked = ASKED.matcher(text);
+            Matcher unsaid = UNSAID.matcher(asked.matches() ? asked.group(1) : "said");
+            if (unsaid.matches()) {
+                String key = Optional.ofNullable(unsaid.group(1)).orElse("");
+                open.add(new Fault(
+                        Place.of(shownAs).at(line, 0).field(key),
+                        "is open: " + asked.group(2).strip()));
             }
-        } catch (IOException e) {
-            // the reading of the file itself has said so
-            return List.of();
         }
         return open;
     }

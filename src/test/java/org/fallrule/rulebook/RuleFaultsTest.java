@@ -209,7 +209,7 @@ class RuleFaultsTest {
                                 + " such as 18 in",
                         "rules/counties/c.yaml:3:57: unknown key wind in climate. Known: freezing, frost_depth, soil",
                         "rules/counties/c.yaml:2:1: unknown key rule in a rule book; did you mean rules? Known: title,"
-                                + " builds_on, effective, climate, storm, runoff, mark_accuracy, expected_cover, laying, cost, rules, checklist");
+                                + " builds_on, effective, climate, storm, runoff, mark_accuracy, expected_cover, laying, cost, as_built, rules, checklist");
     }
 
     @Test
@@ -258,7 +258,7 @@ class RuleFaultsTest {
         assertThat(books.faultsOfHouse())
                 .containsExactly(
                         "rules/counties/c.yaml:2:1: unknown key wether in a rule book. Known: title, builds_on, effective,"
-                                + " climate, storm, runoff, mark_accuracy, expected_cover, laying, cost, rules, checklist",
+                                + " climate, storm, runoff, mark_accuracy, expected_cover, laying, cost, as_built, rules, checklist",
                         "rules/house/h.yaml:2:12: not readable as YAML: found unexpected end of stream");
     }
 

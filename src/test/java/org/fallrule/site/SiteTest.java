@@ -139,6 +139,6 @@ class SiteTest {
         assertThat(Role.named("water body")).isEmpty();
         assertThat(Attribute.of(Role.WALK))
                 .extracting(Attribute::name)
-                .containsExactly("id", "access", "surface", "horizontal_accuracy", "vertical_accuracy");
+                .containsExactly("id", "access", "surface", "width", "horizontal_accuracy", "vertical_accuracy");
     }
 }
