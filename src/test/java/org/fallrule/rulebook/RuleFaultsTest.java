@@ -79,7 +79,7 @@ class RuleFaultsTest {
                 "to_where: \"diameter = 4\" | 7:15: unknown attribute diameter in the condition diameter = 4; did you mean"
                         + " diameter_m? A quantity is named with its unit, such as diameter_in.",
                 "to_where: \"diameter_in = 4\" | 8:9: the condition diameter_in = 4: a walk has no diameter_in; it has [id,"
-                        + " access, surface, horizontal_accuracy, vertical_accuracy]",
+                        + " access, surface, width, horizontal_accuracy, vertical_accuracy]",
                 "to_where: \"access = public\" | 7:15: the condition access = public wants a number, true, false or a text"
                         + " in single quotes on one side of each comparison; write it like diameter_in <= 6 AND material ="
                         + " 'pvc_sdr35'",
