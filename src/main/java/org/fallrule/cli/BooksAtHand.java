@@ -2,11 +2,9 @@ package org.fallrule.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
@@ -16,17 +14,16 @@ final class BooksAtHand {
     private final BookOptions options;
     private final RuleLibrary library;
     private final LocalDate day;
-    private final Map<Asked, RuleBook> books = new HashMap<>();
+    private BooksInForce books;
     private FolderState read;
 
     BooksAtHand(BookOptions options, RuleLibrary library, LocalDate day) {
         this.options = options;
         this.library = library;
         this.day = day;
+        this.books = options.inForce(library, day);
         this.read = FolderState.of(List.of(folder()));
     }
-
-    private record Asked(Jurisdiction place, Optional<String> house) {}
 
     /** The folder of rule books. */
     Path folder() {
@@ -36,23 +33,20 @@ final class BooksAtHand {
 
     /** The county or counties whose rules apply to a site. */
     Jurisdiction place(Site site) {
-        return options.place(site, library);
+        return asTheyStand().place(site);
     }
 
     /** The books in force there. */
     RuleBook book(Jurisdiction place, Site site) {
+        return asTheyStand().book(place, site);
+    }
+
+    private BooksInForce asTheyStand() {
         FolderState now = FolderState.of(List.of(folder()));
         if (!now.equals(read)) {
-            books.clear();
+            books = options.inForce(library, day);
             read = now;
         }
-        Asked asked = new Asked(place, options.house(site));
-        RuleBook known = books.get(asked);
-        if (known != null) {
-            return known;
-        }
-        RuleBook book = options.book(place, site, library, day);
-        books.put(asked, book);
-        return book;
+        return books;
     }
 }
