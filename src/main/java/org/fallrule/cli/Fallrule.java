@@ -2,6 +2,7 @@ package org.fallrule.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.fallrule.document.Fault;
@@ -15,17 +16,7 @@ import picocli.CommandLine.Command;
         name = "fallrule",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Checks lot-drainage plans, given as GIS layers, against a county's rules.",
-        subcommands = {
-            CheckCommand.class,
-            BeginCommand.class,
-            CompareCommand.class,
-            GradeSheetCommand.class,
-            ProposeCommand.class,
-            RulesCommand.class,
-            ExplainCommand.class,
-            CommandLine.HelpCommand.class
-        })
+        description = "Checks lot-drainage plans, given as GIS layers, against a county's rules.")
 public final class Fallrule {
     /** Nothing fails. */
     static final int PASSES = 0;
@@ -33,6 +24,16 @@ public final class Fallrule {
     static final int FAILS = 1;
     /** The input or the command could not be used. */
     static final int UNUSABLE = 2;
+
+    private static final List<Class<?>> COMMANDS = List.of(
+            CheckCommand.class,
+            BeginCommand.class,
+            CompareCommand.class,
+            GradeSheetCommand.class,
+            ProposeCommand.class,
+            RulesCommand.class,
+            ExplainCommand.class,
+            CommandLine.HelpCommand.class);
 
     private Fallrule() {}
 
@@ -46,6 +47,7 @@ public final class Fallrule {
     /** Runs a command and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Fallrule());
+        commands(args).forEach(line::addSubcommand);
         line.setOut(out);
         line.setErr(err);
         line.setUseSimplifiedAtFiles(true);
@@ -56,6 +58,16 @@ public final class Fallrule {
             return UNUSABLE;
         }
         return line.execute(args);
+    }
+
+    /** The command that is asked for, alone, as looking at each takes time; all where it is none of them, or asks for help. */
+    private static List<Class<?>> commands(String... args) {
+        List<Class<?>> asked = COMMANDS.stream()
+                .filter(each -> each != CommandLine.HelpCommand.class)
+                .filter(each -> args.length > 0
+                        && each.getAnnotation(Command.class).name().equals(args[0]))
+                .toList();
+        return asked.isEmpty() ? COMMANDS : asked;
     }
 
     private static int unusable(Exception e, PrintWriter err) {

@@ -3,9 +3,12 @@ package org.fallrule.docket;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fallrule.bookshelf.CountyMap;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.document.UnusableInput;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
@@ -21,7 +24,7 @@ public final class BooksInForce {
     private final Optional<String> county;
     private final Optional<String> house;
     private final LocalDate day;
-    private final Map<Chosen, RuleBook> read = new ConcurrentHashMap<>();
+    private final Map<Chosen, CompletableFuture<RuleBook>> read = new ConcurrentHashMap<>();
     private @Nullable Drawn drawn;
 
     /**
@@ -47,9 +50,26 @@ public final class BooksInForce {
 
     /** The rules that apply to a plan in its place. */
     public RuleBook book(Jurisdiction place, Site site) {
-        Optional<String> firm = house.or(site::house);
-        return place.book(name -> read.computeIfAbsent(
-                new Chosen(name, firm), chosen -> library.load(chosen.county(), chosen.house(), day)));
+        return place.book(name -> whole(begun(new Chosen(name, house.or(site::house)))));
+    }
+
+    /** Begins to read the books that a plan names, on another thread, as its layers take as long. */
+    void readAhead(Optional<String> planCounty, Optional<String> planHouse) {
+        county.or(() -> planCounty).ifPresent(name -> begun(new Chosen(name, house.or(() -> planHouse))));
+    }
+
+    private CompletableFuture<RuleBook> begun(Chosen books) {
+        return read.computeIfAbsent(
+                books,
+                chosen -> CompletableFuture.supplyAsync(() -> library.load(chosen.county(), chosen.house(), day)));
+    }
+
+    private static RuleBook whole(CompletableFuture<RuleBook> book) {
+        try {
+            return book.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof UnusableInput refused ? refused : e;
+        }
     }
 
     private synchronized Optional<CountyMap> map() {

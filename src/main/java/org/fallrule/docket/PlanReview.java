@@ -28,7 +28,9 @@ public final class PlanReview {
      * @throws org.fallrule.document.UnusableInput with every fault found, if it cannot be checked
      */
     public Report of(Path folder) {
-        Site site = SiteReader.read(folder, shared.around(folder));
+        SiteReader plan = SiteReader.open(folder, shared.around(folder));
+        books.readAhead(plan.county(), plan.house());
+        Site site = plan.site();
         Jurisdiction place = books.place(site);
         RuleBook book = books.book(place, site);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());

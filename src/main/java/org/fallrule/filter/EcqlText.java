@@ -4,6 +4,8 @@ import java.util.regex.Pattern;
 import org.fallrule.document.Excerpt;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.geotools.api.filter.FilterFactory;
+import org.geotools.filter.FilterFactoryImpl;
 import org.geotools.filter.text.cql2.CQLException;
 import org.geotools.filter.text.ecql.ECQL;
 
@@ -17,6 +19,9 @@ import org.geotools.filter.text.ecql.ECQL;
 record EcqlText(String text, Place where) {
     private static final int LONGEST = 4000;
     private static final int MOST_PARENTHESES = 100;
+    /** Made here, as the library would look through every library for another one. */
+    private static final FilterFactory PARTS = new FilterFactoryImpl();
+
     private static final Pattern QUOTED = Pattern.compile("'[^']*'|\"[^\"]*\"");
     private static final Pattern ID = Pattern.compile("\\bid\\b", Pattern.CASE_INSENSITIVE);
 
@@ -33,7 +38,7 @@ record EcqlText(String text, Place where) {
             throw refused("says == where = is meant");
         }
         try {
-            return ECQL.toFilter(text);
+            return ECQL.toFilter(text, PARTS);
         } catch (CQLException | RuntimeException e) {
             throw refused(
                     ID.matcher(bare).find()

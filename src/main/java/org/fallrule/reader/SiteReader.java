@@ -29,12 +29,18 @@ public final class SiteReader {
     private final Optional<Frame> given;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Fault> problems = new ArrayList<>();
-    private List<Fault> questions = List.of();
+    private final SiteFolder place;
+    private final List<Fault> questions;
+    private final SiteFile said;
 
     private SiteReader(Path folder, Optional<SharedLayers> shared, Optional<Frame> given) {
         this.folder = folder;
         this.shared = shared;
         this.given = given;
+        place = SiteFolder.open(folder);
+        questions = place.questions();
+        problems.addAll(questions);
+        said = place.siteFile(faults, problems);
     }
 
     /**
@@ -48,7 +54,26 @@ public final class SiteReader {
 
     /** Reads a site folder, with what it takes from shared layers that have been read. */
     public static Site read(Path folder, Optional<SharedLayers> shared) {
-        return new SiteReader(folder, shared, Optional.empty()).site();
+        return open(folder, shared).site();
+    }
+
+    /**
+     * Reads what a site folder says of itself, before its layers.
+     *
+     * @throws UnusableInput if there is no such folder, or its site.yaml is none
+     */
+    public static SiteReader open(Path folder, Optional<SharedLayers> shared) {
+        return new SiteReader(folder, shared, Optional.empty());
+    }
+
+    /** The county that site.yaml names. */
+    public Optional<String> county() {
+        return said.county();
+    }
+
+    /** The firm that site.yaml names. */
+    public Optional<String> house() {
+        return said.house();
     }
 
     /**
@@ -60,11 +85,12 @@ public final class SiteReader {
         return new SiteReader(folder, new SharedLayersByFolder().around(folder), Optional.of(frame)).site();
     }
 
-    private Site site() {
-        SiteFolder place = SiteFolder.open(folder);
-        questions = place.questions();
-        problems.addAll(questions);
-        SiteFile said = place.siteFile(faults, problems);
+    /**
+     * Reads the layers; once.
+     *
+     * @throws UnusableInput with every fault found, if the plan cannot be used
+     */
+    public Site site() {
         SiteFile file = shared.map(layers -> layers.completed(said)).orElse(said);
         refuseUnknownSystem(file);
         stopAtFaults();

@@ -20,6 +20,8 @@ final class Typeface {
     private final PDFont font;
     /** Which characters the face has, as far as they were asked for. */
     private final Map<Integer, Boolean> known = new HashMap<>();
+    /** How wide they are, in thousandths of the size: asking the font takes long. */
+    private final Map<Integer, Float> widths = new HashMap<>();
 
     private Typeface(PDFont font) {
         this.font = font;
@@ -97,8 +99,16 @@ final class Typeface {
 
     /** The width in points of printable text. */
     double width(String text, double size) {
+        float width = 0;
+        for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+            width += widths.computeIfAbsent(text.codePointAt(at), this::measured);
+        }
+        return width * size / 1000;
+    }
+
+    private float measured(int point) {
         try {
-            return font.getStringWidth(text) * size / 1000;
+            return font.getStringWidth(Character.toString(point));
         } catch (IOException e) {
             throw new IllegalStateException("the font is held in memory", e);
         }
