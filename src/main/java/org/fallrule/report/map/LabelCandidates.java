@@ -3,6 +3,7 @@ package org.fallrule.report.map;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -25,6 +26,9 @@ public record LabelCandidates(double width, double height) {
     private static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9};
     private static final int GRID = 9;
 
+    /** A place on a line, and the direction across it. */
+    private record Stand(Coordinate place, double normalX, double normalY) {}
+
     /** Around a point, at each of the gaps between it and the label's edge. */
     public List<Envelope> around(Coordinate place, double... gaps) {
         List<Envelope> boxes = new ArrayList<>();
@@ -44,28 +48,34 @@ public record LabelCandidates(double width, double height) {
 
     /** On both sides of a line, at each of the gaps between it and the label's nearest corner. */
     public List<Envelope> beside(Geometry line, double... gaps) {
-        LengthIndexedLine stations = new LengthIndexedLine(longest(line));
+        List<Stand> stands = stands(new LengthIndexedLine(longest(line)));
         List<Envelope> boxes = new ArrayList<>();
         for (double gap : gaps) {
-            for (double share : ALONG) {
-                double station = share * stations.getEndIndex();
-                Coordinate before = stations.extractPoint(Math.max(0, station - 2));
-                Coordinate after = stations.extractPoint(Math.min(stations.getEndIndex(), station + 2));
-                double run = before.distance(after);
-                if (run > 0) {
-                    double across = (after.x - before.x) / run;
-                    double down = (after.y - before.y) / run;
-                    addBeside(boxes, stations.extractPoint(station), down, -across, gap);
-                }
-            }
+            stands.forEach(stand -> addBeside(boxes, stand, gap));
         }
         return boxes;
     }
 
-    private void addBeside(List<Envelope> boxes, Coordinate place, double normalX, double normalY, double gap) {
-        double reach = gap + Math.abs(normalX) * width / 2 + Math.abs(normalY) * height / 2;
-        boxes.add(at(place.x + normalX * reach, place.y + normalY * reach));
-        boxes.add(at(place.x - normalX * reach, place.y - normalY * reach));
+    private static List<Stand> stands(LengthIndexedLine line) {
+        List<Stand> stands = new ArrayList<>();
+        double end = line.getEndIndex();
+        for (double share : ALONG) {
+            double station = share * end;
+            Coordinate before = line.extractPoint(Math.max(0, station - 2));
+            Coordinate after = line.extractPoint(Math.min(end, station + 2));
+            double run = before.distance(after);
+            if (run > 0) {
+                stands.add(new Stand(
+                        line.extractPoint(station), (after.y - before.y) / run, -((after.x - before.x) / run)));
+            }
+        }
+        return stands;
+    }
+
+    private void addBeside(List<Envelope> boxes, Stand stand, double gap) {
+        double reach = gap + Math.abs(stand.normalX) * width / 2 + Math.abs(stand.normalY) * height / 2;
+        boxes.add(at(stand.place.x + stand.normalX * reach, stand.place.y + stand.normalY * reach));
+        boxes.add(at(stand.place.x - stand.normalX * reach, stand.place.y - stand.normalY * reach));
     }
 
     /** The longest part of a line of one part or several. */
@@ -79,8 +89,8 @@ public record LabelCandidates(double width, double height) {
         return longest;
     }
 
-    /** Wholly inside of an area, the nearest to its middle first. */
-    List<Envelope> inside(Geometry area) {
+    /** Wholly inside of an area, the nearest to its middle first; each looked at only when it is asked for. */
+    Stream<Envelope> inside(Geometry area) {
         PreparedGeometry holder = PreparedGeometryFactory.prepare(area);
         Coordinate middle = area.getInteriorPoint().getCoordinate();
         Envelope extent = area.getEnvelopeInternal();
@@ -92,10 +102,8 @@ public record LabelCandidates(double width, double height) {
                         extent.getMinY() + extent.getHeight() * (j + 0.5) / GRID));
             }
         }
-        return boxes.stream()
-                .filter(box -> holder.covers(area.getFactory().toGeometry(box)))
-                .sorted(Comparator.comparingDouble(box -> box.centre().distance(middle)))
-                .toList();
+        boxes.sort(Comparator.comparingDouble(box -> box.centre().distance(middle)));
+        return boxes.stream().filter(box -> holder.covers(area.getFactory().toGeometry(box)));
     }
 
     private Envelope at(double x, double y) {

@@ -2,8 +2,10 @@ package org.fallrule.report.map;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -34,13 +36,15 @@ public final class LabelPlacer {
     }
 
     /** Takes the best of the free candidates, which come the most wanted first; nothing when none is free. */
-    public Optional<Envelope> place(List<Envelope> candidates) {
+    public Optional<Envelope> place(Stream<Envelope> candidates) {
         Optional<Envelope> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < candidates.size() && i < least; i++) {
-            double cost = i + CROSSING * crossed.query(candidates.get(i)).size();
-            if (cost < least && isFree(candidates.get(i))) {
-                best = Optional.of(candidates.get(i));
+        Iterator<Envelope> rest = candidates.iterator();
+        for (int i = 0; i < least && rest.hasNext(); i++) {
+            Envelope box = rest.next();
+            double cost = i + CROSSING * crossed.query(box).size();
+            if (cost < least && isFree(box)) {
+                best = Optional.of(box);
                 least = cost;
             }
         }
@@ -50,7 +54,7 @@ public final class LabelPlacer {
 
     /** As {@link #place}, and when none is free the one on the sheet that lies on the fewest other things. */
     public Optional<Envelope> placeAnyway(List<Envelope> candidates) {
-        Optional<Envelope> placed = place(candidates);
+        Optional<Envelope> placed = place(candidates.stream());
         if (placed.isPresent()) {
             return placed;
         }

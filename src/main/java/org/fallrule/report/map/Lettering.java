@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -91,16 +92,19 @@ final class Lettering {
     }
 
     private static List<Envelope> kept(LabelCandidates boxes, Geometry thing) {
-        List<Envelope> candidates = new ArrayList<>(candidates(boxes, thing, NEAR_AND_FAR));
-        candidates.addAll(boxes.around(thing.getGeometryN(0).getInteriorPoint().getCoordinate(), NEAR_AND_FAR));
-        return candidates;
+        return Stream.concat(
+                        candidates(boxes, thing, NEAR_AND_FAR),
+                        boxes.around(thing.getGeometryN(0).getInteriorPoint().getCoordinate(), NEAR_AND_FAR).stream())
+                .toList();
     }
 
-    private static List<Envelope> candidates(LabelCandidates boxes, Geometry thing, double... gaps) {
+    private static Stream<Envelope> candidates(LabelCandidates boxes, Geometry thing, double... gaps) {
         return switch (thing.getDimension()) {
             case 2 -> boxes.inside(thing);
-            case 1 -> thing.getLength() > 0 ? boxes.beside(thing, gaps) : boxes.around(thing.getCoordinate(), gaps);
-            default -> boxes.around(thing.getCoordinate(), gaps);
+            case 1 ->
+                (thing.getLength() > 0 ? boxes.beside(thing, gaps) : boxes.around(thing.getCoordinate(), gaps))
+                        .stream();
+            default -> boxes.around(thing.getCoordinate(), gaps).stream();
         };
     }
 

@@ -2,6 +2,7 @@ package org.fallrule.report.map;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -56,7 +57,7 @@ final class LineCodes {
             Coordinate place = line.extractPoint(station);
             Envelope box = new Envelope(place);
             box.expandBy(size / 2, Math.max(size, FONT_PX) / 2);
-            if (placer.place(List.of(box)).isPresent()) {
+            if (placer.place(Stream.of(box)).isPresent()) {
                 all.add(new Code(look, place, degreesAt(line, station)));
                 return;
             }

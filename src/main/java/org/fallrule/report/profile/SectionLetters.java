@@ -135,7 +135,7 @@ final class SectionLetters {
             candidates.addAll(boxes.beside(thing, GAPS));
         }
         candidates.addAll(boxes.around(thing.getInteriorPoint().getCoordinate(), GAPS));
-        Optional<Envelope> found = kept ? placer.placeAnyway(candidates) : placer.place(candidates);
+        Optional<Envelope> found = kept ? placer.placeAnyway(candidates) : placer.place(candidates.stream());
         found.ifPresent(box -> text(style, words, box.centre()));
     }
 
