@@ -55,7 +55,7 @@ public class FlowBenchmark {
 
     @Benchmark
     public ContributingArea contributingArea() {
-        return ContributingArea.of(grid, new Coordinate(MadePlan.BASIN_X, MadePlan.BASIN_Y), Length.feet(1));
+        return ContributingArea.of(filled, new Coordinate(MadePlan.BASIN_X, MadePlan.BASIN_Y), Length.feet(1));
     }
 
     @Benchmark

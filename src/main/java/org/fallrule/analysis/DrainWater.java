@@ -92,7 +92,7 @@ public final class DrainWater {
     /** What drains to each inlet whose kind the plan gives, by the ground and the roofs. */
     public synchronized Map<Feature, InletCatchments.Catchment> catchments() {
         if (catchments.isEmpty()) {
-            catchments = Optional.of(areas().over(flow.grid()));
+            catchments = Optional.of(areas().over(flow.filled()));
         }
         return catchments.get();
     }

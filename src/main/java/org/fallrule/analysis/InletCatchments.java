@@ -15,7 +15,7 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 import org.fallrule.terrain.flow.ContributingArea;
-import org.fallrule.terrain.flow.GroundGrid;
+import org.fallrule.terrain.flow.FilledGround;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -70,9 +70,9 @@ public final class InletCatchments {
         return analysis.water().catchments();
     }
 
-    Map<Feature, Catchment> over(Optional<GroundGrid> ground) {
+    Map<Feature, Catchment> over(Optional<FilledGround> ground) {
         Map<Feature, Catchment> catchments = new LinkedHashMap<>();
-        ground.ifPresent(grid -> overGround(grid, catchments));
+        ground.ifPresent(filled -> overGround(filled, catchments));
         downspoutsOf.forEach((building, downspouts) -> {
             Area share = new Area(building.geometry().getArea() / downspouts.size());
             downspouts.forEach(downspout -> catchments.put(downspout, ofRoof(share)));
@@ -89,10 +89,10 @@ public final class InletCatchments {
         return new Catchment(Optional.empty(), false, Optional.of(share), Map.of("roof", share), Optional.empty());
     }
 
-    private void overGround(GroundGrid grid, Map<Feature, Catchment> catchments) {
+    private void overGround(FilledGround ground, Map<Feature, Catchment> catchments) {
         List<Coordinate> places =
                 basins.stream().map(basin -> basin.geometry().getCoordinate()).toList();
-        List<ContributingArea> areas = ContributingArea.of(grid, places, TAKEN_IN, this::surfaceAt);
+        List<ContributingArea> areas = ContributingArea.of(ground, places, TAKEN_IN, this::surfaceAt);
         for (int i = 0; i < basins.size(); i++) {
             ContributingArea area = areas.get(i);
             catchments.put(

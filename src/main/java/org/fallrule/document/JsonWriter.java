@@ -1,116 +1,149 @@
 package org.fallrule.document;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import com.fasterxml.jackson.core.io.NumberOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a tree of maps, lists, texts, numbers and flags as indented JSON. */
+/**
+ * Writes a tree of maps, lists, texts, numbers and flags as JSON (RFC 8259), indented or on one line. A report of many findings is
+ * mostly line ends, names and texts that need no escape; these are copied whole.
+ */
 public final class JsonWriter {
-    private static final JsonFactory FACTORY = new JsonFactory();
-
-    /** Bytes to begin with; a report has some hundred thousand. */
+    /** Characters to begin with; a report has some hundred thousand. */
     private static final int ROOM = 1 << 16;
 
-    private final JsonGenerator out;
+    private static final String NAME_END = " : ";
 
-    private JsonWriter(JsonGenerator out) {
-        this.out = out;
+    private final StringBuilder out;
+    private final boolean isIndented;
+    private final StringBuilder lineEnd = new StringBuilder("\n");
+
+    private JsonWriter(int room, boolean isIndented) {
+        this.out = new StringBuilder(room);
+        this.isIndented = isIndented;
     }
 
     /** The tree as JSON text, with a line end after it. */
     public static String write(Map<String, ?> tree) {
-        return new String(bytes(tree), StandardCharsets.UTF_8);
+        JsonWriter writer = new JsonWriter(ROOM, true);
+        writer.value(tree);
+        return writer.out.append('\n').toString();
     }
 
     /** The same as a file holds it. */
     public static byte[] bytes(Map<String, ?> tree) {
-        ByteArrayOutputStream text = new ByteArrayOutputStream(ROOM);
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-        printer.indentObjectsWith(indenter);
-        printer.indentArraysWith(indenter);
-        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
-            generator.setPrettyPrinter(printer);
-            new JsonWriter(generator).value(tree);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        text.write('\n');
-        return text.toByteArray();
+        return write(tree).getBytes(StandardCharsets.UTF_8);
     }
 
     /** The same on one line, for data within a page. */
     public static String compact(Map<String, ?> tree) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
-            new JsonWriter(generator).value(tree);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.toString();
+        JsonWriter writer = new JsonWriter(16, false);
+        writer.value(tree);
+        return writer.out.toString();
     }
 
     /** A text within quotes, as JSON and YAML read it. */
     static String quoted(String text) {
-        return '"' + String.valueOf(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+        JsonWriter writer = new JsonWriter(text.length() + 2, false);
+        writer.text(text);
+        return writer.out.toString();
     }
 
-    private void value(@Nullable Object value) throws IOException {
-        if (value == null) {
-            out.writeNull();
+    private void value(@Nullable Object value) {
+        if (value instanceof String text) {
+            text(text);
         } else if (value instanceof Map<?, ?> map) {
             object(map);
         } else if (value instanceof List<?> list) {
             array(list);
-        } else if (value instanceof Boolean flag) {
-            out.writeBoolean(flag);
-        } else if (value instanceof Long || value instanceof Integer) {
-            out.writeNumber(((Number) value).longValue());
+        } else if (value == null || value instanceof Boolean || value instanceof Long || value instanceof Integer) {
+            out.append(value);
         } else if (value instanceof Number number) {
             number(number.doubleValue());
         } else {
-            out.writeString(String.valueOf(value));
+            text(String.valueOf(value));
         }
     }
 
-    private void object(Map<?, ?> map) throws IOException {
-        out.writeStartObject();
+    private void object(Map<?, ?> map) {
+        out.append('{');
+        indent();
+        boolean isFirst = true;
         for (Map.Entry<?, ?> entry : map.entrySet()) {
-            out.writeFieldName(String.valueOf(entry.getKey()));
+            next(isFirst);
+            isFirst = false;
+            text(String.valueOf(entry.getKey()));
+            out.append(isIndented ? NAME_END : ":");
             value(entry.getValue());
         }
-        out.writeEndObject();
+        outdent(map.isEmpty());
+        out.append('}');
     }
 
-    private void array(List<?> list) throws IOException {
+    private void array(List<?> list) {
         if (isOnePlace(list)) {
             position(list);
             return;
         }
-        out.writeStartArray();
-        for (Object item : list) {
-            value(item);
+        out.append('[');
+        indent();
+        for (int i = 0; i < list.size(); i++) {
+            next(i == 0);
+            value(list.get(i));
         }
-        out.writeEndArray();
+        outdent(list.isEmpty());
+        out.append(']');
+    }
+
+    private void indent() {
+        lineEnd.append("  ");
+    }
+
+    private void next(boolean isFirst) {
+        if (!isFirst) {
+            out.append(',');
+        }
+        if (isIndented) {
+            out.append(lineEnd);
+        }
+    }
+
+    private void outdent(boolean isEmpty) {
+        lineEnd.setLength(lineEnd.length() - 2);
+        if (isIndented && isEmpty) {
+            out.append(' ');
+        } else if (isIndented) {
+            out.append(lineEnd);
+        }
+    }
+
+    private void text(String text) {
+        out.append('"');
+        if (isPlain(text)) {
+            out.append(text);
+        } else {
+            JsonStringEncoder.getInstance().quoteAsString(text, out);
+        }
+        out.append('"');
+    }
+
+    /** Whether a text has nothing that JSON wants escaped. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char sign = text.charAt(i);
+            if (sign < ' ' || sign == '"' || sign == '\\') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** JSON (RFC 8259, section 6) has no word for a number that is infinite or not one. */
-    private void number(double number) throws IOException {
-        if (Double.isFinite(number)) {
-            out.writeNumber(number);
-        } else {
-            out.writeNull();
-        }
+    private void number(double number) {
+        out.append(Double.isFinite(number) ? NumberOutput.toString(number, true) : "null");
     }
 
     private static boolean isOnePlace(List<?> list) {
@@ -123,11 +156,12 @@ public final class JsonWriter {
     }
 
     /** Numbers stand on one line. */
-    private void position(List<?> numbers) throws IOException {
-        StringBuilder text = new StringBuilder("[");
-        for (Object number : numbers) {
-            text.append(text.length() > 1 ? ", " : "").append(number);
+    private void position(List<?> numbers) {
+        out.append('[');
+        for (int i = 0; i < numbers.size(); i++) {
+            out.append(i > 0 ? ", " : "");
+            value(numbers.get(i));
         }
-        out.writeRawValue(text.append(']').toString());
+        out.append(']');
     }
 }

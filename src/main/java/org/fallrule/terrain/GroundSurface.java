@@ -13,6 +13,20 @@ public interface GroundSurface {
     /** The ground's elevation, or nothing outside of the surface. */
     Optional<Elevation> elevationAt(Coordinate place);
 
+    /**
+     * Puts the ground's elevations in metres at the nodes of a lattice where none is known yet.
+     *
+     * @param metres for each node, NaN where it is not known, and left so outside of the surface
+     */
+    default void addHeights(Lattice lattice, double[] metres) {
+        for (int node = 0; node < metres.length; node++) {
+            if (Double.isNaN(metres[node])) {
+                Optional<Elevation> found = elevationAt(lattice.place(node));
+                metres[node] = found.isPresent() ? found.get().metres() : Double.NaN;
+            }
+        }
+    }
+
     /** How steep the ground is, or nothing outside of the surface. On a break between facets, the grade of one of them. */
     Optional<Grade> gradeAt(Coordinate place);
 

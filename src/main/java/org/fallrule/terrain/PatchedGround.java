@@ -23,6 +23,12 @@ public record PatchedGround(GroundSurface over, GroundSurface under) implements 
     }
 
     @Override
+    public void addHeights(Lattice lattice, double[] metres) {
+        over.addHeights(lattice, metres);
+        under.addHeights(lattice, metres);
+    }
+
+    @Override
     public Optional<Grade> gradeAt(Coordinate place) {
         return over.elevationAt(place).isPresent() ? over.gradeAt(place) : under.gradeAt(place);
     }

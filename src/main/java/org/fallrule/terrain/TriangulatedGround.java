@@ -72,6 +72,15 @@ public final class TriangulatedGround implements GroundSurface {
         return facetAt(place).map(facet -> new Elevation(facet.heightAt(place)));
     }
 
+    /** Triangle by triangle, but for the nodes on their edges. */
+    @Override
+    public void addHeights(Lattice lattice, double[] metres) {
+        for (Object found : facets.query(extent)) {
+            new FacetRows((Facet) found, lattice, 2 * EDGE_SLACK).addTo(metres);
+        }
+        GroundSurface.super.addHeights(lattice, metres);
+    }
+
     @Override
     public Optional<Grade> gradeAt(Coordinate place) {
         return facetAt(place).map(Facet::grade);

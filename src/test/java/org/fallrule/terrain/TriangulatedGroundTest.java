@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -71,6 +72,33 @@ class TriangulatedGroundTest {
         GroundSurface ground = surveyed((a, b) -> 200 + east * a + north * b, 5, seed);
 
         assertThat(at(ground, x, y)).isCloseTo(200 + east * x + north * y, within(1e-9));
+    }
+
+    /** Spots on whole and half metres, so that many nodes lie on spots and on edges; the lattice reaches beyond the ground. */
+    @Property(tries = 20)
+    void theHeightsOfALatticeAreThoseOfItsPlaces(@ForAll long seed, @ForAll boolean isEven) {
+        Random random = new Random(seed);
+        GroundSurface ground =
+                isEven ? even((x, y) -> random.nextDouble()) : surveyed((x, y) -> random.nextDouble(), 4, seed);
+        Lattice lattice = new Lattice(-22, -22, 0.5, 88, 89);
+        double[] metres = new double[lattice.size()];
+        Arrays.fill(metres, Double.NaN);
+        ground.addHeights(lattice, metres);
+
+        for (int node = 0; node < lattice.size(); node++) {
+            Coordinate place = lattice.place(node);
+            assertThat(metres[node]).isEqualTo(Double.valueOf(at(ground, place.x, place.y)));
+        }
+    }
+
+    private static GroundSurface even(DoubleBinaryOperator height) {
+        List<Coordinate> spots = new ArrayList<>();
+        for (double x = -20; x <= 20; x += 2) {
+            for (double y = -20; y <= 20; y += 2.5) {
+                spots.add(spot(x, y, height.applyAsDouble(x, y)));
+            }
+        }
+        return TriangulatedGround.of(spots).orElseThrow();
     }
 
     /**

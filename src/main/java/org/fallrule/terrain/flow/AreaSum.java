@@ -29,15 +29,15 @@ final class AreaSum {
     private final boolean[] cuts;
     private final ContributingArea.FlowWay[] farthest;
 
-    AreaSum(GroundGrid grid, List<Coordinate> places, double radius, Function<Coordinate, Optional<String>> label) {
-        this.grid = grid;
+    AreaSum(FilledGround ground, List<Coordinate> places, double radius, Function<Coordinate, Optional<String>> label) {
+        this.grid = ground.grid();
         this.label = label;
         this.places = List.copyOf(places);
         this.takenBy = new int[grid.size()];
         for (int i = 0; i < places.size(); i++) {
             take(places.get(i), i + 1, radius);
         }
-        this.flood = new Flood(grid, node -> takenBy[node] > 0);
+        this.flood = ground.drainedAt(takenBy);
         this.ways = new LongestWays(grid);
         this.isCut = new boolean[grid.size()];
         this.cuts = new boolean[places.size()];
@@ -69,11 +69,11 @@ final class AreaSum {
     }
 
     private void handDown() {
-        Facets facets = new Facets(grid, flood);
-        boolean[] drains = drains(facets);
+        Receivers receivers = new Receivers(grid, flood);
+        Upstream upstream = new Upstream(grid, takenBy, receivers);
         for (int position = flood.count() - 1; position >= 0; position--) {
             int node = flood.inOrder(position);
-            if (!drains[node]) {
+            if (!upstream.holds(node)) {
                 continue;
             }
             boolean isRim = grid.isOnRim(node);
@@ -85,30 +85,12 @@ final class AreaSum {
             }
             if (takenBy[node] > 0) {
                 takeIn(node, takenBy[node] - 1);
-            } else if (facets.look(node)) {
-                double share = facets.diagonalShare();
-                give(node, facets.straight(), 1 - share);
-                give(node, facets.diagonal(), share);
-            } else if (flood.next(node) >= 0) {
-                give(node, flood.next(node), 1);
+            } else if (receivers.first(node) >= 0) {
+                double share = receivers.secondShare(node);
+                give(node, receivers.first(node), 1 - share);
+                give(node, receivers.second(node), share);
             }
         }
-    }
-
-    /** The nodes some of whose water comes to one of the places: most of a grid drains to none. */
-    private boolean[] drains(Facets facets) {
-        boolean[] drains = new boolean[grid.size()];
-        for (int position = 0; position < flood.count(); position++) {
-            int node = flood.inOrder(position);
-            if (takenBy[node] > 0) {
-                drains[node] = true;
-            } else if (facets.look(node)) {
-                drains[node] = drains[facets.straight()] || drains[facets.diagonal()];
-            } else if (flood.next(node) >= 0) {
-                drains[node] = drains[flood.next(node)];
-            }
-        }
-        return drains;
     }
 
     private void rainOn(int node) {

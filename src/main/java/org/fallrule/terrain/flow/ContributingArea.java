@@ -41,17 +41,17 @@ public record ContributingArea(
      * @return in the order of the places; nothing drains to one that lies on no ground
      */
     public static List<ContributingArea> of(
-            GroundGrid grid, List<Coordinate> places, Length radius, Function<Coordinate, Optional<String>> label) {
-        return new AreaSum(grid, places, radius.metres(), label).areas();
+            FilledGround ground, List<Coordinate> places, Length radius, Function<Coordinate, Optional<String>> label) {
+        return new AreaSum(ground, places, radius.metres(), label).areas();
     }
 
     /** The areas of several places, nothing being said of the ground. */
-    public static List<ContributingArea> of(GroundGrid grid, List<Coordinate> places, Length radius) {
-        return of(grid, places, radius, any -> Optional.of(""));
+    public static List<ContributingArea> of(FilledGround ground, List<Coordinate> places, Length radius) {
+        return of(ground, places, radius, any -> Optional.of(""));
     }
 
     /** The area of one place. */
-    public static ContributingArea of(GroundGrid grid, Coordinate place, Length radius) {
-        return of(grid, List.of(place), radius).get(0);
+    public static ContributingArea of(FilledGround ground, Coordinate place, Length radius) {
+        return of(ground, List.of(place), radius).get(0);
     }
 }

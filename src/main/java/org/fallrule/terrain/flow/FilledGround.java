@@ -38,6 +38,25 @@ public final class FilledGround {
         return flood.next(node);
     }
 
+    /**
+     * The flood that also drains at some nodes. It is this ground's own unless one of them lies under water or on level ground:
+     * elsewhere a node at its own height takes in what comes to it and changes no level.
+     *
+     * @param drains above 0 at these nodes
+     */
+    Flood drainedAt(int[] drains) {
+        for (int node = 0; node < drains.length; node++) {
+            if (drains[node] > 0 && !runsOff(node)) {
+                return new Flood(grid, drain -> drains[drain] > 0);
+            }
+        }
+        return flood;
+    }
+
+    private boolean runsOff(int node) {
+        return level(node) == grid.height(node) && (next(node) < 0 || level(next(node)) < level(node));
+    }
+
     /** The ponds, lowest level first. Hollows as shallow as rounding of heights are among them; see {@link Pond#depth}. */
     public List<Pond> ponds() {
         return ponds;

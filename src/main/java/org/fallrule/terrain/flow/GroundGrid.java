@@ -1,8 +1,9 @@
 package org.fallrule.terrain.flow;
 
+import java.util.Arrays;
 import java.util.Optional;
-import org.fallrule.measure.Elevation;
 import org.fallrule.terrain.GroundSurface;
+import org.fallrule.terrain.Lattice;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
@@ -20,6 +21,7 @@ public final class GroundGrid {
     private final double spacing;
     private final int columns;
     private final int rows;
+    private final Lattice lattice;
     private final double[] metres;
 
     /** How much higher the number of a neighbour in each direction is. */
@@ -35,7 +37,9 @@ public final class GroundGrid {
         this.rows = (int) Math.floor(box.getHeight() / spacing + 1e-9) + 1;
         this.left = box.getMinX();
         this.bottom = box.getMinY();
+        this.lattice = new Lattice(left, bottom, spacing, columns, rows);
         this.metres = new double[columns * rows];
+        Arrays.fill(metres, Double.NaN);
         this.rim = new boolean[columns * rows];
         for (int direction = 0; direction < Direction.COUNT; direction++) {
             steps[direction] = Direction.DY[direction] * columns + Direction.DX[direction];
@@ -57,12 +61,11 @@ public final class GroundGrid {
                     "A grid of " + nodes + " nodes, " + spacing + " m apart; wanted 1 to " + MOST_NODES);
         }
         GroundGrid grid = new GroundGrid(box, spacing);
-        for (int node = 0; node < grid.metres.length; node++) {
-            grid.metres[node] =
-                    surface.elevationAt(grid.place(node)).map(Elevation::metres).orElse(Double.NaN);
-            if (!grid.isHole(node)) {
-                grid.lowest = Math.min(grid.lowest, grid.metres[node]);
-                grid.highest = Math.max(grid.highest, grid.metres[node]);
+        surface.addHeights(grid.lattice, grid.metres);
+        for (double metres : grid.metres) {
+            if (!Double.isNaN(metres)) {
+                grid.lowest = Math.min(grid.lowest, metres);
+                grid.highest = Math.max(grid.highest, metres);
             }
         }
         grid.findRim();
@@ -118,7 +121,7 @@ public final class GroundGrid {
     }
 
     Coordinate place(int node) {
-        return new Coordinate(left + columnOf(node) * spacing, bottom + rowOf(node) * spacing);
+        return lattice.place(node);
     }
 
     /** A place counted in columns and rows of nodes. */

@@ -14,6 +14,10 @@ import org.locationtech.jts.geom.Coordinate;
 class ContributingAreaTest {
     private static final Length ONE_CELL = new Length(0);
 
+    private static FilledGround ground(Shape shape, double spacing) {
+        return FilledGround.of(FilledGroundTest.grid(shape, spacing));
+    }
+
     private static double area(ContributingArea found) {
         return found.area().squareMetres();
     }
@@ -24,9 +28,9 @@ class ContributingAreaTest {
      */
     @Test
     void onAPlaneACellGetsTheStripAboveIt() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        FilledGround ground = ground(Shape.square(20, (x, y) -> 0.02 * y), 1);
 
-        ContributingArea found = ContributingArea.of(grid, new Coordinate(3, 0), ONE_CELL);
+        ContributingArea found = ContributingArea.of(ground, new Coordinate(3, 0), ONE_CELL);
         assertThat(area(found)).isCloseTo(20, within(1e-9));
         assertThat(found.isCut()).isTrue();
     }
@@ -42,11 +46,11 @@ class ContributingAreaTest {
         double dx = Math.sin(Math.toRadians(degrees));
         double dy = Math.cos(Math.toRadians(degrees));
         // A disc of ground of 40 m, so that the strip is as long whichever way it falls.
-        GroundGrid grid = FilledGroundTest.grid(
+        FilledGround ground = ground(
                 Shape.square(41, (x, y) -> Math.hypot(x, y) > 40 ? Double.NaN : 50 - 0.02 * (dx * x + dy * y)), 0.5);
         double radius = 8;
 
-        double found = area(ContributingArea.of(grid, new Coordinate(0, 0), new Length(radius)));
+        double found = area(ContributingArea.of(ground, new Coordinate(0, 0), new Length(radius)));
 
         // Half the circle lies above its middle and is in the strip; the other half drains to it as well.
         double strip = 2 * (radius * Math.sqrt(1600 - 64) / 2 + 800 * Math.asin(radius / 40)) + Math.PI * 64 / 2;
@@ -60,9 +64,9 @@ class ContributingAreaTest {
     @Test
     void aValleyGathersBothItsSides() {
         double half = 30;
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(half, (x, y) -> 0.1 * Math.abs(x) + 0.02 * y), 0.5);
+        FilledGround ground = ground(Shape.square(half, (x, y) -> 0.1 * Math.abs(x) + 0.02 * y), 0.5);
 
-        double found = area(ContributingArea.of(grid, new Coordinate(0, -10), ONE_CELL));
+        double found = area(ContributingArea.of(ground, new Coordinate(0, -10), ONE_CELL));
 
         double geometry = 2 * half * (half + 10) - 0.2 * half * half;
         assertThat(found).isCloseTo(geometry, within(0.5 * (2 * half * Math.hypot(1, 0.2) + 2 * half + 2 * 40)));
@@ -70,39 +74,39 @@ class ContributingAreaTest {
 
     @Test
     void inletsInOneValleyDoNotCountEachOthersArea() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(30, (x, y) -> 0.1 * Math.abs(x) + 0.02 * y), 0.5);
+        FilledGround ground = ground(Shape.square(30, (x, y) -> 0.1 * Math.abs(x) + 0.02 * y), 0.5);
         Coordinate upper = new Coordinate(0, 5);
         Coordinate lower = new Coordinate(0, -10);
 
-        List<ContributingArea> both = ContributingArea.of(grid, List.of(lower, upper), ONE_CELL);
-        double alone = area(ContributingArea.of(grid, lower, ONE_CELL));
+        List<ContributingArea> both = ContributingArea.of(ground, List.of(lower, upper), ONE_CELL);
+        double alone = area(ContributingArea.of(ground, lower, ONE_CELL));
 
         assertThat(area(both.get(0)) + area(both.get(1))).isCloseTo(alone, within(1e-6));
-        assertThat(area(both.get(1))).isCloseTo(area(ContributingArea.of(grid, upper, ONE_CELL)), within(1e-6));
+        assertThat(area(both.get(1))).isCloseTo(area(ContributingArea.of(ground, upper, ONE_CELL)), within(1e-6));
     }
 
     @Test
     void anInletAtTheBottomOfABowlDrainsAllOfIt() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.01 * (x * x + y * y)), 1);
+        FilledGround ground = ground(Shape.square(20, (x, y) -> 0.01 * (x * x + y * y)), 1);
 
-        assertThat(area(ContributingArea.of(grid, new Coordinate(0.2, -0.3), ONE_CELL)))
+        assertThat(area(ContributingArea.of(ground, new Coordinate(0.2, -0.3), ONE_CELL)))
                 .isCloseTo(39 * 39, within(1e-6));
     }
 
     @Test
     void anInletBesideTheBottomOfABowlGetsWhatRisesToIt() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.01 * (x * x + y * y)), 1);
+        FilledGround ground = ground(Shape.square(20, (x, y) -> 0.01 * (x * x + y * y)), 1);
 
-        assertThat(area(ContributingArea.of(grid, new Coordinate(3, 0), ONE_CELL)))
+        assertThat(area(ContributingArea.of(ground, new Coordinate(3, 0), ONE_CELL)))
                 .isCloseTo(39 * 39, within(1e-6));
     }
 
     /** On a cone a place gets the sector up to the top, which is not cut by the rim. */
     @Test
     void onAConeNothingComesFromBeyondTheGrid() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(30, (x, y) -> 10 - 0.1 * Math.hypot(x, y)), 1);
+        FilledGround ground = ground(Shape.square(30, (x, y) -> 10 - 0.1 * Math.hypot(x, y)), 1);
 
-        ContributingArea found = ContributingArea.of(grid, new Coordinate(15, 0), new Length(3));
+        ContributingArea found = ContributingArea.of(ground, new Coordinate(15, 0), new Length(3));
         assertThat(found.isCut()).isFalse();
         // A sector of half angle asin(3 / 15), up to the circle's two tangent points, and the circle's far side.
         double geometry = 3 * Math.sqrt(225 - 9) + 9 * (Math.PI / 2 + Math.asin(0.2));
@@ -111,9 +115,9 @@ class ContributingAreaTest {
 
     @Test
     void nothingDrainsToAPlaceWithoutGround() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        FilledGround ground = ground(Shape.square(20, (x, y) -> 0.02 * y), 1);
 
-        assertThat(area(ContributingArea.of(grid, new Coordinate(300, 0), new Length(2))))
+        assertThat(area(ContributingArea.of(ground, new Coordinate(300, 0), new Length(2))))
                 .isZero();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.fallrule.terrain.Shape;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -122,6 +123,22 @@ class FilledGroundTest {
             assertThat(pond.depth().metres()).isPositive();
             assertThat(pond.cubicMetres())
                     .isLessThanOrEqualTo(pond.depth().metres() * pond.area().squareMetres() * (1 + 1e-12));
+        }
+    }
+
+    /** As the flood of {@link FilledGround#drainedAt} may be the ground's own, it is held against one made anew. */
+    @Property(tries = 100)
+    void groundThatDrainsAtSomeNodesStandsAsHighAsIfItWereFloodedAnew(
+            @ForAll long seed, @ForAll @IntRange(max = 960) int one, @ForAll @IntRange(max = 960) int other) {
+        GroundGrid grid = grid(hills(seed), 1);
+        int[] drains = new int[grid.size()];
+        drains[one] = 1;
+        drains[other] = 2;
+        Flood found = FilledGround.of(grid).drainedAt(drains);
+        Flood anew = new Flood(grid, node -> drains[node] > 0);
+
+        for (int node = 0; node < grid.size(); node++) {
+            assertThat(found.level(node)).isEqualTo(anew.level(node));
         }
     }
 

@@ -1,0 +1,56 @@
+package org.fallrule.terrain.flow;
+
+/**
+ * Where the water of each node goes: to the two neighbours on either side of its steepest way down, or, where the ground gives it
+ * no fall, all to the one that it was flooded from. Worked out for a node when it is first asked for.
+ */
+final class Receivers {
+    private final Flood flood;
+    private final Facets facets;
+    private final boolean[] isKnown;
+    private final int[] first;
+    private final int[] second;
+    private final double[] secondShare;
+
+    Receivers(GroundGrid grid, Flood flood) {
+        this.flood = flood;
+        this.facets = new Facets(grid, flood);
+        this.isKnown = new boolean[grid.size()];
+        this.first = new int[grid.size()];
+        this.second = new int[grid.size()];
+        this.secondShare = new double[grid.size()];
+    }
+
+    /** The one receiver; negative where water leaves the grid. */
+    int first(int node) {
+        learn(node);
+        return first[node];
+    }
+
+    /** The other receiver; the same as the first where there is but one. */
+    int second(int node) {
+        learn(node);
+        return second[node];
+    }
+
+    /** What part of the water goes to the other receiver, 0 to 1. */
+    double secondShare(int node) {
+        learn(node);
+        return secondShare[node];
+    }
+
+    private void learn(int node) {
+        if (isKnown[node]) {
+            return;
+        }
+        isKnown[node] = true;
+        if (facets.look(node)) {
+            first[node] = facets.straight();
+            second[node] = facets.diagonal();
+            secondShare[node] = facets.diagonalShare();
+        } else {
+            first[node] = flood.next(node);
+            second[node] = first[node];
+        }
+    }
+}
