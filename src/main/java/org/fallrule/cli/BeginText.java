@@ -28,6 +28,9 @@ final class BeginText {
         text.list("Good to know", draft.told());
         List<String> open = open(draft);
         text.list(open.isEmpty() ? "" : "Open, each a line with \"ask:\" in site.yaml", open);
+        text.list(
+                "Open in the profile, each a line with \"ask:\" there",
+                draft.profileOpen().stream().map(Object::toString).toList());
         text.para("\n" + draft.answered() + " of " + draft.asked() + " questions answered. Written to "
                 + folder.resolve("site.yaml") + "; look it through, then: fallrule check "
                 + quoted(folder.toString()));

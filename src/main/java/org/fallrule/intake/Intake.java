@@ -56,6 +56,7 @@ public final class Intake {
         return new Draft(
                 site,
                 profile,
+                known.questions(),
                 crs,
                 datum,
                 units,

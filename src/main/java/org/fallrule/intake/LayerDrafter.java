@@ -53,6 +53,7 @@ final class LayerDrafter {
         });
         heights();
         List<Statement> fields = new ArrayList<>(columns.fields());
+        fields.addAll(whatTheProfileLeavesOpen());
         if (role == Role.LOT
                 && !settled.contains(Attribute.OWN)
                 && !columns.taken().containsKey(Attribute.OWN)) {
@@ -70,6 +71,17 @@ final class LayerDrafter {
                 all(),
                 placed.sureness(),
                 placed.because());
+    }
+
+    /** A column of the attribute's own name needs no line, unless the profile says that none is known. */
+    private List<Statement> whatTheProfileLeavesOpen() {
+        return known.openColumns(role).stream()
+                .filter(attribute -> columns.taken().containsKey(attribute))
+                .filter(attribute -> columns.fields().stream()
+                        .noneMatch(line -> line.key().equals(attribute.name())))
+                .map(attribute -> Statement.certain(
+                        attribute.name(), columns.taken().get(attribute).name()))
+                .toList();
     }
 
     /** The kind, where the codes that the layer was told by say it too; where no column does, that is asked. */
