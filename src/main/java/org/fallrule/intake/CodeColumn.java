@@ -45,6 +45,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                         column.known() >= column.least(words) * cells.features().size())
                 .filter(column -> column.known() > 0)
                 .max(Comparator.comparingInt(CodeColumn::known)
+                        .thenComparing(column -> isCalledCode(column.name(), words))
                         .thenComparingInt(column -> column.roles().size()));
     }
 
@@ -66,8 +67,10 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
         Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
         // where every value is another one they may be ids, such as CB-1, whose words mean nothing
         boolean mayBeIds = counts.size() == cells.features().size() && counts.size() > 3;
+        boolean isCode = isCalledCode(column, words);
         for (String code : counts.keySet()) {
-            List<Meaning> known = words.code(code);
+            boolean mayBeId = mayBeIds && !isCode && SizedCode.of(code).filter(SizedCode::isBare).isPresent();
+            List<Meaning> known = mayBeId ? List.of() : words.code(code);
             boolean byName = known.isEmpty() && !mayBeIds;
             meanings.put(code, byName ? byName(code, with(column, code, cells.features()), words) : known);
         }
@@ -91,7 +94,11 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
     }
 
     private double least(TradeWords words) {
-        return words.columns(Attribute.KIND).contains(TradeWords.plain(name)) ? SOME : MOST;
+        return isCalledCode(name, words) ? SOME : MOST;
+    }
+
+    private static boolean isCalledCode(String name, TradeWords words) {
+        return words.columns(Attribute.KIND).contains(TradeWords.plain(name));
     }
 
     private int known() {

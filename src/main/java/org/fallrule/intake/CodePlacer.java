@@ -1,6 +1,7 @@
 package org.fallrule.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,12 +30,13 @@ final class CodePlacer {
 
     List<Placement> place(CodeColumn column) {
         Map<Role, Map<String, String>> taken = new LinkedHashMap<>();
+        Map<String, Optional<Meaning>> answers = new HashMap<>();
         List<String> unused = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         column.meanings().forEach((code, meanings) -> {
             List<RawFeature> features = CodeColumn.with(column.name(), code, cells.features());
             Optional<Meaning> meaning = meanings.size() > 1
-                    ? asked(column, code, meanings, features)
+                    ? answers.computeIfAbsent(base(code), base -> asked(column, base, meanings))
                     : meanings.stream().findFirst();
             if (meanings.isEmpty()) {
                 unknown.add(code + " (" + features.size() + ")");
@@ -71,7 +73,20 @@ final class CodePlacer {
                 .orElse("");
     }
 
-    private Optional<Meaning> asked(CodeColumn column, String code, List<Meaning> meanings, List<RawFeature> features) {
+    /** A code without the size that stands with it. */
+    private static String base(String code) {
+        return SizedCode.of(code).map(SizedCode::code).orElse(code);
+    }
+
+    /** What a code stands for, whatever size stands with it. */
+    private Optional<Meaning> asked(CodeColumn column, String base, List<Meaning> meanings) {
+        List<String> codes = column.meanings().keySet().stream()
+                .filter(code -> base(code).equals(base) && meanings.equals(column.meanings().get(code)))
+                .toList();
+        String code = codes.size() == 1 ? codes.get(0) : base;
+        List<RawFeature> features = codes.stream()
+                .flatMap(each -> CodeColumn.with(column.name(), each, cells.features()).stream())
+                .toList();
         List<String> choices = meanings.stream()
                 .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
                 .toList();
@@ -89,7 +104,7 @@ final class CodePlacer {
                                     + table.table()
                                             .map(name -> ", table: " + SiteYaml.text(name))
                                             .orElse("")
-                                    + ", where: " + SiteYaml.text(CodeColumn.where(column.name(), List.of(code)))
+                                    + ", where: " + SiteYaml.text(CodeColumn.where(column.name(), codes))
                                     + "}")
                             .toList());
         }
@@ -97,11 +112,6 @@ final class CodePlacer {
     }
 
     private void tell(CodeColumn column, List<String> unused, List<String> unknown) {
-        column.meanings().keySet().stream()
-                .filter(code -> code.matches(".*\\s\\d.*") && !unknown.contains(code))
-                .findFirst()
-                .ifPresent(code -> ledger.tell(table.source() + ": sizes behind codes, as in " + code
-                        + ", are not read; give them in a column"));
         if (!unused.isEmpty()) {
             ledger.tell(table.source() + ", not used: " + String.join("; ", unused));
         }

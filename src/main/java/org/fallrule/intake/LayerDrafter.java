@@ -53,6 +53,7 @@ final class LayerDrafter {
         });
         heights();
         List<Statement> fields = new ArrayList<>(columns.fields());
+        placed.codes().ifPresent(codes -> sizes(codes, settled, fields));
         fields.addAll(whatTheProfileLeavesOpen());
         if (role == Role.LOT
                 && !settled.contains(Attribute.OWN)
@@ -71,6 +72,12 @@ final class LayerDrafter {
                 all(),
                 placed.sureness(),
                 placed.because());
+    }
+
+    private void sizes(String codes, Set<Attribute<?>> settled, List<Statement> fields) {
+        Set<Attribute<?>> told = new LinkedHashSet<>(settled);
+        told.addAll(columns.taken().keySet());
+        new CodeSizes(ledger, placed, codes, told, known.units(role)).add(fields, said);
     }
 
     /** A column of the attribute's own name needs no line, unless the profile says that none is known. */

@@ -74,12 +74,15 @@ final class TradeWords {
         return layers.getOrDefault(plain(word), List.of());
     }
 
-    /** What a code may stand for. A size behind it, as in {@code TREE 24}, does not matter. */
+    /** What a code may stand for. A size with it, as in {@code TREE 24"}, does not matter. */
     List<Meaning> code(String code) {
         List<Meaning> whole = codes.getOrDefault(plain(code), List.of());
-        String[] parts = code.strip().split("\\s+", 2);
-        boolean sized = parts.length == 2 && Character.isDigit(parts[1].charAt(0));
-        return whole.isEmpty() && sized ? codes.getOrDefault(plain(parts[0]), List.of()) : whole;
+        return whole.isEmpty() ? SizedCode.of(code).map(this::code).orElse(List.of()) : whole;
+    }
+
+    private List<Meaning> code(SizedCode sized) {
+        List<Meaning> whole = codes.getOrDefault(plain(sized.code()), List.of());
+        return whole.isEmpty() ? codes.getOrDefault(plain(sized.firstWord()), List.of()) : whole;
     }
 
     /** More names that a column of an attribute goes by, likeliest first. */

@@ -134,6 +134,128 @@ class IntakeTest {
         assertThat(draft.open()).anySatisfy(open -> assertThat(open.question()).contains("O'HARA (1)"));
     }
 
+    private List<String> sizes(Draft draft, Role role, String attribute) {
+        return draft.layers().stream()
+                .filter(layer -> layer.role() == role)
+                .flatMap(layer -> layer.values().getOrDefault(attribute, List.of()).stream())
+                .map(line -> line.key() + " = " + line.value() + (line.isOpen() ? "?" : ""))
+                .toList();
+    }
+
+    private SiteOnDisk shots(String... codes) {
+        StringBuilder csv = new StringBuilder("no,latitude,longitude,elev,code\n");
+        for (int i = 0; i < 2 * codes.length; i++) {
+            csv.append(i).append(",35.3000").append(i).append(",-76.05,5,");
+            csv.append(codes[i % codes.length]).append('\n');
+        }
+        return folder.with("shots.csv", csv.toString());
+    }
+
+    /** Trailing sizes as a training page of surveyors shows them; the other forms are common practice without a source. */
+    @Test
+    void aSizeThatStandsWithACodeBecomesTheAttribute() {
+        shots("GS", "TREE 24\"", "TREE18in", "30\" OAK", "TREE 600mm", "TREE", "WV 2\"", "MH-48", "DS4");
+
+        Draft draft = draft(Map.of("units.elevation", "ft"));
+
+        assertThat(sizes(draft, Role.TREE, "trunk_diameter"))
+                .containsExactly(
+                        "TREE 24\" = 24 in", "TREE18in = 18 in", "30\" OAK = 30 in", "TREE 600mm = 600 mm", "TREE = ");
+        assertThat(asked).doesNotContain("size.shots.csv.tree");
+        assertThat(draft.told())
+                .contains(
+                        "shots.csv, not used: WV 2\", water valve; MH-48, manhole",
+                        "shots.csv: what stands with codes, as in DS4, is not used as a size of the layer inlet");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.TREE))
+                .extracting(tree -> tree.get(org.fallrule.site.Attribute.TRUNK_DIAMETER)
+                        .map(size -> Math.round(size.metres() * 1000))
+                        .orElse(0L))
+                .containsExactly(610L, 457L, 762L, 600L, 0L, 610L, 457L, 762L, 600L, 0L);
+    }
+
+    /** A number alone may be inches, centimetres or the number of the tree. */
+    @Test
+    void aNumberWithoutAUnitIsAskedAbout() {
+        shots("GS", "TREE 24", "TREE-18");
+
+        Draft open = draft();
+        assertThat(asked).contains("size.shots.csv.tree");
+        assertThat(open.layers().get(0).fields())
+                .anySatisfy(line -> assertThat(line.key() + line.isOpen()).isEqualTo("trunk_diametertrue"));
+        folder.with("site.yaml", open.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.TREE))
+                .hasSize(4)
+                .allMatch(tree ->
+                        tree.get(org.fallrule.site.Attribute.TRUNK_DIAMETER).isEmpty());
+
+        assertThat(sizes(draft(Map.of("size.shots.csv.tree", "cm")), Role.TREE, "trunk_diameter"))
+                .containsExactly("TREE 24 = 24 cm", "TREE-18 = 18 cm");
+        assertThat(sizes(draft(Map.of("size.shots.csv.tree", "no such size; not used")), Role.TREE, "trunk_diameter"))
+                .isEmpty();
+    }
+
+    @Test
+    void besideSizesWithUnitsANumberIsOpenByItself() {
+        shots("GS", "TREE 24\"", "TREE 18", "TREE 30'");
+
+        // feet with a tree are its height or its crown as well
+        assertThat(sizes(draft(), Role.TREE, "trunk_diameter"))
+                .containsExactly("TREE 24\" = 24 in", "TREE 18 = ?", "TREE 30' = ?");
+    }
+
+    /** The size of a basin is that of its box, its grate or its pipe; or the number is the basin's own. */
+    @Test
+    void theSizeOfABasinIsAskedAbout() {
+        shots("GS", "CB 12", "CB 12X18");
+
+        assertThat(sizes(draft(), Role.INLET, "box_length")).containsExactly("CB 12 = 12", "CB 12X18 = 12");
+        Draft answered = draft(Map.of("size.shots.csv.inlet", "in"));
+        assertThat(sizes(answered, Role.INLET, "box_length")).containsExactly("CB 12 = 12 in", "CB 12X18 = 12 in");
+        assertThat(sizes(answered, Role.INLET, "box_width")).containsExactly("CB 12 = 12 in", "CB 12X18 = 18 in");
+    }
+
+    @Test
+    void theSizeOfALineIsItsDiameter() {
+        folder.layer(
+                "cad.geojson",
+                feature("'LAYER': 'PIPE 4\\u0022'", "LineString", LINE),
+                feature("'LAYER': 'GAS 2\\u0022'", "LineString", LINE),
+                feature("'LAYER': 'GAS 1-1/4\\u0022'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(sizes(draft, Role.PIPE, "diameter")).containsExactly("PIPE 4\" = 4 in");
+        assertThat(sizes(draft, Role.UTILITY, "diameter"))
+                .containsExactly("GAS 2\" = 2 in", "GAS 1-1/4\" = 1 1/4 in");
+    }
+
+    /** One question for a code, whatever sizes stand with it. */
+    @Test
+    void aCodeWithTwoMeaningsIsAskedOnceForAllItsSizes() {
+        shots("GS", "CO 4", "CO 6");
+
+        Draft draft = draft(Map.of("code.shots.csv.CO", "cleanout"));
+
+        assertThat(asked).filteredOn(key -> key.startsWith("code.")).containsExactly("code.shots.csv.CO");
+        assertThat(draft.layers().get(0).where()).isEqualTo("code IN ('CO 4', 'CO 6')");
+    }
+
+    @Test
+    void theNumbersOfPointsAreNotCodes() {
+        folder.layer(
+                "export.geojson",
+                point("name", "'NAME': 'CB-1', 'STRUCTTYPE': 'CB'"),
+                point("name", "'NAME': 'CB-2', 'STRUCTTYPE': 'CB'"),
+                point("name", "'NAME': 'DS-1', 'STRUCTTYPE': 'DS'"),
+                point("name", "'NAME': 'DS-2', 'STRUCTTYPE': 'CO'"));
+
+        assertThat(draft(Map.of("code.export.geojson.CO", "cleanout")).layers())
+                .extracting(DraftLayer::where)
+                .containsExactly("STRUCTTYPE IN ('CB', 'DS')", "STRUCTTYPE IN ('CO')");
+        assertThat(asked).noneMatch(key -> key.startsWith("size."));
+    }
+
     /** A point that is not on the ground must not become ground because its file is called topo. */
     @Test
     void codesThatAreNotKnownDoNotBecomeGround() {
