@@ -55,7 +55,14 @@ public final class Fallrule {
             line.usage(out);
             return UNUSABLE;
         }
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println("There is not enough memory for it; keep what lies around the site, or give more with java -Xmx.");
+        } catch (StackOverflowError e) {
+            unusable(new IllegalStateException(e), err);
+        }
+        return UNUSABLE;
     }
 
     private static int unusable(Exception e, PrintWriter err) {

@@ -39,7 +39,7 @@ final class CodePlacer {
                     ? answers.computeIfAbsent(base(code), base -> asked(column, base, meanings))
                     : meanings.stream().findFirst();
             if (meanings.isEmpty()) {
-                unknown.add(code + " (" + features.size() + ")");
+                unknown.add(code + " (" + (table.isSampled() ? "at least " : "") + features.size() + ")");
             }
             meaning.ifPresent(known -> {
                 Optional<Role> role = known.role().filter(each -> isUsable(each, features));
@@ -66,9 +66,9 @@ final class CodePlacer {
                 && (Drawn.fits(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
     }
 
-    private static String why(Meaning meaning, List<RawFeature> features) {
+    private String why(Meaning meaning, List<RawFeature> features) {
         return meaning.role()
-                .map(role -> " (" + Drawn.counted(features) + "; wanted "
+                .map(role -> " (" + Drawn.counted(table, features) + "; wanted "
                         + role.form().spoken() + ")")
                 .orElse("");
     }
@@ -90,7 +90,7 @@ final class CodePlacer {
         List<String> choices = meanings.stream()
                 .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
                 .toList();
-        String asks = "what does the code " + code + " stand for (" + Drawn.counted(features) + " in " + table.source()
+        String asks = "what does the code " + code + " stand for (" + Drawn.counted(table, features) + " in " + table.source()
                 + ")?";
         Optional<String> answer = ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
         if (answer.isEmpty()) {

@@ -64,7 +64,7 @@ final class LayerDrafter {
                 role,
                 placed.table().file(),
                 placed.table().table(),
-                Drawn.counted(placed.features()),
+                Drawn.counted(placed.table(), placed.features()),
                 where(),
                 fields,
                 units,
@@ -179,7 +179,7 @@ final class LayerDrafter {
         }
         String source = placed.table().source();
         String asks = "what kind of " + role.spoken() + " are those in " + source + " ("
-                + Drawn.counted(placed.features()) + ")?";
+                + Drawn.counted(placed.table(), placed.features()) + ")?";
         return List.of(ledger.ask(Question.choice("kind." + source, asks, kinds))
                 .map(answer -> Statement.certain(key, answer))
                 .orElseGet(() -> Statement.open(key, String.join(", ", kinds) + "?")));

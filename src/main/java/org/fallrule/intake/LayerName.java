@@ -1,6 +1,7 @@
 package org.fallrule.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,13 +20,25 @@ final class LayerName {
         this.name = name;
     }
 
-    /** The table's own name, else that of the file without folder and ending. */
-    static LayerName of(TradeWords words, LooseLayers.Table table) {
-        String name = table.table().orElse(table.file());
-        String base = name.substring(name.lastIndexOf('/') + 1);
+    /**
+     * The table's own name, else that of the file without folder and ending; where that says nothing, that of the only table in it.
+     */
+    static LayerName of(TradeWords words, LooseLayers.Table table, Role.Form form) {
+        if (table.table().isPresent()) {
+            return new LayerName(words, table.table().get());
+        }
+        String base = table.file().substring(table.file().lastIndexOf('/') + 1);
         int dot = base.lastIndexOf('.');
-        boolean hasEnding = table.table().isEmpty() && dot > 0;
-        return new LayerName(words, hasEnding ? base.substring(0, dot) : base);
+        LayerName ofFile = new LayerName(words, dot > 0 ? base.substring(0, dot) : base);
+        return table.only()
+                .map(only -> new LayerName(words, only))
+                .filter(ofTable -> !ofFile.says(form) && ofTable.says(form))
+                .orElse(ofFile);
+    }
+
+    private boolean says(Role.Form form) {
+        return Arrays.stream(Role.values()).anyMatch(role -> is(role) && Drawn.fits(role, form))
+                || !meanings(form).isEmpty();
     }
 
     /** Whether it is a role's own word, in the singular or plural. */

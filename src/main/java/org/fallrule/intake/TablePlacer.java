@@ -31,7 +31,7 @@ final class TablePlacer {
             ledger.tell(table.source() + " has no feature with geometry and is left out");
             return List.of();
         }
-        LayerName name = LayerName.of(words, table);
+        LayerName name = LayerName.of(words, table, form.get());
         Optional<Role> exact = Arrays.stream(Role.values())
                 .filter(role -> name.is(role) && Drawn.fits(role, form.get()))
                 .findFirst();
@@ -108,7 +108,7 @@ final class TablePlacer {
         List<String> choices = new ArrayList<>(
                 candidates.stream().map(Meaning::spoken).distinct().toList());
         choices.add(NOTHING);
-        String asks = "what is " + table.source() + " (" + Drawn.counted(features) + ")?";
+        String asks = "what is " + table.source() + " (" + Drawn.counted(table, features) + ")?";
         Optional<String> answer = ledger.ask(Question.choice("role." + table.source(), asks, choices));
         if (answer.isEmpty()) {
             ledger.leaveOpen(

@@ -256,6 +256,25 @@ class IntakeTest {
         assertThat(asked).noneMatch(key -> key.startsWith("size."));
     }
 
+    /** Not every feature of a large file is kept; a code that comes once, at its end, is seen all the same. */
+    @Test
+    void ofALargeFileWhatComesOnceIsSeen() {
+        StringBuilder csv = new StringBuilder("no,latitude,longitude,elev,code\n");
+        for (int i = 1; i <= 12_000; i++) {
+            csv.append(i).append(",35.3,-76.05,5.1,GS\n");
+        }
+        folder.with("shots.csv", csv.append("12001,35.3,-76.05,5.1,CB\n").toString());
+
+        Draft draft = draft();
+
+        assertThat(draft.layers())
+                .extracting(layer -> layer.role().word() + " " + layer.counted())
+                .containsExactly("inlet at least 1 point", "spot at least 10000 points");
+        assertThat(draft.told())
+                .contains("shots.csv: of its 12,001 features 10,001 were looked at closely, the first and each that has a"
+                        + " value or a way of writing that those before it had not");
+    }
+
     /** A point that is not on the ground must not become ground because its file is called topo. */
     @Test
     void codesThatAreNotKnownDoNotBecomeGround() {
