@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Ecql;
+import org.fallrule.reader.ColumnFinder;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
@@ -47,6 +48,24 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                 .max(Comparator.comparingInt(CodeColumn::known)
                         .thenComparing(column -> isCalledCode(column.name(), words))
                         .thenComparingInt(column -> column.roles().size()));
+    }
+
+    /** The column of the colors that utilities are marked in; none where another column says the kind. */
+    static Optional<CodeColumn> ofColors(Cells cells, TradeWords words) {
+        if (!ColumnFinder.candidates(Attribute.KIND, cells.columns()).isEmpty()) {
+            return Optional.empty();
+        }
+        return cells.columns().stream()
+                .filter(words::isOfColors)
+                .filter(CodeColumn::isNameable)
+                .map(column -> {
+                    Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
+                    cells.counts(column).keySet().forEach(color -> meanings.put(color, words.color(color)));
+                    return new CodeColumn(column, meanings, cells.counts(column));
+                })
+                .filter(column -> column.known() > 0
+                        && column.known() >= MOST * cells.features().size())
+                .findFirst();
     }
 
     /** Whether a condition can name a column. */

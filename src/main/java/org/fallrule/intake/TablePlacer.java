@@ -35,16 +35,29 @@ final class TablePlacer {
         Optional<Role> exact = Arrays.stream(Role.values())
                 .filter(role -> name.is(role) && Drawn.fits(role, form.get()))
                 .findFirst();
+        List<Meaning> byName = name.meanings(form.get());
+        Cells cells = Cells.of(features, table.raw().columns());
+        Optional<CodeColumn> colors =
+                isOfUtilities(exact, byName) ? CodeColumn.ofColors(cells, words) : Optional.empty();
+        if (colors.isPresent()) {
+            return new CodePlacer(ledger, table, cells).place(colors.get());
+        }
         if (exact.isPresent()) {
             Meaning meaning = Meaning.of(exact.get().word());
             return List.of(Placement.whole(table, meaning, features, Sureness.CERTAIN, "named for it"));
         }
-        List<Meaning> byName = name.meanings(form.get());
-        Cells cells = Cells.of(features, table.raw().columns());
         Optional<CodeColumn> codes = CodeColumn.of(cells, words).filter(column -> tellsMore(column, byName));
         return codes.isPresent()
                 ? new CodePlacer(ledger, table, cells).place(codes.get())
                 : byNameAndColumns(table, features, form.get(), byName).stream().toList();
+    }
+
+    /** Whether a layer is of utilities by its name, of which kind it leaves open. */
+    private static boolean isOfUtilities(Optional<Role> exact, List<Meaning> byName) {
+        return exact.equals(Optional.of(Role.UTILITY))
+                || (byName.size() == 1
+                        && byName.get(0).is(Role.UTILITY)
+                        && byName.get(0).kind().isEmpty());
     }
 
     /** Whether codes say more than a name that stands for one role; what they say has to bear the name out. */

@@ -6,11 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.Node;
 import org.fallrule.document.Yaml;
 import org.fallrule.site.Attribute;
@@ -21,12 +23,19 @@ final class TradeWords {
 
     private final Map<String, List<Meaning>> layers;
     private final Map<String, List<Meaning>> codes;
+    private final Map<String, List<Meaning>> colors;
+    private final Set<String> colorColumns = new HashSet<>();
     private final Node.Mapping columns;
     private final Map<String, Map<String, String>> values = new HashMap<>();
 
     private TradeWords(Node.Mapping file) {
         layers = meanings(mapping(file, "layers"));
         codes = meanings(mapping(file, "codes"));
+        Node.Mapping ofColors = mapping(file, "colors");
+        colors = meanings(mapping(ofColors, "meanings"));
+        ((Node.Sequence) ofColors.get("columns").orElseThrow())
+                .items()
+                .forEach(name -> colorColumns.add(text(name)));
         columns = mapping(file, "columns");
         mapping(file, "values").entries().forEach((attribute, words) -> {
             Map<String, String> known = new HashMap<>();
@@ -83,6 +92,16 @@ final class TradeWords {
     private List<Meaning> code(SizedCode sized) {
         List<Meaning> whole = codes.getOrDefault(plain(sized.code()), List.of());
         return whole.isEmpty() ? codes.getOrDefault(plain(sized.firstWord()), List.of()) : whole;
+    }
+
+    /** Whether a column may hold the colors that utilities are marked in. */
+    boolean isOfColors(String column) {
+        return colorColumns.contains(plain(column));
+    }
+
+    /** What is marked in a color. */
+    List<Meaning> color(String color) {
+        return colors.getOrDefault(plain(color), List.of());
     }
 
     /** More names that a column of an attribute goes by, likeliest first. */

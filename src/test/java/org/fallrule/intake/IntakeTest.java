@@ -275,6 +275,34 @@ class IntakeTest {
                         + " value or a way of writing that those before it had not");
     }
 
+    @Test
+    void theColorsOfMarksTellTheKindsOfUtilities() {
+        folder.layer(
+                "marks.geojson",
+                feature("'Color': 'RED', 'ql': 'QL-B'", "LineString", LINE),
+                feature("'Color': 'Blue', 'ql': 'QLD'", "LineString", LINE),
+                feature("'Color': 'WHITE'", "LineString", LINE));
+
+        Draft draft = draft(Map.of("code.marks.geojson.Blue", "water_service utility"));
+
+        assertThat(sizes(draft, Role.UTILITY, "kind")).containsExactly("RED = electric", "Blue = water_service");
+        assertThat(sizes(draft, Role.UTILITY, "quality")).containsExactly("QL-B = B", "QLD = D");
+        assertThat(draft.told()).contains("marks.geojson, not used: WHITE, proposed excavation");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.UTILITY)).hasSize(2);
+    }
+
+    /** In a drawing a color is a color. */
+    @Test
+    void theColorsOfADrawingTellNothing() {
+        folder.layer(
+                "Entities.geojson",
+                feature("'Layer': 'V-UTIL-GAS', 'Color': 'RED'", "LineString", LINE),
+                feature("'Layer': 'V-UTIL-ELEC', 'Color': 'YELLOW'", "LineString", LINE));
+
+        assertThat(sizes(draft(), Role.UTILITY, "kind")).containsExactly("V-UTIL-GAS = gas", "V-UTIL-ELEC = electric");
+    }
+
     /** A point that is not on the ground must not become ground because its file is called topo. */
     @Test
     void codesThatAreNotKnownDoNotBecomeGround() {
