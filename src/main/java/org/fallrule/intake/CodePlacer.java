@@ -18,11 +18,13 @@ final class CodePlacer {
     private static final String NO_USE = " (not used)";
     private static final int MOST_UNKNOWN = 8;
 
+    private final TradeWords words;
     private final Ledger ledger;
     private final LooseLayers.Table table;
     private final Cells cells;
 
-    CodePlacer(Ledger ledger, LooseLayers.Table table, Cells cells) {
+    CodePlacer(TradeWords words, Ledger ledger, LooseLayers.Table table, Cells cells) {
+        this.words = words;
         this.ledger = ledger;
         this.table = table;
         this.cells = cells;
@@ -38,7 +40,11 @@ final class CodePlacer {
             Optional<Meaning> meaning = meanings.size() > 1
                     ? answers.computeIfAbsent(base(code), base -> asked(column, base, meanings))
                     : meanings.stream().findFirst();
-            if (meanings.isEmpty()) {
+            Optional<Meaning> otherwise =
+                    meanings.isEmpty() ? new LayerName(words, code).onlyMeaning() : Optional.empty();
+            // what is drawn otherwise than it has to be is told, not asked about
+            otherwise.ifPresent(drawn -> unused.add(code + ", " + drawn.spoken() + why(drawn, features)));
+            if (meanings.isEmpty() && otherwise.isEmpty()) {
                 unknown.add(code + " (" + (table.isSampled() ? "at least " : "") + features.size() + ")");
             }
             meaning.ifPresent(known -> {
@@ -63,7 +69,7 @@ final class CodePlacer {
                         && !ColumnFinder.candidates(Attribute.SEQUENCE, cells.columns())
                                 .isEmpty());
         return form.isPresent()
-                && (Drawn.fits(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
+                && (Drawn.canBe(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
     }
 
     private String why(Meaning meaning, List<RawFeature> features) {
@@ -99,16 +105,22 @@ final class CodePlacer {
                             + ". If it is one of these layers, take it in below or add it to the layer's where; then"
                             + " take this line away",
                     meanings.stream()
-                            .flatMap(meaning -> meaning.role().stream())
-                            .map(role -> role.word() + ": {file: " + SiteYaml.text(table.file())
-                                    + table.table()
-                                            .map(name -> ", table: " + SiteYaml.text(name))
-                                            .orElse("")
-                                    + ", where: " + SiteYaml.text(CodeColumn.where(column.name(), codes))
-                                    + "}")
+                            .filter(meaning -> meaning.role().isPresent())
+                            .map(meaning -> offered(meaning, CodeColumn.where(column.name(), codes)))
                             .toList());
         }
         return answer.map(said -> meanings.get(choices.indexOf(said)));
+    }
+
+    /** A line that takes some features in as what they may stand for. */
+    private String offered(Meaning meaning, String where) {
+        Role role = meaning.role().orElseThrow();
+        String all = meaning.kind()
+                .map(kind -> ", all: {" + Meaning.attribute(role).name() + ": " + kind + "}")
+                .orElse("");
+        String of = table.table().map(name -> ", table: " + SiteYaml.text(name)).orElse("");
+        return role.word() + ": {file: " + SiteYaml.text(table.file()) + of + ", where: " + SiteYaml.text(where) + all
+                + "}";
     }
 
     private void tell(CodeColumn column, List<String> unused, List<String> unknown) {

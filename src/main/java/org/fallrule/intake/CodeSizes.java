@@ -69,7 +69,10 @@ final class CodeSizes {
                 return;
             }
             String name = attributes.get(i).name();
-            fields.add(isSure ? Statement.likely(name, column, "the size with the code") : Statement.open(name, opens()));
+            fields.add(
+                    isSure
+                            ? Statement.likely(name, column, "the size with the code")
+                            : i == 0 ? Statement.open(name, opens()) : Statement.none(name, "the same as above"));
             values.put(name, lines);
         }
     }
@@ -133,7 +136,7 @@ final class CodeSizes {
     private String opens() {
         return "is what stands with the codes, as in " + shown(List.copyOf(sized.keySet())) + ", the " + spoken()
                 + "? Then write " + column + " here"
-                + (attributes.size() > 1 ? " and behind the other" : "")
+                + (attributes.size() > 1 ? " and below" : "")
                 + ", and its unit behind each number under values; else take this away, there too";
     }
 

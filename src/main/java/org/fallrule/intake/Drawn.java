@@ -30,6 +30,11 @@ final class Drawn {
         return role.form() == Role.Form.ANY || role.form() == form;
     }
 
+    /** Whether features of a form can be made into a role: a lot may be drawn as the lines around it. */
+    static boolean canBe(Role role, Role.Form form) {
+        return fits(role, form) || (role == Role.LOT && form == Role.Form.LINE);
+    }
+
     private static Optional<Role.Form> form(Geometry geometry) {
         if (geometry instanceof Puntal) {
             return Optional.of(Role.Form.POINT);

@@ -2,11 +2,14 @@ package org.fallrule.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.site.Role;
 
@@ -36,6 +39,15 @@ final class LayerName {
                 .orElse(ofFile);
     }
 
+    /** What it stands for however it is drawn; nothing where that is open. */
+    Optional<Meaning> onlyMeaning() {
+        Set<Meaning> all = new LinkedHashSet<>();
+        for (Role.Form form : Role.Form.values()) {
+            all.addAll(meanings(form));
+        }
+        return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
+    }
+
     private boolean says(Role.Form form) {
         return Arrays.stream(Role.values()).anyMatch(role -> is(role) && Drawn.fits(role, form))
                 || !meanings(form).isEmpty();
@@ -51,23 +63,48 @@ final class LayerName {
     /** What its words may stand for, one meaning for each role, where the form of the geometry fits. */
     List<Meaning> meanings(Role.Form form) {
         Map<Role, Set<String>> kinds = new LinkedHashMap<>();
+        Set<Role> ofOneWord = EnumSet.noneOf(Role.class);
         for (String word : parts()) {
-            for (Meaning meaning : words.layer(word)) {
-                meaning.role()
-                        .filter(role -> Drawn.fits(role, form))
-                        .ifPresent(role -> kinds.computeIfAbsent(role, any -> new LinkedHashSet<>())
-                                .addAll(meaning.kind().stream().toList()));
+            List<Meaning> known = words.layer(word);
+            for (Meaning meaning : known) {
+                meaning.role().filter(role -> fits(role, form, known)).ifPresent(role -> {
+                    kinds.computeIfAbsent(role, any -> new LinkedHashSet<>())
+                            .addAll(meaning.kind().stream().toList());
+                    if (known.stream().filter(other -> other.is(role)).count() > 1) {
+                        ofOneWord.add(role);
+                    }
+                });
             }
         }
         return kinds.entrySet().stream()
-                .map(entry -> meaning(entry.getKey(), entry.getValue()))
+                .flatMap(entry -> meanings(entry.getKey(), entry.getValue(), ofOneWord.contains(entry.getKey())))
                 .toList();
     }
 
-    /** Of several kinds none is taken. */
-    private static Meaning meaning(Role role, Set<String> kinds) {
-        return Meaning.of(
-                kinds.size() == 1 ? role.word() + " " + kinds.iterator().next() : role.word());
+    /** A lot may be drawn as lines around it, where the word means no other layer. */
+    private static boolean fits(Role role, Role.Form form, List<Meaning> known) {
+        long roles = known.stream().filter(meaning -> meaning.role().isPresent()).count();
+        return roles == 1 ? Drawn.canBe(role, form) : Drawn.fits(role, form);
+    }
+
+    /** The same, and where its words may stand for no layer at all, that too. */
+    List<Meaning> meaningsOrNone(Role.Form form) {
+        List<Meaning> all = new ArrayList<>(meanings(form));
+        if (!all.isEmpty()) {
+            parts().stream()
+                    .flatMap(word -> words.layer(word).stream())
+                    .filter(meaning -> meaning.role().isEmpty() && !all.contains(meaning))
+                    .forEach(all::add);
+        }
+        return all;
+    }
+
+    /** Of the kinds that several words say none is taken; one word that has several has several meanings. */
+    private static Stream<Meaning> meanings(Role role, Set<String> kinds, boolean areOfOneWord) {
+        boolean isOne = kinds.size() == 1 || (areOfOneWord && !kinds.isEmpty());
+        return isOne
+                ? kinds.stream().map(kind -> Meaning.of(role.word() + " " + kind))
+                : Stream.of(Meaning.of(role.word()));
     }
 
     /** Its words, the whole and every two that follow each other too: {@code DRN_AREA} is drn, area and drnarea. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.reader.ColumnFinder;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.reader.layer.RawFeature;
@@ -40,7 +41,7 @@ final class TablePlacer {
         Optional<CodeColumn> colors =
                 isOfUtilities(exact, byName) ? CodeColumn.ofColors(cells, words) : Optional.empty();
         if (colors.isPresent()) {
-            return new CodePlacer(ledger, table, cells).place(colors.get());
+            return new CodePlacer(words, ledger, table, cells).place(colors.get());
         }
         if (exact.isPresent()) {
             Meaning meaning = Meaning.of(exact.get().word());
@@ -48,7 +49,7 @@ final class TablePlacer {
         }
         Optional<CodeColumn> codes = CodeColumn.of(cells, words).filter(column -> tellsMore(column, byName));
         return codes.isPresent()
-                ? new CodePlacer(ledger, table, cells).place(codes.get())
+                ? new CodePlacer(words, ledger, table, cells).place(codes.get())
                 : byNameAndColumns(table, features, form.get(), byName).stream().toList();
     }
 
@@ -96,7 +97,7 @@ final class TablePlacer {
     }
 
     /** The one whose attributes the columns tell most of, if they tell two or more and of no other as many. */
-    private static Optional<Meaning> best(LooseLayers.Table table, List<Meaning> candidates) {
+    private Optional<Meaning> best(LooseLayers.Table table, List<Meaning> candidates) {
         Map<Meaning, Long> told = new LinkedHashMap<>();
         candidates.forEach(
                 meaning -> told.put(meaning, attributes(table, meaning.role().orElseThrow())));
@@ -108,13 +109,19 @@ final class TablePlacer {
         return most >= 2 && best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
     }
 
-    private static long attributes(LooseLayers.Table table, Role role) {
+    private long attributes(LooseLayers.Table table, Role role) {
         return Attribute.of(role).stream()
                 .filter(attribute -> attribute != Attribute.ID)
-                .filter(attribute -> !ColumnFinder.candidates(
-                                attribute, table.raw().columns())
-                        .isEmpty())
+                .filter(attribute -> isTold(attribute, table.raw().columns()))
                 .count();
+    }
+
+    private boolean isTold(Attribute<?> attribute, Set<String> columns) {
+        List<String> names = new ArrayList<>(List.of(attribute.name()));
+        names.addAll(attribute.columns());
+        names.addAll(words.columns(attribute));
+        return !ColumnFinder.candidates(attribute, CutNames.with(names, columns, List.of()), columns)
+                .isEmpty();
     }
 
     private Optional<Placement> asked(LooseLayers.Table table, List<RawFeature> features, List<Meaning> candidates) {

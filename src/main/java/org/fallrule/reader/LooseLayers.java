@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -120,6 +121,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
                     rasters.add(raster(folder, file));
                 } else if (LayerFormat.of(file).isPresent()) {
                     tables(folder, file, profile, tables, unreadable);
+                } else {
+                    OtherFiles.told(folder, file).ifPresent(unreadable::add);
                 }
             } catch (UnusableInput e) {
                 e.faults().stream().limit(1).forEach(unreadable::add);
@@ -133,15 +136,18 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return all.filter(Files::isRegularFile)
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
-                    .filter(name ->
-                            LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
-                    .sorted()
+                    .sorted(Comparator.comparing((String name) -> !isLayer(name)).thenComparing(name -> name))
                     .limit(MOST_FILES)
                     .toList();
         } catch (IOException | java.io.UncheckedIOException e) {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be listed (" + e.getMessage() + "); make the folder readable");
         }
+    }
+
+    /** Whether it may be one by its ending; those come first. */
+    private static boolean isLayer(String name) {
+        return LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent();
     }
 
     private static Raster raster(Path folder, String file) {

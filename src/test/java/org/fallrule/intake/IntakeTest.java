@@ -303,6 +303,94 @@ class IntakeTest {
         assertThat(sizes(draft(), Role.UTILITY, "kind")).containsExactly("V-UTIL-GAS = gas", "V-UTIL-ELEC = electric");
     }
 
+    /** A shapefile cuts names to ten letters (dBASE III). */
+    @Test
+    void namesThatAShapefileCutAreRead() {
+        folder.layer(
+                "STORM_GRAV.geojson",
+                feature(
+                        "'PIPE_DIAME': 4, 'PIPE_MATER': 'SDR35', 'UPSTREAM_I': 7.5, 'DOWNSTREAM': 7.1, 'LIFECYCLES': 'PROP'",
+                        "LineString",
+                        LINE),
+                feature("'PIPE_DIAME': 6, 'LIFECYCLES': 'PROP'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(taken(draft)).isEqualTo("pipe likely");
+        assertThat(draft.layers().get(0).fields())
+                .extracting(line -> line.key() + " " + line.value() + (line.isOpen() ? "?" : ""))
+                // inverts, or the names of structures
+                .containsExactly(
+                        "status LIFECYCLES",
+                        "diameter PIPE_DIAME",
+                        "material PIPE_MATER",
+                        "invert_up ?",
+                        "invert_down ?");
+    }
+
+    @Test
+    void aDrawingInOneLayerIsTakenApartAndWhatIsDrawnOtherwiseIsTold() {
+        folder.layer(
+                "Entities.geojson",
+                feature("'Layer': 'C-STRM-PIPE'", "LineString", LINE),
+                feature("'Layer': 'C-BLDG'", "LineString", LINE),
+                feature("'Layer': 'V-PROP-LINE'", "LineString", LINE),
+                feature("'Layer': 'LOT_LINES'", "LineString", LINE),
+                feature("'Layer': 'Defpoints'", "LineString", LINE),
+                feature("'Layer': '0'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(taken(draft)).isEqualTo("lot likely, pipe likely");
+        assertThat(draft.told())
+                .contains("Entities.geojson, not used: C-BLDG, building (1 line; wanted polygons); Defpoints, of the"
+                        + " drawing itself");
+        assertThat(asked).contains("code.Entities.geojson.V-PROP-LINE");
+        assertThat(draft.open()).anySatisfy(open -> assertThat(open.question()).contains("stand for? 0 (1)"));
+    }
+
+    /** As collectors write them: a byte-order mark, semicolons, decimal commas, Windows line ends, sizes with codes. */
+    @Test
+    void aTableOfACollectorIsRead() {
+        folder.with(
+                "job.csv",
+                "\uFEFFPoint;Longitude;Latitude;Elevation;Desc\r\n1;-76,05;35,3;103,20;GS\r\n2;-76,05;35,3;99,6;OUT\r\n"
+                        + "3;-76,05;35,3;103,9;TREE 24\"\r\n");
+
+        Draft draft = draft(Map.of("units.elevation", "ft"));
+
+        assertThat(taken(draft)).isEqualTo("outfall likely, tree likely, spot likely");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.SPOT).get(0)
+                        .get(org.fallrule.site.Attribute.ELEVATION)
+                        .orElseThrow()
+                        .metres())
+                .isEqualTo(103.20 * 0.3048);
+    }
+
+    @Test
+    void whatHoldsAPlanAndIsNotReadIsTold() {
+        folder.layer("pipe.geojson", feature("'id': 'P'", "LineString", LINE))
+                .with("points.txt", "1,759601.5,2132201.25,103.20,GS\n")
+                .with("plan.DXF", "0\nSECTION\n")
+                .with("readme.txt", "Nothing to see, 1, 2.")
+                .with("letter.pdf", "%PDF");
+
+        assertThat(draft().unreadable())
+                .extracting(fault -> fault.where().file())
+                .containsExactly("plan.DXF", "points.txt");
+    }
+
+    @Test
+    void aTableWithoutAFirstLineOfNamesIsToldWhatToWrite() {
+        folder.with("PNEZD.csv", "1,759601.5,2132201.25,103.20,GS\n");
+
+        assertThat(draft().unreadable())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.toString())
+                        .startsWith("PNEZD.csv:1: holds numbers where the columns' names are wanted; write a first line"));
+    }
+
     /** A point that is not on the ground must not become ground because its file is called topo. */
     @Test
     void codesThatAreNotKnownDoNotBecomeGround() {

@@ -71,9 +71,9 @@ class TradeWordsTest {
         "CU-POWR-UGND-N, LINE, electric utility",
         "V-COMM-UNDR, LINE, communication utility",
         "C-SWLK, AREA, walk",
-        "V-PROP, AREA, lot",
+        "V-PROP-LINE, LINE, lot|proposed",
         "L-PLNT-TREE, POINT, tree",
-        "C-PROP-ROWW, AREA, lot|street|easement",
+        "C-PROP-ROWW, AREA, lot|street|easement|proposed",
         "C-STRM, LINE, ''",
         "V-NODE, POINT, ''",
     })
@@ -81,7 +81,7 @@ class TradeWordsTest {
         assertThat(String.join(
                         "|",
                         new LayerName(words, layer)
-                                .meanings(form).stream().map(Meaning::spoken).toList()))
+                                .meaningsOrNone(form).stream().map(Meaning::spoken).toList()))
                 .isEqualTo(meanings);
     }
 
