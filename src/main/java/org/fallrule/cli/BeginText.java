@@ -28,6 +28,9 @@ final class BeginText {
         text.list("Good to know", draft.told());
         List<String> open = open(draft);
         text.list(open.isEmpty() ? "" : "Open, each a line with \"ask:\" in site.yaml", open);
+        text.list(
+                "Open in the profile, each a line with \"ask:\" there",
+                draft.profileOpen().stream().map(Object::toString).toList());
         text.para("\n" + draft.answered() + " of " + draft.asked() + " questions answered. Written to "
                 + folder.resolve("site.yaml") + "; look it through, then: fallrule check "
                 + quoted(folder.toString()));
@@ -58,13 +61,18 @@ final class BeginText {
         for (Sureness sureness : List.of(Sureness.CERTAIN, Sureness.LIKELY)) {
             String fields = layer.fields().stream()
                     .filter(line -> line.sureness() == sureness && !line.value().isEmpty())
-                    .map(line -> line.key() + " is " + line.value())
+                    .map(line -> line.key() + " is " + line.value() + remark(line))
                     .collect(Collectors.joining(", "));
             if (!fields.isEmpty()) {
                 lines.add(sureness.spoken() + ": " + fields);
             }
         }
         return lines;
+    }
+
+    private static String remark(Statement line) {
+        boolean says = !line.remark().isEmpty() && !line.remark().equals(line.sureness().spoken());
+        return says ? " (" + line.remark() + ")" : "";
     }
 
     private static List<String> open(Draft draft) {
@@ -78,7 +86,7 @@ final class BeginText {
         draft.layers().forEach(layer -> {
             String of = layer.role().word() + ": ";
             layer.fields().forEach(line -> add(open, of, line));
-            layer.values().values().forEach(lines -> lines.forEach(line -> add(open, of, line)));
+            layer.values().forEach((name, lines) -> lines.forEach(line -> add(open, of + name + " of ", line)));
             layer.all().forEach(line -> add(open, of, line));
         });
         return open;

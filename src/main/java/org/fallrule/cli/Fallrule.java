@@ -57,7 +57,14 @@ public final class Fallrule {
             line.usage(out);
             return UNUSABLE;
         }
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println("There is not enough memory for it; keep what lies around the site, or give more with java -Xmx.");
+        } catch (StackOverflowError e) {
+            unusable(new IllegalStateException(e), err);
+        }
+        return UNUSABLE;
     }
 
     /** The command that is asked for, alone, as looking at each takes time; all where it is none of them, or asks for help. */

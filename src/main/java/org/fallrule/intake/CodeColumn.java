@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Ecql;
+import org.fallrule.reader.ColumnFinder;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
@@ -36,7 +37,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
         for (String column : cells.columns()) {
             Map<String, Integer> counts = cells.counts(column);
             boolean isOfText = cells.values(column).stream().allMatch(String.class::isInstance);
-            if (isOfText && isNameable(column) && !counts.isEmpty() && counts.size() <= MOST_CODES) {
+            if (isOfText && !isStatus(column, words) && isNameable(column) && !counts.isEmpty() && counts.size() <= MOST_CODES) {
                 found.add(of(column, counts, cells, words));
             }
         }
@@ -45,7 +46,34 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                         column.known() >= column.least(words) * cells.features().size())
                 .filter(column -> column.known() > 0)
                 .max(Comparator.comparingInt(CodeColumn::known)
+                        .thenComparing(column -> isCalledCode(column.name(), words))
                         .thenComparingInt(column -> column.roles().size()));
+    }
+
+    /** Whether a column says whether things are there yet, which is not what they are. */
+    private static boolean isStatus(String column, TradeWords words) {
+        List<String> names = new ArrayList<>(List.of(Attribute.STATUS.name()));
+        names.addAll(Attribute.STATUS.columns());
+        names.addAll(words.columns(Attribute.STATUS));
+        return CutNames.with(names, Set.of(column), List.of()).contains(TradeWords.plain(column));
+    }
+
+    /** The column of the colors that utilities are marked in; none where another column says the kind. */
+    static Optional<CodeColumn> ofColors(Cells cells, TradeWords words) {
+        if (!ColumnFinder.candidates(Attribute.KIND, cells.columns()).isEmpty()) {
+            return Optional.empty();
+        }
+        return cells.columns().stream()
+                .filter(words::isOfColors)
+                .filter(CodeColumn::isNameable)
+                .map(column -> {
+                    Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
+                    cells.counts(column).keySet().forEach(color -> meanings.put(color, words.color(color)));
+                    return new CodeColumn(column, meanings, cells.counts(column));
+                })
+                .filter(column -> column.known() > 0
+                        && column.known() >= MOST * cells.features().size())
+                .findFirst();
     }
 
     /** Whether a condition can name a column. */
@@ -65,9 +93,12 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
     private static CodeColumn of(String column, Map<String, Integer> counts, Cells cells, TradeWords words) {
         Map<String, List<Meaning>> meanings = new LinkedHashMap<>();
         // where every value is another one they may be ids, such as CB-1, whose words mean nothing
-        boolean mayBeIds = counts.size() == cells.features().size() && counts.size() > 3;
+        boolean mayBeIds = !isCalledCode(column, words)
+                && counts.size() == cells.features().size()
+                && counts.size() > 3;
         for (String code : counts.keySet()) {
-            List<Meaning> known = words.code(code);
+            boolean mayBeId = mayBeIds && SizedCode.of(code).filter(SizedCode::isBare).isPresent();
+            List<Meaning> known = mayBeId ? List.of() : words.code(code);
             boolean byName = known.isEmpty() && !mayBeIds;
             meanings.put(code, byName ? byName(code, with(column, code, cells.features()), words) : known);
         }
@@ -76,7 +107,7 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
 
     private static List<Meaning> byName(String code, List<RawFeature> features, TradeWords words) {
         return Drawn.as(features)
-                .map(form -> new LayerName(words, code).meanings(form))
+                .map(form -> new LayerName(words, code).meaningsOrNone(form))
                 .orElse(List.of());
     }
 
@@ -91,7 +122,11 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
     }
 
     private double least(TradeWords words) {
-        return words.columns(Attribute.KIND).contains(TradeWords.plain(name)) ? SOME : MOST;
+        return isCalledCode(name, words) ? SOME : MOST;
+    }
+
+    private static boolean isCalledCode(String name, TradeWords words) {
+        return words.columns(Attribute.KIND).contains(TradeWords.plain(name));
     }
 
     private int known() {

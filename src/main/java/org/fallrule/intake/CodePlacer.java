@@ -1,6 +1,7 @@
 package org.fallrule.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,11 +18,13 @@ final class CodePlacer {
     private static final String NO_USE = " (not used)";
     private static final int MOST_UNKNOWN = 8;
 
+    private final TradeWords words;
     private final Ledger ledger;
     private final LooseLayers.Table table;
     private final Cells cells;
 
-    CodePlacer(Ledger ledger, LooseLayers.Table table, Cells cells) {
+    CodePlacer(TradeWords words, Ledger ledger, LooseLayers.Table table, Cells cells) {
+        this.words = words;
         this.ledger = ledger;
         this.table = table;
         this.cells = cells;
@@ -29,15 +32,20 @@ final class CodePlacer {
 
     List<Placement> place(CodeColumn column) {
         Map<Role, Map<String, String>> taken = new LinkedHashMap<>();
+        Map<String, Optional<Meaning>> answers = new HashMap<>();
         List<String> unused = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         column.meanings().forEach((code, meanings) -> {
             List<RawFeature> features = CodeColumn.with(column.name(), code, cells.features());
             Optional<Meaning> meaning = meanings.size() > 1
-                    ? asked(column, code, meanings, features)
+                    ? answers.computeIfAbsent(base(code), base -> asked(column, base, meanings))
                     : meanings.stream().findFirst();
-            if (meanings.isEmpty()) {
-                unknown.add(code + " (" + features.size() + ")");
+            Optional<Meaning> otherwise =
+                    meanings.isEmpty() ? new LayerName(words, code).onlyMeaning() : Optional.empty();
+            // what is drawn otherwise than it has to be is told, not asked about
+            otherwise.ifPresent(drawn -> unused.add(code + ", " + drawn.spoken() + why(drawn, features)));
+            if (meanings.isEmpty() && otherwise.isEmpty()) {
+                unknown.add(code + " (" + (table.isSampled() ? "at least " : "") + features.size() + ")");
             }
             meaning.ifPresent(known -> {
                 Optional<Role> role = known.role().filter(each -> isUsable(each, features));
@@ -61,21 +69,34 @@ final class CodePlacer {
                         && !ColumnFinder.candidates(Attribute.SEQUENCE, cells.columns())
                                 .isEmpty());
         return form.isPresent()
-                && (Drawn.fits(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
+                && (Drawn.canBe(role, form.get()) || (role == Role.UTILITY && form.get() == Role.Form.POINT && isLine));
     }
 
-    private static String why(Meaning meaning, List<RawFeature> features) {
+    private String why(Meaning meaning, List<RawFeature> features) {
         return meaning.role()
-                .map(role -> " (" + Drawn.counted(features) + "; wanted "
+                .map(role -> " (" + Drawn.counted(table, features) + "; wanted "
                         + role.form().spoken() + ")")
                 .orElse("");
     }
 
-    private Optional<Meaning> asked(CodeColumn column, String code, List<Meaning> meanings, List<RawFeature> features) {
+    /** A code without the size that stands with it. */
+    private static String base(String code) {
+        return SizedCode.of(code).map(SizedCode::code).orElse(code);
+    }
+
+    /** What a code stands for, whatever size stands with it. */
+    private Optional<Meaning> asked(CodeColumn column, String base, List<Meaning> meanings) {
+        List<String> codes = column.meanings().keySet().stream()
+                .filter(code -> base(code).equals(base) && meanings.equals(column.meanings().get(code)))
+                .toList();
+        String code = codes.size() == 1 ? codes.get(0) : base;
+        List<RawFeature> features = codes.stream()
+                .flatMap(each -> CodeColumn.with(column.name(), each, cells.features()).stream())
+                .toList();
         List<String> choices = meanings.stream()
                 .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
                 .toList();
-        String asks = "what does the code " + code + " stand for (" + Drawn.counted(features) + " in " + table.source()
+        String asks = "what does the code " + code + " stand for (" + Drawn.counted(table, features) + " in " + table.source()
                 + ")?";
         Optional<String> answer = ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
         if (answer.isEmpty()) {
@@ -84,24 +105,25 @@ final class CodePlacer {
                             + ". If it is one of these layers, take it in below or add it to the layer's where; then"
                             + " take this line away",
                     meanings.stream()
-                            .flatMap(meaning -> meaning.role().stream())
-                            .map(role -> role.word() + ": {file: " + SiteYaml.text(table.file())
-                                    + table.table()
-                                            .map(name -> ", table: " + SiteYaml.text(name))
-                                            .orElse("")
-                                    + ", where: " + SiteYaml.text(CodeColumn.where(column.name(), List.of(code)))
-                                    + "}")
+                            .filter(meaning -> meaning.role().isPresent())
+                            .map(meaning -> offered(meaning, CodeColumn.where(column.name(), codes)))
                             .toList());
         }
         return answer.map(said -> meanings.get(choices.indexOf(said)));
     }
 
+    /** A line that takes some features in as what they may stand for. */
+    private String offered(Meaning meaning, String where) {
+        Role role = meaning.role().orElseThrow();
+        String all = meaning.kind()
+                .map(kind -> ", all: {" + Meaning.attribute(role).name() + ": " + kind + "}")
+                .orElse("");
+        String of = table.table().map(name -> ", table: " + SiteYaml.text(name)).orElse("");
+        return role.word() + ": {file: " + SiteYaml.text(table.file()) + of + ", where: " + SiteYaml.text(where) + all
+                + "}";
+    }
+
     private void tell(CodeColumn column, List<String> unused, List<String> unknown) {
-        column.meanings().keySet().stream()
-                .filter(code -> code.matches(".*\\s\\d.*") && !unknown.contains(code))
-                .findFirst()
-                .ifPresent(code -> ledger.tell(table.source() + ": sizes behind codes, as in " + code
-                        + ", are not read; give them in a column"));
         if (!unused.isEmpty()) {
             ledger.tell(table.source() + ", not used: " + String.join("; ", unused));
         }

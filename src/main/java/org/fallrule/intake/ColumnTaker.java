@@ -56,13 +56,23 @@ final class ColumnTaker {
                 .filter(attribute -> !settled.contains(attribute))
                 .toList();
         for (Attribute<?> attribute : wanted) {
-            byKnownName(attribute, ColumnFinder.candidates(attribute, cells.columns()));
+            byKnownName(attribute, known(attribute));
         }
         for (Attribute<?> attribute : wanted) {
             if (!taken.containsKey(attribute) && fields.stream().noneMatch(line -> isOf(line, attribute))) {
                 byOtherName(attribute);
             }
         }
+    }
+
+    private List<Column> known(Attribute<?> attribute) {
+        List<Column> whole = ColumnFinder.candidates(attribute, cells.columns());
+        return whole.isEmpty() && attribute != Attribute.ID
+                ? ColumnFinder.candidates(
+                        attribute,
+                        CutNames.with(attribute.columns(), cells.columns(), words.askedColumns(attribute)),
+                        cells.columns())
+                : whole;
     }
 
     private static boolean isOf(Statement line, Attribute<?> attribute) {
@@ -122,7 +132,8 @@ final class ColumnTaker {
     private List<Column> free(Attribute<?> attribute, List<String> names) {
         boolean isWord =
                 attribute == Attribute.KIND || attribute == Attribute.ACCESS || attribute == Attribute.GROUND_COVER;
-        return usable(attribute, ColumnFinder.candidates(attribute, names, cells.columns())).stream()
+        List<String> cut = CutNames.with(names, cells.columns(), words.askedColumns(attribute));
+        return usable(attribute, ColumnFinder.candidates(attribute, cut, cells.columns())).stream()
                 .filter(column -> answered.contains(column.name())
                         || taken.values().stream()
                                 .noneMatch(other -> other.name().equals(column.name())))

@@ -9,6 +9,7 @@ import org.fallrule.document.Fault;
  *
  * @param site the site's name
  * @param profile the profile of layers that it builds on
+ * @param profileOpen what that profile leaves open
  * @param crs the system of layers that do not say theirs, where it is wanted
  * @param datum the vertical datum
  * @param units the units of numbers that have none
@@ -24,6 +25,7 @@ import org.fallrule.document.Fault;
 public record Draft(
         String site,
         Optional<String> profile,
+        List<Fault> profileOpen,
         Optional<Statement> crs,
         Statement datum,
         List<Statement> units,

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fallrule.reader.LooseLayers;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
@@ -29,6 +30,11 @@ final class Drawn {
         return role.form() == Role.Form.ANY || role.form() == form;
     }
 
+    /** Whether features of a form can be made into a role: a lot may be drawn as the lines around it. */
+    static boolean canBe(Role role, Role.Form form) {
+        return fits(role, form) || (role == Role.LOT && form == Role.Form.LINE);
+    }
+
     private static Optional<Role.Form> form(Geometry geometry) {
         if (geometry instanceof Puntal) {
             return Optional.of(Role.Form.POINT);
@@ -47,10 +53,12 @@ final class Drawn {
                 .anyMatch(geometry -> Double.isFinite(geometry.getCoordinate().getZ()));
     }
 
-    /** {@code 12 points}. */
-    static String counted(List<RawFeature> features) {
+    /** {@code 12 points}, of a table of which not every feature was kept {@code at least 12 points}. */
+    static String counted(LooseLayers.Table table, List<RawFeature> features) {
         String form = as(features).map(Role.Form::spoken).orElse("features");
-        int count = features.size();
-        return count + " " + (count == 1 ? form.substring(0, form.length() - 1) : form);
+        boolean isAll = features.size() == table.raw().features().size();
+        long count = isAll ? table.count() : features.size();
+        return (isAll || !table.isSampled() ? "" : "at least ") + count + " "
+                + (count == 1 ? form.substring(0, form.length() - 1) : form);
     }
 }

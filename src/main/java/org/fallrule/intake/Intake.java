@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -56,6 +57,7 @@ public final class Intake {
         return new Draft(
                 site,
                 profile,
+                known.questions(),
                 crs,
                 datum,
                 units,
@@ -77,12 +79,13 @@ public final class Intake {
         TablePlacer placer = new TablePlacer(words, ledger);
         for (LooseLayers.Table table : loose.tables()) {
             tellPeople(table);
+            tellSampled(table);
             table.placedAs()
                     .forEach(role -> layers.add(DraftLayer.plain(
                             role,
                             table.file(),
                             table.table(),
-                            Drawn.counted(table.placedAs(role)),
+                            Drawn.counted(table, table.placedAs(role)),
                             Sureness.CERTAIN,
                             "as the profile says")));
             if (table.placedAs().isEmpty() || !table.unplaced().isEmpty()) {
@@ -102,7 +105,7 @@ public final class Intake {
 
     private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {
         if (others != null) {
-            others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.features())
+            others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.table(), other.features())
                     + " taken for " + taken.role().spoken() + " " + other.because()
                     + ", is left out: the profile takes "
                     + taken.source()));
@@ -117,6 +120,18 @@ public final class Intake {
                             ? "a column that may name people was"
                             : columns + " columns that may name people were")
                     + " not looked into");
+        }
+    }
+
+    private void tellSampled(LooseLayers.Table table) {
+        if (table.isSampled()) {
+            ledger.tell(String.format(
+                    Locale.ROOT,
+                    "%s: of its %,d features %,d were looked at closely, the first and each that has a value or a way of"
+                            + " writing that those before it had not",
+                    table.source(),
+                    table.count(),
+                    table.raw().features().size()));
         }
     }
 

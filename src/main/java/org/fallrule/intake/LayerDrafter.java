@@ -53,6 +53,8 @@ final class LayerDrafter {
         });
         heights();
         List<Statement> fields = new ArrayList<>(columns.fields());
+        placed.codes().ifPresent(codes -> sizes(codes, settled, fields));
+        fields.addAll(whatTheProfileLeavesOpen());
         if (role == Role.LOT
                 && !settled.contains(Attribute.OWN)
                 && !columns.taken().containsKey(Attribute.OWN)) {
@@ -62,7 +64,7 @@ final class LayerDrafter {
                 role,
                 placed.table().file(),
                 placed.table().table(),
-                Drawn.counted(placed.features()),
+                Drawn.counted(placed.table(), placed.features()),
                 where(),
                 fields,
                 units,
@@ -70,6 +72,23 @@ final class LayerDrafter {
                 all(),
                 placed.sureness(),
                 placed.because());
+    }
+
+    private void sizes(String codes, Set<Attribute<?>> settled, List<Statement> fields) {
+        Set<Attribute<?>> told = new LinkedHashSet<>(settled);
+        told.addAll(columns.taken().keySet());
+        new CodeSizes(ledger, placed, codes, told, known.units(role)).add(fields, said);
+    }
+
+    /** A column of the attribute's own name needs no line, unless the profile says that none is known. */
+    private List<Statement> whatTheProfileLeavesOpen() {
+        return known.openColumns(role).stream()
+                .filter(attribute -> columns.taken().containsKey(attribute))
+                .filter(attribute -> columns.fields().stream()
+                        .noneMatch(line -> line.key().equals(attribute.name())))
+                .map(attribute -> Statement.certain(
+                        attribute.name(), columns.taken().get(attribute).name()))
+                .toList();
     }
 
     /** The kind, where the codes that the layer was told by say it too; where no column does, that is asked. */
@@ -160,7 +179,7 @@ final class LayerDrafter {
         }
         String source = placed.table().source();
         String asks = "what kind of " + role.spoken() + " are those in " + source + " ("
-                + Drawn.counted(placed.features()) + ")?";
+                + Drawn.counted(placed.table(), placed.features()) + ")?";
         return List.of(ledger.ask(Question.choice("kind." + source, asks, kinds))
                 .map(answer -> Statement.certain(key, answer))
                 .orElseGet(() -> Statement.open(key, String.join(", ", kinds) + "?")));

@@ -37,7 +37,7 @@ final class OwnLot {
                 : List.copyOf(columns.cells().counts(id.name()).keySet());
         if (id == null || ids.size() != placed.features().size() || ids.size() > MOST) {
             ledger.leaveOpen(
-                    "which of the " + placed.features().size() + " lots in "
+                    "which of the lots (" + Drawn.counted(placed.table(), placed.features()) + ") in "
                             + placed.table().source()
                             + " is the plan's own? Keep only it and its neighbours in the file, and mark it in a column"
                             + " own; then take this line away",

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.reader.ColumnFinder;
 import org.fallrule.reader.LooseLayers;
 import org.fallrule.reader.layer.RawFeature;
@@ -31,20 +32,33 @@ final class TablePlacer {
             ledger.tell(table.source() + " has no feature with geometry and is left out");
             return List.of();
         }
-        LayerName name = LayerName.of(words, table);
+        LayerName name = LayerName.of(words, table, form.get());
         Optional<Role> exact = Arrays.stream(Role.values())
                 .filter(role -> name.is(role) && Drawn.fits(role, form.get()))
                 .findFirst();
+        List<Meaning> byName = name.meanings(form.get());
+        Cells cells = Cells.of(features, table.raw().columns());
+        Optional<CodeColumn> colors =
+                isOfUtilities(exact, byName) ? CodeColumn.ofColors(cells, words) : Optional.empty();
+        if (colors.isPresent()) {
+            return new CodePlacer(words, ledger, table, cells).place(colors.get());
+        }
         if (exact.isPresent()) {
             Meaning meaning = Meaning.of(exact.get().word());
             return List.of(Placement.whole(table, meaning, features, Sureness.CERTAIN, "named for it"));
         }
-        List<Meaning> byName = name.meanings(form.get());
-        Cells cells = Cells.of(features, table.raw().columns());
         Optional<CodeColumn> codes = CodeColumn.of(cells, words).filter(column -> tellsMore(column, byName));
         return codes.isPresent()
-                ? new CodePlacer(ledger, table, cells).place(codes.get())
+                ? new CodePlacer(words, ledger, table, cells).place(codes.get())
                 : byNameAndColumns(table, features, form.get(), byName).stream().toList();
+    }
+
+    /** Whether a layer is of utilities by its name, of which kind it leaves open. */
+    private static boolean isOfUtilities(Optional<Role> exact, List<Meaning> byName) {
+        return exact.equals(Optional.of(Role.UTILITY))
+                || (byName.size() == 1
+                        && byName.get(0).is(Role.UTILITY)
+                        && byName.get(0).kind().isEmpty());
     }
 
     /** Whether codes say more than a name that stands for one role; what they say has to bear the name out. */
@@ -83,7 +97,7 @@ final class TablePlacer {
     }
 
     /** The one whose attributes the columns tell most of, if they tell two or more and of no other as many. */
-    private static Optional<Meaning> best(LooseLayers.Table table, List<Meaning> candidates) {
+    private Optional<Meaning> best(LooseLayers.Table table, List<Meaning> candidates) {
         Map<Meaning, Long> told = new LinkedHashMap<>();
         candidates.forEach(
                 meaning -> told.put(meaning, attributes(table, meaning.role().orElseThrow())));
@@ -95,20 +109,26 @@ final class TablePlacer {
         return most >= 2 && best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
     }
 
-    private static long attributes(LooseLayers.Table table, Role role) {
+    private long attributes(LooseLayers.Table table, Role role) {
         return Attribute.of(role).stream()
                 .filter(attribute -> attribute != Attribute.ID)
-                .filter(attribute -> !ColumnFinder.candidates(
-                                attribute, table.raw().columns())
-                        .isEmpty())
+                .filter(attribute -> isTold(attribute, table.raw().columns()))
                 .count();
+    }
+
+    private boolean isTold(Attribute<?> attribute, Set<String> columns) {
+        List<String> names = new ArrayList<>(List.of(attribute.name()));
+        names.addAll(attribute.columns());
+        names.addAll(words.columns(attribute));
+        return !ColumnFinder.candidates(attribute, CutNames.with(names, columns, List.of()), columns)
+                .isEmpty();
     }
 
     private Optional<Placement> asked(LooseLayers.Table table, List<RawFeature> features, List<Meaning> candidates) {
         List<String> choices = new ArrayList<>(
                 candidates.stream().map(Meaning::spoken).distinct().toList());
         choices.add(NOTHING);
-        String asks = "what is " + table.source() + " (" + Drawn.counted(features) + ")?";
+        String asks = "what is " + table.source() + " (" + Drawn.counted(table, features) + ")?";
         Optional<String> answer = ledger.ask(Question.choice("role." + table.source(), asks, choices));
         if (answer.isEmpty()) {
             ledger.leaveOpen(

@@ -6,11 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.document.Node;
 import org.fallrule.document.Yaml;
 import org.fallrule.site.Attribute;
@@ -21,12 +23,19 @@ final class TradeWords {
 
     private final Map<String, List<Meaning>> layers;
     private final Map<String, List<Meaning>> codes;
+    private final Map<String, List<Meaning>> colors;
+    private final Set<String> colorColumns = new HashSet<>();
     private final Node.Mapping columns;
     private final Map<String, Map<String, String>> values = new HashMap<>();
 
     private TradeWords(Node.Mapping file) {
         layers = meanings(mapping(file, "layers"));
         codes = meanings(mapping(file, "codes"));
+        Node.Mapping ofColors = mapping(file, "colors");
+        colors = meanings(mapping(ofColors, "meanings"));
+        ((Node.Sequence) ofColors.get("columns").orElseThrow())
+                .items()
+                .forEach(name -> colorColumns.add(text(name)));
         columns = mapping(file, "columns");
         mapping(file, "values").entries().forEach((attribute, words) -> {
             Map<String, String> known = new HashMap<>();
@@ -74,12 +83,25 @@ final class TradeWords {
         return layers.getOrDefault(plain(word), List.of());
     }
 
-    /** What a code may stand for. A size behind it, as in {@code TREE 24}, does not matter. */
+    /** What a code may stand for. A size with it, as in {@code TREE 24"}, does not matter. */
     List<Meaning> code(String code) {
         List<Meaning> whole = codes.getOrDefault(plain(code), List.of());
-        String[] parts = code.strip().split("\\s+", 2);
-        boolean sized = parts.length == 2 && Character.isDigit(parts[1].charAt(0));
-        return whole.isEmpty() && sized ? codes.getOrDefault(plain(parts[0]), List.of()) : whole;
+        return whole.isEmpty() ? SizedCode.of(code).map(this::code).orElse(List.of()) : whole;
+    }
+
+    private List<Meaning> code(SizedCode sized) {
+        List<Meaning> whole = codes.getOrDefault(plain(sized.code()), List.of());
+        return whole.isEmpty() ? codes.getOrDefault(plain(sized.firstWord()), List.of()) : whole;
+    }
+
+    /** Whether a column may hold the colors that utilities are marked in. */
+    boolean isOfColors(String column) {
+        return colorColumns.contains(plain(column));
+    }
+
+    /** What is marked in a color. */
+    List<Meaning> color(String color) {
+        return colors.getOrDefault(plain(color), List.of());
     }
 
     /** More names that a column of an attribute goes by, likeliest first. */

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Node;
 import org.fallrule.measure.Unit;
@@ -14,6 +16,9 @@ import org.fallrule.site.Attribute;
 
 /** Finds the column that holds an attribute: the one that site.yaml names, or one whose name is known to mean it. */
 public final class ColumnFinder {
+    /** Letters of a unit's name, which is no sign: foot, inch. */
+    private static final int SHORTEST_NAME = 4;
+
     private final LayerSpec spec;
     private final Set<String> columns;
     private final List<Fault> faults;
@@ -118,7 +123,7 @@ public final class ColumnFinder {
                 found.add(new Column(column, Optional.empty()));
             } else if (name.startsWith(wanted)) {
                 Optional<Unit> unit = suffix(attribute, column, words);
-                if (unit.isPresent() && name.equals(wanted + plain(unit.get().symbol()))) {
+                if (unit.isPresent() && signs(unit.get()).anyMatch(sign -> name.equals(wanted + plain(sign)))) {
                     found.add(new Column(column, unit));
                 }
             }
@@ -139,16 +144,25 @@ public final class ColumnFinder {
                 .dimension()
                 .flatMap(dimension -> Arrays.stream(Unit.values())
                         .filter(unit -> unit.dimension() == dimension)
-                        .filter(unit -> isSuffix(attribute, name, plain(unit.symbol()), words))
-                        .max(Comparator.comparing((Unit unit) -> standsApart(column, unit))
-                                .thenComparing(unit -> unit.symbol().length())));
+                        .flatMap(unit -> signs(unit).map(sign -> Map.entry(sign, unit)))
+                        .filter(ending -> isSuffix(attribute, name, plain(ending.getKey()), words))
+                        .max(Comparator.comparing((Map.Entry<String, Unit> ending) -> standsApart(column, ending.getKey()))
+                                .thenComparing(ending -> ending.getKey().length()))
+                        .map(Map.Entry::getValue));
     }
 
-    private static boolean standsApart(String column, Unit unit) {
-        int before = column.length() - unit.symbol().length() - 1;
+    /** What a unit goes by at the end of a name: its sign, or its name as in DEPTH_FEET. */
+    private static Stream<String> signs(Unit unit) {
+        return Stream.concat(
+                Stream.of(unit.symbol()),
+                unit.words().stream().filter(word -> word.matches("[a-z]{" + SHORTEST_NAME + ",}")));
+    }
+
+    private static boolean standsApart(String column, String sign) {
+        int before = column.length() - sign.length() - 1;
         return before >= 0
                 && "_- ".indexOf(column.charAt(before)) >= 0
-                && column.substring(before + 1).equalsIgnoreCase(unit.symbol());
+                && column.substring(before + 1).equalsIgnoreCase(sign);
     }
 
     private static boolean isSuffix(Attribute<?> attribute, String plainName, String sign, List<String> words) {

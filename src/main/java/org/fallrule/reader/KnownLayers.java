@@ -17,14 +17,16 @@ import org.fallrule.site.Role;
 /** What a profile of layers settles beforehand, so that nobody has to be asked about it. */
 public final class KnownLayers {
     private final LayerProfile profile;
+    private final List<Fault> questions;
 
-    private KnownLayers(LayerProfile profile) {
+    private KnownLayers(LayerProfile profile, List<Fault> questions) {
         this.profile = profile;
+        this.questions = List.copyOf(questions);
     }
 
     /** Nothing is settled. */
     public static KnownLayers none() {
-        return new KnownLayers(LayerProfile.NONE);
+        return new KnownLayers(LayerProfile.NONE, List.of());
     }
 
     /**
@@ -41,7 +43,12 @@ public final class KnownLayers {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        return new KnownLayers(profile);
+        return new KnownLayers(profile, OpenQuestions.in(ProfileFile.path(folder, name, named.place()), name));
+    }
+
+    /** What the profile asks and nobody has answered, each with its line there. */
+    public List<Fault> questions() {
+        return questions;
     }
 
     /** What it says of a file, or of a table in it, by name, taking it for a role. */
@@ -60,10 +67,29 @@ public final class KnownLayers {
     public Set<Attribute<?>> columns(Role role) {
         Set<Attribute<?>> named = new LinkedHashSet<>();
         profile.entries().stream().filter(entry -> entry.role() == role).forEach(entry -> {
-            named.addAll(entry.spec().fields().keySet());
+            named.addAll(fields(entry, false));
             named.addAll(entry.spec().all().keySet());
         });
         return named;
+    }
+
+    /** The attributes of a role whose columns it leaves open, so that a site has to name them. */
+    public Set<Attribute<?>> openColumns(Role role) {
+        Set<Attribute<?>> open = new LinkedHashSet<>();
+        profile.entries().stream()
+                .filter(entry -> entry.role() == role)
+                .forEach(entry -> open.addAll(fields(entry, true)));
+        return open;
+    }
+
+    private static List<Attribute<?>> fields(LayerProfile.Entry entry, boolean open) {
+        List<Attribute<?>> fields = new ArrayList<>();
+        entry.spec().fields().forEach((attribute, column) -> {
+            if (column.blank() == open) {
+                fields.add(attribute);
+            }
+        });
+        return fields;
     }
 
     /** The quantities, by name, whose units it says for a role. */

@@ -82,6 +82,11 @@ enum LayerFormat {
         RawLayer readIt(Path file, LayerSpec spec) {
             return SurveyedPoints.read(file, spec.source());
         }
+
+        @Override
+        RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
+            return SurveyedPoints.stream(file, spec.source(), features);
+        }
     };
 
     private final String endings;

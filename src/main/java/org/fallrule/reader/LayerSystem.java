@@ -58,9 +58,9 @@ final class LayerSystem {
     }
 
     /** Whether a layer's file tells its system, by its own words or as degrees in GeoJSON. */
-    static boolean isTold(String file, RawLayer layer) {
+    static boolean isTold(String file, Optional<String> said, Envelope extent) {
         boolean isGeoJson = LayerFormat.of(file).equals(Optional.of(LayerFormat.GEOJSON));
-        return layer.crs().isPresent() || (isGeoJson && DEGREES.contains(extent(layer)));
+        return said.isPresent() || (isGeoJson && DEGREES.contains(extent));
     }
 
     /** The system that site.yaml names. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,7 +20,8 @@ import org.fallrule.reader.raster.RasterReader;
 import org.fallrule.site.Role;
 
 /**
- * Everything in a folder that could be a layer, whatever it may stand for, read as {@code check} would read it.
+ * Everything in a folder that could be a layer, whatever it may stand for, read as {@code check} would read it. Every file is read
+ * through once; of a large one not every feature is kept.
  *
  * @param tables the files and tables of features, in the order of their names
  * @param rasters the rasters
@@ -28,6 +30,11 @@ import org.fallrule.site.Role;
 public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> unreadable) {
     /** Files of a folder that are looked at; a site has a few dozen. */
     private static final int MOST_FILES = 500;
+    /** Features that are kept of each table, and how many once there are many. */
+    private static final int WHOLE = 10_000;
+
+    private static final int WHOLE_OF_MANY = 1_000;
+    private static final int MANY = 200_000;
 
     public LooseLayers {
         tables = List.copyOf(tables);
@@ -40,12 +47,25 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
      *
      * @param file its path from the folder
      * @param table the table, where the file holds several
-     * @param raw what it holds
+     * @param only the name of the only table of a file that may hold several
+     * @param raw what it holds: every feature, or of many those that show what there is
+     * @param count how many features it holds
      * @param hasSystem whether the file tells its coordinate reference system
      * @param placed what a profile takes it for
      */
     public record Table(
-            String file, Optional<String> table, RawLayer raw, boolean hasSystem, List<LayerProfile.Entry> placed) {
+            String file,
+            Optional<String> table,
+            Optional<String> only,
+            RawLayer raw,
+            long count,
+            boolean hasSystem,
+            List<LayerProfile.Entry> placed) {
+
+        /** Whether not every feature was kept. */
+        public boolean isSampled() {
+            return count > raw.features().size();
+        }
 
         /** The file, and the table where the file holds several. */
         public String source() {
@@ -101,6 +121,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
                     rasters.add(raster(folder, file));
                 } else if (LayerFormat.of(file).isPresent()) {
                     tables(folder, file, profile, tables, unreadable);
+                } else {
+                    OtherFiles.told(folder, file).ifPresent(unreadable::add);
                 }
             } catch (UnusableInput e) {
                 e.faults().stream().limit(1).forEach(unreadable::add);
@@ -114,15 +136,18 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return all.filter(Files::isRegularFile)
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
-                    .filter(name ->
-                            LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent())
-                    .sorted()
+                    .sorted(Comparator.comparing((String name) -> !isLayer(name)).thenComparing(name -> name))
                     .limit(MOST_FILES)
                     .toList();
         } catch (IOException | java.io.UncheckedIOException e) {
             throw new UnusableInput(
                     Place.of(folder.toString()), "cannot be listed (" + e.getMessage() + "); make the folder readable");
         }
+    }
+
+    /** Whether it may be one by its ending; those come first. */
+    private static boolean isLayer(String name) {
+        return LayerFiles.isRaster(name) || LayerFormat.of(name).isPresent();
     }
 
     private static Raster raster(Path folder, String file) {
@@ -137,20 +162,32 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
         LayerSpec whole = LayerSpec.plain(Role.GROUND, file, Place.of(file));
         List<String> names = LayerFormat.of(file).orElseThrow().tables(files.path(whole), file);
         if (names.size() < 2) {
-            tables.add(table(files.layer(whole), file, Optional.empty(), profile));
+            tables.add(table(files, whole, names.stream().findFirst(), profile, tables));
             return;
         }
         for (String name : names) {
             try {
                 LayerSpec spec = whole.of(new Node.Scalar(Place.of(file), name, false));
-                tables.add(table(files.layer(spec), file, Optional.of(name), profile));
+                tables.add(table(files, spec, Optional.empty(), profile, tables));
             } catch (UnusableInput e) {
                 e.faults().stream().limit(1).forEach(unreadable::add);
             }
         }
     }
 
-    private static Table table(RawLayer raw, String file, Optional<String> table, KnownLayers profile) {
-        return new Table(file, table, raw, LayerSystem.isTold(file, raw), profile.of(file, table));
+    private static Table table(
+            LayerFiles files, LayerSpec spec, Optional<String> only, KnownLayers profile, List<Table> before) {
+        long kept = before.stream().mapToLong(table -> table.raw().features().size()).sum();
+        LayerSample sample = new LayerSample(kept < MANY ? WHOLE : WHOLE_OF_MANY);
+        RawLayer raw = files.stream(spec, sample::take);
+        Optional<String> table = spec.table().map(Node.Scalar::text);
+        return new Table(
+                spec.file(),
+                table,
+                only,
+                raw.with(sample.kept()),
+                sample.count(),
+                LayerSystem.isTold(spec.file(), raw.crs(), sample.extent()),
+                profile.of(spec.file(), table));
     }
 }

@@ -11,11 +11,11 @@ import org.fallrule.document.Place;
 import org.fallrule.document.Yaml;
 
 /**
- * What site.yaml asks and nobody has answered: lines that carry {@value #MARK}. A mark behind a key is answered by the value
+ * What site.yaml or a profile of layers asks and nobody has answered: lines that carry {@value #MARK}. A mark behind a key is answered by the value
  * that is put there; a mark on a line of its own stands until the line is taken away.
  */
 public final class OpenQuestions {
-    /** What a question in site.yaml begins with. */
+    /** What a question in such a file begins with. */
     public static final String MARK = "# ask:";
 
     private static final Pattern ASKED = Pattern.compile("^(|.*\\s)" + MARK + "(.*)$");

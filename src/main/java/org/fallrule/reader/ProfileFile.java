@@ -48,18 +48,34 @@ public final class ProfileFile {
 
     /** The profile that the site.yaml of a folder names, if one may be read there. */
     public static Optional<Path> of(Path folder) {
-        Path said = folder.resolve("site.yaml");
-        if (!Files.isRegularFile(said)) {
-            return Optional.empty();
-        }
         try {
-            return Yaml.read(said, "site.yaml")
-                    .get(KEY)
-                    .filter(Node.Scalar.class::isInstance)
-                    .map(named -> path(folder, ((Node.Scalar) named).text(), named.place()));
+            return named(folder).map(named -> path(folder, named.text(), named.place()));
         } catch (UnusableInput e) {
             return Optional.empty();
         }
+    }
+
+    /** What the profile that the site.yaml of a folder names leaves open, each with its line there. */
+    static List<Fault> questions(Path folder) {
+        try {
+            return named(folder)
+                    .map(named -> OpenQuestions.in(path(folder, named.text(), named.place()), named.text()))
+                    .orElse(List.of());
+        } catch (UnusableInput e) {
+            // whoever reads the profile says what is wrong with it
+            return List.of();
+        }
+    }
+
+    private static Optional<Node.Scalar> named(Path folder) {
+        Path said = folder.resolve("site.yaml");
+        return Files.isRegularFile(said)
+                ? Yaml.read(said, "site.yaml")
+                        .get(KEY)
+                        .filter(Node.Scalar.class::isInstance)
+                        .map(Node.Scalar.class::cast)
+                        .filter(named -> !named.text().isBlank())
+                : Optional.empty();
     }
 
     /**

@@ -72,9 +72,12 @@ final class SiteFolder {
         return written.with(specs);
     }
 
-    /** What site.yaml asks and nobody has answered. */
+    /** What site.yaml and the profile that it names ask and nobody has answered. */
     List<Fault> questions() {
-        return siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of());
+        List<Fault> open =
+                new ArrayList<>(siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
+        open.addAll(ProfileFile.questions(folder));
+        return open;
     }
 
     private Optional<Path> siteYaml() {

@@ -39,13 +39,18 @@ public final class SiteSchema {
                 "title", "What a site folder of Fallrule holds",
                 "description", "Written by the build from the roles and attributes; not to be edited.");
         schema.putAll(closed(properties, List.of()));
+        schema.put("$defs", definitions());
+        return JsonWriter.write(schema);
+    }
+
+    /** What a schema with {@link #layers} in it points at. */
+    static Map<String, Object> definitions() {
         Map<String, Object> definitions = object("units", units());
         for (Role role : Role.values()) {
-            definitions.put(definition(role), layer(role));
+            definitions.put(definition(role), layer(role, text("the layer's file"), List.of("file")));
         }
         definitions.putAll(SchemaTerms.quantities());
-        schema.put("$defs", definitions);
-        return JsonWriter.write(schema);
+        return definitions;
     }
 
     static Map<String, Object> roles() {
@@ -81,7 +86,8 @@ public final class SiteSchema {
         return closed(layers, List.of());
     }
 
-    private static Map<String, Object> layer(Role role) {
+    /** What there is to say of a layer. */
+    static Map<String, Object> layer(Role role, Map<String, Object> file, List<String> required) {
         Map<String, Object> fields = new LinkedHashMap<>();
         Map<String, Object> values = new LinkedHashMap<>();
         Map<String, Object> all = new LinkedHashMap<>();
@@ -91,7 +97,7 @@ public final class SiteSchema {
             all.put(attribute.name(), text("what holds for every feature that says nothing else"));
         }
         Map<String, Object> properties = object(
-                "file", text("the layer's file"),
+                "file", file,
                 "table", text("the table of a file that holds several"),
                 "crs", text("its coordinate reference system, where the file does not say"),
                 "datum", text("the vertical datum of its heights, where the file does not say"),
@@ -103,7 +109,7 @@ public final class SiteSchema {
         if (Attribute.of(role).contains(Attribute.ELEVATION)) {
             properties.put("unit", words(SchemaTerms.units(Dimension.ELEVATION)));
         }
-        return closed(properties, List.of("file"));
+        return closed(properties, required);
     }
 
     /** A file, what there is to say of it, or several such. */

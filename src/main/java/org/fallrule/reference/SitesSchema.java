@@ -31,9 +31,7 @@ public final class SitesSchema {
                 "title", "What the sites in one folder share",
                 "description", "Written by the build from the roles and attributes; not to be edited.");
         schema.putAll(closed(properties, List.of()));
-        Map<String, Object> definitions = object("units", SiteSchema.units());
-        definitions.putAll(SchemaTerms.quantities());
-        schema.put("$defs", definitions);
+        schema.put("$defs", SiteSchema.definitions());
         return JsonWriter.write(schema);
     }
 }

@@ -42,8 +42,10 @@ public final class Attribute<T> {
             "type",
             "subtype",
             "structtype",
+            "structuretype",
             "inlettype",
             "utiltype",
+            "utilitytype",
             "utility",
             "category");
 

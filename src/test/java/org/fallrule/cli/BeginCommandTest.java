@@ -122,6 +122,41 @@ class BeginCommandTest {
                 .isEqualTo(2);
     }
 
+    /** What a firm has not yet said of its columns is asked of each site, and told with its line by both commands. */
+    @Test
+    void whatAProfileLeavesOpenIsNotPassedOver() throws IOException {
+        Files.writeString(place.resolve("office.yaml"), """
+                units: {elevation: ft}
+                # ask: which collector writes the column GRADE?
+                layers:
+                  pipe:
+                    fields:
+                      diameter:  # ask: which of the two?
+                    units:
+                      diameter:  # ask: in or mm?
+                """);
+        SiteOnDisk site = SiteOnDisk.in(place, "x")
+                .layer(
+                        "pipe.geojson",
+                        feature("'id': 'P', 'diameter': 4", "LineString", "[[-76.05, 35.3], [-76.0499, 35.3]]"));
+
+        Ran begun = Ran.command("begin", "--profile", place.resolve("office.yaml"), site.path());
+
+        assertThat(begun.out())
+                .contains("certain: diameter is diameter", "unit of diameter: m, cm, mm, ft, ft_us, in?")
+                .contains("""
+                        Open in the profile, each a line with "ask:" there:
+                        - ../office.yaml:2: is open: which collector writes the column GRADE?
+                        - ../office.yaml:6: diameter: is open: which of the two?
+                        - ../office.yaml:8: diameter: is open: in or mm?
+                        """);
+        String drafted = Files.readString(site.path("site.yaml"));
+        Files.writeString(site.path("site.yaml"), drafted.replaceFirst("(?m)^  diameter: .*$", "  diameter: in"));
+        assertThat(Ran.check("--county", "larkmoor", site.path()).out())
+                .contains("../office.yaml:2: is open: which collector", "../office.yaml:8: diameter: is open: in or mm?")
+                .doesNotContain("the numbers have no unit");
+    }
+
     @Test
     void namesThatSteerATerminalAreShownPlainly() {
         SiteOnDisk site = SiteOnDisk.in(place, "x")

@@ -134,6 +134,263 @@ class IntakeTest {
         assertThat(draft.open()).anySatisfy(open -> assertThat(open.question()).contains("O'HARA (1)"));
     }
 
+    private List<String> sizes(Draft draft, Role role, String attribute) {
+        return draft.layers().stream()
+                .filter(layer -> layer.role() == role)
+                .flatMap(layer -> layer.values().getOrDefault(attribute, List.of()).stream())
+                .map(line -> line.key() + " = " + line.value() + (line.isOpen() ? "?" : ""))
+                .toList();
+    }
+
+    private SiteOnDisk shots(String... codes) {
+        StringBuilder csv = new StringBuilder("no,latitude,longitude,elev,code\n");
+        for (int i = 0; i < 2 * codes.length; i++) {
+            csv.append(i).append(",35.3000").append(i).append(",-76.05,5,");
+            csv.append(codes[i % codes.length]).append('\n');
+        }
+        return folder.with("shots.csv", csv.toString());
+    }
+
+    /** Trailing sizes as a training page of surveyors shows them; the other forms are common practice without a source. */
+    @Test
+    void aSizeThatStandsWithACodeBecomesTheAttribute() {
+        shots("GS", "TREE 24\"", "TREE18in", "30\" OAK", "TREE 600mm", "TREE", "WV 2\"", "MH-48", "DS4");
+
+        Draft draft = draft(Map.of("units.elevation", "ft"));
+
+        assertThat(sizes(draft, Role.TREE, "trunk_diameter"))
+                .containsExactly(
+                        "TREE 24\" = 24 in", "TREE18in = 18 in", "30\" OAK = 30 in", "TREE 600mm = 600 mm", "TREE = ");
+        assertThat(asked).doesNotContain("size.shots.csv.tree");
+        assertThat(draft.told())
+                .contains(
+                        "shots.csv, not used: WV 2\", water valve; MH-48, manhole",
+                        "shots.csv: what stands with codes, as in DS4, is not used as a size of the layer inlet");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.TREE))
+                .extracting(tree -> tree.get(org.fallrule.site.Attribute.TRUNK_DIAMETER)
+                        .map(size -> Math.round(size.metres() * 1000))
+                        .orElse(0L))
+                .containsExactly(610L, 457L, 762L, 600L, 0L, 610L, 457L, 762L, 600L, 0L);
+    }
+
+    /** A number alone may be inches, centimetres or the number of the tree. */
+    @Test
+    void aNumberWithoutAUnitIsAskedAbout() {
+        shots("GS", "TREE 24", "TREE-18");
+
+        Draft open = draft();
+        assertThat(asked).contains("size.shots.csv.tree");
+        assertThat(open.layers().get(0).fields())
+                .anySatisfy(line -> assertThat(line.key() + line.isOpen()).isEqualTo("trunk_diametertrue"));
+        folder.with("site.yaml", open.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.TREE))
+                .hasSize(4)
+                .allMatch(tree ->
+                        tree.get(org.fallrule.site.Attribute.TRUNK_DIAMETER).isEmpty());
+
+        assertThat(sizes(draft(Map.of("size.shots.csv.tree", "cm")), Role.TREE, "trunk_diameter"))
+                .containsExactly("TREE 24 = 24 cm", "TREE-18 = 18 cm");
+        assertThat(sizes(draft(Map.of("size.shots.csv.tree", "no such size; not used")), Role.TREE, "trunk_diameter"))
+                .isEmpty();
+    }
+
+    @Test
+    void besideSizesWithUnitsANumberIsOpenByItself() {
+        shots("GS", "TREE 24\"", "TREE 18", "TREE 30'");
+
+        // feet with a tree are its height or its crown as well
+        assertThat(sizes(draft(), Role.TREE, "trunk_diameter"))
+                .containsExactly("TREE 24\" = 24 in", "TREE 18 = ?", "TREE 30' = ?");
+    }
+
+    /** The size of a basin is that of its box, its grate or its pipe; or the number is the basin's own. */
+    @Test
+    void theSizeOfABasinIsAskedAbout() {
+        shots("GS", "CB 12", "CB 12X18");
+
+        assertThat(sizes(draft(), Role.INLET, "box_length")).containsExactly("CB 12 = 12", "CB 12X18 = 12");
+        Draft answered = draft(Map.of("size.shots.csv.inlet", "in"));
+        assertThat(sizes(answered, Role.INLET, "box_length")).containsExactly("CB 12 = 12 in", "CB 12X18 = 12 in");
+        assertThat(sizes(answered, Role.INLET, "box_width")).containsExactly("CB 12 = 12 in", "CB 12X18 = 18 in");
+    }
+
+    @Test
+    void theSizeOfALineIsItsDiameter() {
+        folder.layer(
+                "cad.geojson",
+                feature("'LAYER': 'PIPE 4\\u0022'", "LineString", LINE),
+                feature("'LAYER': 'GAS 2\\u0022'", "LineString", LINE),
+                feature("'LAYER': 'GAS 1-1/4\\u0022'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(sizes(draft, Role.PIPE, "diameter")).containsExactly("PIPE 4\" = 4 in");
+        assertThat(sizes(draft, Role.UTILITY, "diameter"))
+                .containsExactly("GAS 2\" = 2 in", "GAS 1-1/4\" = 1 1/4 in");
+    }
+
+    /** One question for a code, whatever sizes stand with it. */
+    @Test
+    void aCodeWithTwoMeaningsIsAskedOnceForAllItsSizes() {
+        shots("GS", "CO 4", "CO 6");
+
+        Draft draft = draft(Map.of("code.shots.csv.CO", "cleanout"));
+
+        assertThat(asked).filteredOn(key -> key.startsWith("code.")).containsExactly("code.shots.csv.CO");
+        assertThat(draft.layers().get(0).where()).isEqualTo("code IN ('CO 4', 'CO 6')");
+    }
+
+    @Test
+    void theNumbersOfPointsAreNotCodes() {
+        folder.layer(
+                "export.geojson",
+                point("name", "'NAME': 'CB-1', 'STRUCTTYPE': 'CB'"),
+                point("name", "'NAME': 'CB-2', 'STRUCTTYPE': 'CB'"),
+                point("name", "'NAME': 'DS-1', 'STRUCTTYPE': 'DS'"),
+                point("name", "'NAME': 'DS-2', 'STRUCTTYPE': 'CO'"));
+
+        assertThat(draft(Map.of("code.export.geojson.CO", "cleanout")).layers())
+                .extracting(DraftLayer::where)
+                .containsExactly("STRUCTTYPE IN ('CB', 'DS')", "STRUCTTYPE IN ('CO')");
+        assertThat(asked).noneMatch(key -> key.startsWith("size."));
+    }
+
+    /** Not every feature of a large file is kept; a code that comes once, at its end, is seen all the same. */
+    @Test
+    void ofALargeFileWhatComesOnceIsSeen() {
+        StringBuilder csv = new StringBuilder("no,latitude,longitude,elev,code\n");
+        for (int i = 1; i <= 12_000; i++) {
+            csv.append(i).append(",35.3,-76.05,5.1,GS\n");
+        }
+        folder.with("shots.csv", csv.append("12001,35.3,-76.05,5.1,CB\n").toString());
+
+        Draft draft = draft();
+
+        assertThat(draft.layers())
+                .extracting(layer -> layer.role().word() + " " + layer.counted())
+                .containsExactly("inlet at least 1 point", "spot at least 10000 points");
+        assertThat(draft.told())
+                .contains("shots.csv: of its 12,001 features 10,001 were looked at closely, the first and each that has a"
+                        + " value or a way of writing that those before it had not");
+    }
+
+    @Test
+    void theColorsOfMarksTellTheKindsOfUtilities() {
+        folder.layer(
+                "marks.geojson",
+                feature("'Color': 'RED', 'ql': 'QL-B'", "LineString", LINE),
+                feature("'Color': 'Blue', 'ql': 'QLD'", "LineString", LINE),
+                feature("'Color': 'WHITE'", "LineString", LINE));
+
+        Draft draft = draft(Map.of("code.marks.geojson.Blue", "water_service utility"));
+
+        assertThat(sizes(draft, Role.UTILITY, "kind")).containsExactly("RED = electric", "Blue = water_service");
+        assertThat(sizes(draft, Role.UTILITY, "quality")).containsExactly("QL-B = B", "QLD = D");
+        assertThat(draft.told()).contains("marks.geojson, not used: WHITE, proposed excavation");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.UTILITY)).hasSize(2);
+    }
+
+    /** In a drawing a color is a color. */
+    @Test
+    void theColorsOfADrawingTellNothing() {
+        folder.layer(
+                "Entities.geojson",
+                feature("'Layer': 'V-UTIL-GAS', 'Color': 'RED'", "LineString", LINE),
+                feature("'Layer': 'V-UTIL-ELEC', 'Color': 'YELLOW'", "LineString", LINE));
+
+        assertThat(sizes(draft(), Role.UTILITY, "kind")).containsExactly("V-UTIL-GAS = gas", "V-UTIL-ELEC = electric");
+    }
+
+    /** A shapefile cuts names to ten letters (dBASE III). */
+    @Test
+    void namesThatAShapefileCutAreRead() {
+        folder.layer(
+                "STORM_GRAV.geojson",
+                feature(
+                        "'PIPE_DIAME': 4, 'PIPE_MATER': 'SDR35', 'UPSTREAM_I': 7.5, 'DOWNSTREAM': 7.1, 'LIFECYCLES': 'PROP'",
+                        "LineString",
+                        LINE),
+                feature("'PIPE_DIAME': 6, 'LIFECYCLES': 'PROP'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(taken(draft)).isEqualTo("pipe likely");
+        assertThat(draft.layers().get(0).fields())
+                .extracting(line -> line.key() + " " + line.value() + (line.isOpen() ? "?" : ""))
+                // inverts, or the names of structures
+                .containsExactly(
+                        "status LIFECYCLES",
+                        "diameter PIPE_DIAME",
+                        "material PIPE_MATER",
+                        "invert_up ?",
+                        "invert_down ?");
+    }
+
+    @Test
+    void aDrawingInOneLayerIsTakenApartAndWhatIsDrawnOtherwiseIsTold() {
+        folder.layer(
+                "Entities.geojson",
+                feature("'Layer': 'C-STRM-PIPE'", "LineString", LINE),
+                feature("'Layer': 'C-BLDG'", "LineString", LINE),
+                feature("'Layer': 'V-PROP-LINE'", "LineString", LINE),
+                feature("'Layer': 'LOT_LINES'", "LineString", LINE),
+                feature("'Layer': 'Defpoints'", "LineString", LINE),
+                feature("'Layer': '0'", "LineString", LINE));
+
+        Draft draft = draft();
+
+        assertThat(taken(draft)).isEqualTo("lot likely, pipe likely");
+        assertThat(draft.told())
+                .contains("Entities.geojson, not used: C-BLDG, building (1 line; wanted polygons); Defpoints, of the"
+                        + " drawing itself");
+        assertThat(asked).contains("code.Entities.geojson.V-PROP-LINE");
+        assertThat(draft.open()).anySatisfy(open -> assertThat(open.question()).contains("stand for? 0 (1)"));
+    }
+
+    /** As collectors write them: a byte-order mark, semicolons, decimal commas, Windows line ends, sizes with codes. */
+    @Test
+    void aTableOfACollectorIsRead() {
+        folder.with(
+                "job.csv",
+                "\uFEFFPoint;Longitude;Latitude;Elevation;Desc\r\n1;-76,05;35,3;103,20;GS\r\n2;-76,05;35,3;99,6;OUT\r\n"
+                        + "3;-76,05;35,3;103,9;TREE 24\"\r\n");
+
+        Draft draft = draft(Map.of("units.elevation", "ft"));
+
+        assertThat(taken(draft)).isEqualTo("outfall likely, tree likely, spot likely");
+        folder.with("site.yaml", draft.yaml());
+        assertThat(SiteReader.read(folder.path()).features(Role.SPOT).get(0)
+                        .get(org.fallrule.site.Attribute.ELEVATION)
+                        .orElseThrow()
+                        .metres())
+                .isEqualTo(103.20 * 0.3048);
+    }
+
+    @Test
+    void whatHoldsAPlanAndIsNotReadIsTold() {
+        folder.layer("pipe.geojson", feature("'id': 'P'", "LineString", LINE))
+                .with("points.txt", "1,759601.5,2132201.25,103.20,GS\n")
+                .with("plan.DXF", "0\nSECTION\n")
+                .with("readme.txt", "Nothing to see, 1, 2.")
+                .with("letter.pdf", "%PDF");
+
+        assertThat(draft().unreadable())
+                .extracting(fault -> fault.where().file())
+                .containsExactly("plan.DXF", "points.txt");
+    }
+
+    @Test
+    void aTableWithoutAFirstLineOfNamesIsToldWhatToWrite() {
+        folder.with("PNEZD.csv", "1,759601.5,2132201.25,103.20,GS\n");
+
+        assertThat(draft().unreadable())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.toString())
+                        .startsWith("PNEZD.csv:1: holds numbers where the columns' names are wanted; write a first line"));
+    }
+
     /** A point that is not on the ground must not become ground because its file is called topo. */
     @Test
     void codesThatAreNotKnownDoNotBecomeGround() {

@@ -44,6 +44,47 @@ class TradeWordsTest {
                 .isEqualTo(meanings);
     }
 
+    /** Uniform Color Code of the American Public Works Association, as one-call centers print it. */
+    @ParameterizedTest
+    @CsvSource({
+        "Red, electric utility",
+        "YELLOW, gas utility",
+        "orange, communication utility",
+        "BLUE, water_main utility|water_service utility",
+        "Purple, reclaimed utility|irrigation utility",
+        "GRN, sanitary utility|storm utility",
+        "Pink, temporary survey mark",
+        "white, proposed excavation",
+        "black, ''",
+    })
+    void aColorMeansWhatTheUniformColorCodeSays(String color, String meanings) {
+        assertThat(String.join(
+                        "|", words.color(color).stream().map(Meaning::spoken).toList()))
+                .isEqualTo(meanings);
+    }
+
+    /** Groups of the U.S. National CAD Standard's layer names, at second hand; its letters for disciplines mean nothing here. */
+    @ParameterizedTest
+    @CsvSource({
+        "C-NGAS, LINE, gas utility",
+        "C-SSWR-UNDR-E, LINE, sanitary utility",
+        "CU-POWR-UGND-N, LINE, electric utility",
+        "V-COMM-UNDR, LINE, communication utility",
+        "C-SWLK, AREA, walk",
+        "V-PROP-LINE, LINE, lot|proposed",
+        "L-PLNT-TREE, POINT, tree",
+        "C-PROP-ROWW, AREA, lot|street|easement|proposed",
+        "C-STRM, LINE, ''",
+        "V-NODE, POINT, ''",
+    })
+    void aLayerOfADrawingIsNamedByItsGroup(String layer, Role.Form form, String meanings) {
+        assertThat(String.join(
+                        "|",
+                        new LayerName(words, layer)
+                                .meaningsOrNone(form).stream().map(Meaning::spoken).toList()))
+                .isEqualTo(meanings);
+    }
+
     @ParameterizedTest
     @EnumSource(Role.class)
     void everyRoleHasAWordInTheNamesOfLayers(Role role) {

@@ -76,6 +76,8 @@ class ColumnFinderTest {
         "invert_up,UP_INV_FT,ELEVATION_FOOT",
         "invert_up,UP_INV_FT_US,ELEVATION_SURVEY_FOOT",
         "invert_down,DnInvM,ELEVATION_METRE",
+        "diameter,DIAM_INCHES,INCH",
+        "depth_up,US_DEPTH_FEET,FOOT",
     })
     void theEndOfAColumnsNameGivesItsUnit(String attribute, String column, Unit unit) {
         assertThat(find(Role.PIPE, Attribute.named(attribute).orElseThrow(), column))

@@ -32,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
     private static final Path FOLDER = Path.of("docs/schema");
     private static final Map<String, Supplier<String>> SCHEMAS = Map.of(
+            "layer-profile.schema.json", ProfileSchema::write,
             "rule-book.schema.json", BookSchema::write,
             "site.schema.json", SiteSchema::write,
             "sites.schema.json", SitesSchema::write);
@@ -94,6 +95,11 @@ class SchemaTest {
         Files.writeString(folder.resolve("site.yaml"), "no_such_key: x\n");
         assertThatThrownBy(() -> SiteReader.read(folder))
                 .satisfies(refused -> assertThat(known(refused)).isEqualTo(keys(SiteSchema.write())));
+
+        Files.writeString(folder.resolve("site.yaml"), "layers_from: ours.yaml\n");
+        Files.writeString(folder.resolve("ours.yaml"), "no_such_key: x\n");
+        assertThatThrownBy(() -> SiteReader.read(folder))
+                .satisfies(refused -> assertThat(known(refused)).isEqualTo(keys(ProfileSchema.write())));
     }
 
     private static Set<String> known(Throwable refused) {
@@ -152,6 +158,7 @@ class SchemaTest {
                         """)).isEmpty();
     }
 
+    @Test
     void aSharedFileOfEachKeyKeepsToIt() throws IOException {
         assertThat(faults(SitesSchema.write(), """
                         near: 250 ft
@@ -170,6 +177,40 @@ class SchemaTest {
     @ValueSource(strings = {"{near: 250}", "{layers: {lot: x.shp}}", "{shared: {lots: x.shp}}", "{survey: {}}"})
     void aSharedFileWithAFaultDoesNotKeepToIt(String sites) throws IOException {
         assertThat(faults(SitesSchema.write(), sites)).isNotEmpty();
+    }
+
+    /** The profile that the page on data shows, and every other form. */
+    @Test
+    void aProfileOfEachUsualFormKeepsToIt() throws IOException {
+        String page = Files.readString(Path.of("docs/site-data.md"));
+        String shown = page.substring(page.indexOf("    title: our collector"), page.indexOf("and in each `site.yaml`"));
+
+        assertThat(faults(ProfileSchema.write(), shown.stripIndent())).isEmpty();
+        assertThat(faults(ProfileSchema.write(), """
+                        units: {depth: in}
+                        layers:
+                          spot: {unit: ft, crs: EPSG:2264, datum: NAVD88}
+                          utility:
+                            - {all: {quality: B}}
+                            - {file: gas*.shp, table: g, all: {kind: gas}, values: {kind: {G: gas}}}
+                        """)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{site: x}",
+                "{layers_from: ../other.yaml}",
+                "{units: {diameter: stone}}",
+                "{layers: {pype: {}}}",
+                "{layers: {pipe: drains.shp}}",
+                "{layers: {pipe: [drains.shp]}}",
+                "{layers: {pipe: {feilds: {}}}}",
+                "{layers: {pipe: {fields: {rim: X}}}}",
+                "{layers: {pipe: {unit: ft}}}",
+            })
+    void aProfileWithAFaultDoesNotKeepToIt(String profile) throws IOException {
+        assertThat(faults(ProfileSchema.write(), profile)).isNotEmpty();
     }
 
     @Test

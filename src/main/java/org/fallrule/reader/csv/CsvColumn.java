@@ -1,5 +1,7 @@
 package org.fallrule.reader.csv;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -16,13 +18,26 @@ record CsvColumn(String name, boolean isNumeric, char separator) {
     private static final Pattern WHOLE = Pattern.compile("[-+]?\\d{1,18}");
     private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0\\d.*");
 
-    static CsvColumn of(CsvTable table, int index) {
-        boolean isNumeric = table.rows().stream()
-                .map(row -> row.cells().get(index).strip())
-                .filter(cell -> !cell.isEmpty())
-                .allMatch(cell -> number(cell, table.separator()).isPresent()
-                        && !LEADING_ZERO.matcher(cell).matches());
-        return new CsvColumn(table.header().get(index), isNumeric, table.separator());
+    /** The columns of a table, in the order of its header. */
+    static List<CsvColumn> of(CsvTable table) {
+        boolean[] isText = new boolean[table.header().size()];
+        table.read(row -> {
+            for (int index = 0; index < isText.length; index++) {
+                isText[index] = isText[index] || !isBlankOrNumber(row.cells().get(index), table.separator());
+            }
+        });
+        List<CsvColumn> columns = new ArrayList<>();
+        for (int index = 0; index < isText.length; index++) {
+            columns.add(new CsvColumn(table.header().get(index), !isText[index], table.separator()));
+        }
+        return columns;
+    }
+
+    private static boolean isBlankOrNumber(String cell, char separator) {
+        String text = cell.strip();
+        return text.isEmpty()
+                || (number(text, separator).isPresent()
+                        && !LEADING_ZERO.matcher(text).matches());
     }
 
     /** What a cell holds; nothing where it is blank. */

@@ -3,17 +3,20 @@ package org.fallrule.reader.csv;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
 /**
- * A table of named columns (RFC 4180, section 2, with a header line). Lines without any value are passed over.
+ * A table of named columns (RFC 4180, section 2, with a header line). Lines without any value are passed over. Its rows are read
+ * from the text each time anew: as objects a large table would take some twenty times as much memory.
  *
+ * @param text the text
+ * @param file the file that it stands in
  * @param separator what parts the cells
  * @param header the columns' names
- * @param rows the rows, each of as many cells as there are names
  */
-record CsvTable(char separator, List<String> header, List<Row> rows) {
+record CsvTable(String text, Place file, char separator, List<String> header) {
     private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
     private static final int MOST_COLUMNS = 1000;
 
@@ -32,20 +35,26 @@ record CsvTable(char separator, List<String> header, List<Row> rows) {
     static CsvTable parse(String text, Place file) {
         char separator = separator(text);
         CsvCells cells = new CsvCells(text, separator, file);
-        List<String> header = List.of();
-        List<Row> rows = new ArrayList<>();
         while (cells.hasNext()) {
             Row row = cells.next();
-            if (!row.isBlank() && header.isEmpty()) {
-                header = header(row, file);
-            } else if (!row.isBlank()) {
-                rows.add(fitted(row, header, file));
+            if (!row.isBlank()) {
+                return new CsvTable(text, file, separator, header(row, file));
             }
         }
-        if (header.isEmpty()) {
-            throw new UnusableInput(file, "is empty; wanted a line of column names, then a line for each point");
+        throw new UnusableInput(file, "is empty; wanted a line of column names, then a line for each point");
+    }
+
+    /** Hands on each row, of as many cells as there are names. */
+    void read(Consumer<Row> rows) {
+        CsvCells cells = new CsvCells(text, separator, file);
+        boolean begun = false;
+        while (cells.hasNext()) {
+            Row row = cells.next();
+            if (!row.isBlank() && begun) {
+                rows.accept(fitted(row, header, file));
+            }
+            begun |= !row.isBlank();
         }
-        return new CsvTable(separator, header, rows);
     }
 
     /** The sign that parts the names of the first line: the one that it has most of, a comma where it has none. */

@@ -14,6 +14,8 @@ import org.fallrule.reader.layer.Findings;
 /** The text of a file, without its byte-order mark. */
 final class CsvText {
     private static final long MOST_BYTES = 256 << 20;
+    /** What stands where bytes were no letter; a text may hold it itself. */
+    private static final char REPLACED = '\uFFFD';
 
     private CsvText() {}
 
@@ -27,6 +29,10 @@ final class CsvText {
         }
         if (startsWith(bytes, 0xFE, 0xFF)) {
             return new String(bytes, 2, bytes.length - 2, StandardCharsets.UTF_16BE);
+        }
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        if (text.indexOf(REPLACED) < 0) {
+            return text;
         }
         try {
             return StandardCharsets.UTF_8

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.layer.Findings;
@@ -26,12 +27,15 @@ public final class SurveyedPoints {
 
     private final Place file;
     private final CsvTable table;
+    private final List<CsvColumn> columns;
     private final PositionColumns position;
     private final Findings findings;
+    private long count;
 
     private SurveyedPoints(Place file, CsvTable table, Findings findings) {
         this.file = file;
         this.table = table;
+        this.columns = CsvColumn.of(table);
         this.position = PositionColumns.of(table.header(), file);
         this.findings = findings;
     }
@@ -46,28 +50,34 @@ public final class SurveyedPoints {
      * @throws UnusableInput when the columns of the position are missing or two could be it, or a line is broken, with its number
      */
     public static RawLayer read(Path csv, String shownAs) {
+        List<RawFeature> features = new ArrayList<>();
+        return stream(csv, shownAs, features::add).with(features);
+    }
+
+    /**
+     * Reads a table as {@link #read} does, and keeps none of its features.
+     *
+     * @param features is handed each feature in file order
+     * @return the layer without its features
+     */
+    public static RawLayer stream(Path csv, String shownAs, Consumer<RawFeature> features) {
         Place file = Place.of(shownAs);
         Findings findings = new Findings();
         CsvTable table = CsvTable.parse(CsvText.of(csv, file, findings), file);
-        return new SurveyedPoints(file, table, findings).layer();
+        return new SurveyedPoints(file, table, findings).layer(features);
     }
 
-    private RawLayer layer() {
-        List<CsvColumn> columns = new ArrayList<>();
-        for (int index = 0; index < table.header().size(); index++) {
-            columns.add(CsvColumn.of(table, index));
-        }
-        List<RawFeature> features = new ArrayList<>();
-        for (CsvTable.Row row : table.rows()) {
-            String label = "feature " + (features.size() + 1);
-            features.add(new RawFeature(label, point(row), attributes(row, columns)));
-        }
+    private RawLayer layer(Consumer<RawFeature> features) {
+        table.read(row -> {
+            count++;
+            features.accept(new RawFeature("feature " + count, point(row), attributes(row)));
+        });
         findings.refuseIfFaulty();
         return new RawLayer(
-                file.file(), position.crs(), features, findings.notes(), new LinkedHashSet<>(table.header()));
+                file.file(), position.crs(), List.of(), findings.notes(), new LinkedHashSet<>(table.header()));
     }
 
-    private static Map<String, Object> attributes(CsvTable.Row row, List<CsvColumn> columns) {
+    private Map<String, Object> attributes(CsvTable.Row row) {
         Map<String, Object> attributes = new LinkedHashMap<>();
         for (int index = 0; index < columns.size(); index++) {
             CsvColumn column = columns.get(index);

@@ -126,6 +126,16 @@ class ReportPdfTest {
         assertThat(strokes(pdf)).anySatisfy(length -> assertThat(length).isCloseTo(points, within(0.02)));
     }
 
+    /** A plan may be no more than a line, or a point. */
+    @Test
+    void aPlanWithoutAnAreaIsDrawn() throws IOException {
+        Site line = plan().with(Role.PIPE, "P-1", "LINESTRING (1 20, 51 20)").site();
+        Site point = plan().with(Role.OUTFALL, "OF-1", "POINT (51 20)").site();
+
+        assertThat(text(pdf(report(line)))).contains("P-1");
+        assertThat(text(pdf(report(point)))).contains("OF-1");
+    }
+
     @Test
     void fiftyFeetMeasureTwoInchesAndAHalfAtOneInchToTwentyFeet() throws IOException {
         byte[] pdf = pdf(lot(120, false));
