@@ -41,18 +41,26 @@ record Series(int most, IntFunction<Optional<Change>> at) {
      * last that does not and the first that does, so that one step less does not do.
      */
     Optional<Least> least(Predicate<Change> does) {
-        if (most < 1) {
+        return least(does, Integer.MAX_VALUE);
+    }
+
+    /** The same, not looked for any further once it is sure to take so many steps or more. */
+    Optional<Least> least(Predicate<Change> does, int below) {
+        if (most < 1 || below <= 1) {
             return Optional.empty();
         }
         int failing = 0;
         int steps = 1;
         Optional<Change> found = tried(steps, does);
-        while (found.isEmpty() && steps < most) {
+        while (found.isEmpty() && steps < Math.min(most, below - 1)) {
             failing = steps;
             steps = Math.min(most, steps * 4);
             found = tried(steps, does);
         }
         while (found.isPresent() && steps - failing > 1) {
+            if (failing >= below - 1) {
+                return Optional.empty();
+            }
             int middle = (steps + failing) / 2;
             Optional<Change> less = tried(middle, does);
             if (less.isPresent()) {
@@ -63,7 +71,7 @@ record Series(int most, IntFunction<Optional<Change>> at) {
             }
         }
         int least = steps;
-        return found.map(change -> new Least(change, least));
+        return found.filter(any -> least < below).map(change -> new Least(change, least));
     }
 
     private Optional<Change> tried(int steps, Predicate<Change> does) {

@@ -28,6 +28,23 @@ class SeriesTest {
         assertThat(tried).hasSizeLessThan(20);
     }
 
+    @Property
+    void aChangeThatTakesTooManyStepsIsNotLookedForToItsEnd(
+            @ForAll @IntRange(min = 1, max = 320) int enough, @ForAll @IntRange(min = 1, max = 320) int below) {
+        List<Integer> tried = new ArrayList<>();
+        Series series = new Series(300, steps -> {
+            tried.add(steps);
+            return steps >= enough ? Optional.of(CHANGE) : Optional.empty();
+        });
+        Optional<Integer> whole = series.least(change -> true).map(Series.Least::steps);
+        int tries = tried.size();
+        tried.clear();
+
+        assertThat(series.least(change -> true, below).map(Series.Least::steps))
+                .isEqualTo(whole.filter(steps -> steps < below));
+        assertThat(tried).hasSizeLessThanOrEqualTo(tries);
+    }
+
     @Test
     void aChangeThatIsMadeOrNotTakesOneStep() {
         assertThat(Series.single(() -> Optional.of(CHANGE))
