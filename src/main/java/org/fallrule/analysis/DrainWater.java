@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.fallrule.hydraulics.gradeline.NodeLevel;
 import org.fallrule.hydraulics.gradeline.PipeGrade;
 import org.fallrule.hydrology.DesignStorm;
@@ -39,6 +41,8 @@ public final class DrainWater {
     private Optional<Map<Feature, InletCatchments.Catchment>> catchments = Optional.empty();
     private Optional<InletRunoffs> runoffs = Optional.empty();
     private final IdentityHashMap<Feature, Answer<InletRunoff>> runoffOf = new IdentityHashMap<>();
+    /** What runs off to inlets that stand as they did in a plan that this one was made from. */
+    private final IdentityHashMap<Feature, Supplier<Answer<InletRunoff>>> runoffBefore = new IdentityHashMap<>();
     private Optional<Answer<DesignFlows>> flows = Optional.empty();
     private final IdentityHashMap<PipeRun, PipeWater> pipes = new IdentityHashMap<>();
     private Optional<WaterLevels> levels = Optional.empty();
@@ -64,24 +68,31 @@ public final class DrainWater {
         DrainWater other = new DrainWater(changed, locality, ground, surfaces, over, drain);
         List<Feature> before = site.features(Role.INLET);
         List<Feature> after = changed.features(Role.INLET);
-        if (flow == over && stand(after).equals(stand(before))) {
+        if (flow == over && standAlike(before, after)) {
             Map<Feature, InletCatchments.Catchment> known = new HashMap<>();
             Map<Feature, InletCatchments.Catchment> mine = catchments();
             for (int i = 0; i < before.size(); i++) {
-                Optional<InletCatchments.Catchment> found = Optional.ofNullable(mine.get(before.get(i)));
+                Feature was = before.get(i);
                 Feature inlet = after.get(i);
-                found.ifPresent(catchment -> known.put(inlet, catchment));
+                Optional.ofNullable(mine.get(was)).ifPresent(catchment -> known.put(inlet, catchment));
+                other.runoffBefore.put(inlet, () -> runoff(was));
             }
             other.catchments = Optional.of(known);
         }
         return other;
     }
 
-    /** Where inlets stand and of what kind they are, which decides what drains to them. */
-    private static List<List<Object>> stand(List<Feature> inlets) {
-        return inlets.stream()
-                .map(inlet -> List.<Object>of(inlet.geometry(), inlet.get(Attribute.KIND)))
-                .toList();
+    /** Whether inlets are named, stand and are of a kind as they were, which decides what drains to them. */
+    private static boolean standAlike(List<Feature> before, List<Feature> after) {
+        return before.size() == after.size()
+                && IntStream.range(0, before.size()).allMatch(i -> standAlike(before.get(i), after.get(i)));
+    }
+
+    private static boolean standAlike(Feature before, Feature after) {
+        return before == after
+                || (before.id().equals(after.id())
+                        && before.geometry().equals(after.geometry())
+                        && before.get(Attribute.KIND).equals(after.get(Attribute.KIND)));
     }
 
     /** The rain to design for, or what is missing of it. */
@@ -106,7 +117,11 @@ public final class DrainWater {
 
     /** What runs off to an inlet, or what is missing to tell. */
     public synchronized Answer<InletRunoff> runoff(Feature inlet) {
-        return runoffOf.computeIfAbsent(inlet, any -> runoffs().of(inlet));
+        return runoffOf.computeIfAbsent(
+                inlet,
+                any -> Optional.ofNullable(runoffBefore.get(inlet))
+                        .orElse(() -> runoffs().of(inlet))
+                        .get());
     }
 
     private InletRunoffs runoffs() {

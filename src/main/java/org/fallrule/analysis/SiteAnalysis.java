@@ -92,7 +92,7 @@ public record SiteAnalysis(
      */
     public SiteAnalysis with(Site changed) {
         FlowSurface over = flow.around(changed);
-        PipeNetwork drain = NetworkBuilder.build(changed, ground);
+        PipeNetwork drain = NetworkBuilder.build(network, site, changed, ground);
         DrainWater running = water.with(changed, over, drain);
         return new SiteAnalysis(
                 changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);

@@ -25,14 +25,20 @@ public final class Terms {
         return new Terms(more);
     }
 
-    /** Whether a condition in them reads one of some attributes. */
+    /** Whether they name one of some attributes, in a condition or by itself. */
     public boolean read(Set<Attribute<?>> attributes) {
-        return values.values().stream().flatMap(Terms::conditions).anyMatch(each -> each.reads(attributes));
+        return values.values().stream()
+                .anyMatch(value -> value instanceof AttributeList list
+                        ? list.all().stream().anyMatch(attributes::contains)
+                        : conditions(value).anyMatch(each -> each.reads(attributes)));
     }
 
     private static Stream<Condition> conditions(Object value) {
         if (value instanceof Selection selection) {
             return Stream.of(selection.where());
+        }
+        if (value instanceof Condition condition) {
+            return Stream.of(condition);
         }
         return value instanceof Limits limits ? limits.cases().stream().map(Limits.Case::when) : Stream.of();
     }

@@ -51,6 +51,16 @@ public final class NetworkBuilder {
         return new NetworkBuilder(site, ground).network(site.features(Role.PIPE));
     }
 
+    /**
+     * Builds the network of a plan that was made from another by changes of its drain.
+     *
+     * @param drain the network of the other plan
+     * @param before the other plan
+     */
+    public static PipeNetwork build(PipeNetwork drain, Site before, Site after, Optional<GroundSurface> ground) {
+        return LaidAnew.of(drain, before, after, ground).orElseGet(() -> build(after, ground));
+    }
+
     private PipeNetwork network(List<Feature> pipes) {
         List<DrawnPipe> drawn = pipes.stream().map(this::drawn).toList();
         drawn.forEach(pipe -> IntStream.of(pipe.start(), pipe.end())
@@ -60,9 +70,8 @@ public final class NetworkBuilder {
         Map<Integer, Double> reach = lengthToOutfall();
         List<PipeRun> runs = drawn.stream().map(pipe -> turned(pipe, reach)).toList();
         looseStructures();
-        PipeNetwork network = new PipeNetwork(runs, junctions.all(), problems, reach);
+        PipeNetwork network = new PipeNetwork(runs, junctions.all(), reach);
         problems.addAll(new WaysDown(network).problems());
-        problems.addAll(RimsAndInverts.problems(network));
         return network.with(problems);
     }
 

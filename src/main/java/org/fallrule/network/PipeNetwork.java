@@ -17,6 +17,9 @@ import org.fallrule.site.Role;
 public final class PipeNetwork {
     private final List<PipeRun> runs;
     private final List<Junction> junctions;
+    /** What is wrong with how the pipes hang together in plan. */
+    private final List<Fault> ofCourse;
+
     private final List<Fault> problems;
     private final Map<Integer, Double> lengthToOutfall;
     private final Map<Integer, PipeRun> leaving;
@@ -25,11 +28,11 @@ public final class PipeNetwork {
     private final Map<Feature, Junction> junctionOf;
 
     /** {@code lengthToOutfall} holds the least pipe length in metres from each junction, by number, that has a way to one. */
-    PipeNetwork(
-            List<PipeRun> runs, List<Junction> junctions, List<Fault> problems, Map<Integer, Double> lengthToOutfall) {
+    PipeNetwork(List<PipeRun> runs, List<Junction> junctions, Map<Integer, Double> lengthToOutfall) {
         this.runs = List.copyOf(runs);
         this.junctions = List.copyOf(junctions);
-        this.problems = List.copyOf(problems);
+        this.ofCourse = List.of();
+        this.problems = List.of();
         this.lengthToOutfall = Map.copyOf(lengthToOutfall);
         this.leaving = new HashMap<>();
         this.touching = new HashMap<>();
@@ -46,20 +49,27 @@ public final class PipeNetwork {
                 junction -> junction.structures().forEach(each -> junctionOf.putIfAbsent(each, junction)));
     }
 
-    private PipeNetwork(PipeNetwork of, List<Fault> problems) {
+    private PipeNetwork(PipeNetwork of, List<Fault> ofCourse) {
         this.runs = of.runs;
         this.junctions = of.junctions;
-        this.problems = List.copyOf(problems);
+        this.ofCourse = List.copyOf(ofCourse);
         this.lengthToOutfall = of.lengthToOutfall;
         this.leaving = of.leaving;
         this.touching = of.touching;
         this.runOf = of.runOf;
         this.junctionOf = of.junctionOf;
+        this.problems = Stream.concat(ofCourse.stream(), RimsAndInverts.problems(this).stream())
+                .toList();
     }
 
-    /** The same drain, of which these are the problems. */
-    PipeNetwork with(List<Fault> found) {
-        return new PipeNetwork(this, found);
+    /** The same drain, in the course of which this is wrong, and in its heights whatever is wrong there. */
+    PipeNetwork with(List<Fault> wrongInCourse) {
+        return new PipeNetwork(this, wrongInCourse);
+    }
+
+    /** The drain of a plan in which everything lies as it does here; with the same pipes and junctions, in the same order. */
+    PipeNetwork relaid(List<PipeRun> other, List<Junction> otherJunctions) {
+        return new PipeNetwork(other, otherJunctions, lengthToOutfall).with(ofCourse);
     }
 
     private void enter(PipeRun run) {

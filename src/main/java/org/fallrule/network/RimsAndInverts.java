@@ -3,6 +3,7 @@ package org.fallrule.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.fallrule.document.Fault;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Elevation;
@@ -35,20 +36,20 @@ final class RimsAndInverts {
 
     private void look(PipeNetwork network, Junction junction, Feature structure, Elevation rim) {
         Optional<Elevation> own = structure.get(Attribute.INVERT);
-        own.ifPresent(invert -> hold(structure, structure.spoken() + ": its invert", invert, rim, "its rim"));
-        String theRim = "the rim of " + structure.spoken() + ",";
+        own.ifPresent(invert -> hold(structure, "its invert", invert, rim, () -> "its rim"));
+        Supplier<String> theRim = () -> "the rim of " + structure.spoken() + ",";
         for (PipeRun run : network.touching(junction)) {
             Feature pipe = run.pipe();
             if (run.up().number() == junction.number() && !run.invertUp().equals(own)) {
-                run.invertUp().ifPresent(up -> hold(pipe, pipe.spoken() + ": its upper invert", up, rim, theRim));
+                run.invertUp().ifPresent(up -> hold(pipe, "its upper invert", up, rim, theRim));
             }
             if (run.down().number() == junction.number()) {
-                run.invertDown().ifPresent(down -> hold(pipe, pipe.spoken() + ": its lower invert", down, rim, theRim));
+                run.invertDown().ifPresent(down -> hold(pipe, "its lower invert", down, rim, theRim));
             }
         }
     }
 
-    private void hold(Feature at, String what, Elevation invert, Elevation rim, String theRim) {
+    private void hold(Feature at, String what, Elevation invert, Elevation rim, Supplier<String> theRim) {
         if (invert.metres() < rim.metres() - SURELY_BELOW) {
             return;
         }
@@ -58,7 +59,7 @@ final class RimsAndInverts {
             String shownRim = Printed.of(rim, Unit.ELEVATION_FOOT);
             problems.add(new Fault(
                     at.origin(),
-                    what + ", " + Printed.beside(invert, limit) + ", lies above " + theRim + " " + shownRim
+                    at.spoken() + ": " + what + ", " + Printed.beside(invert, limit) + ", lies above " + theRim.get() + " " + shownRim
                             + ": are units or columns mixed up?"));
         }
     }

@@ -32,8 +32,9 @@ final class BrokenGrade implements Remedy {
     private static Series series(Situation at, PipeRun run, Coordinate crossing, int way) {
         return new Series(MOST, steps -> {
             double by = steps * at.shown().heightStep();
-            return broken(at, run, new LengthIndexedLine(run.axis()).project(crossing), way * by);
-        });
+                    return broken(at, run, new LengthIndexedLine(run.axis()).project(crossing), way * by);
+                })
+                .first(at.stepsShort(at.shown().heightStep()));
     }
 
     private static Optional<Change> broken(Situation at, PipeRun run, double station, double by) {

@@ -38,21 +38,25 @@ final class LeastChange {
     /** A change that passes the finding's own rule. */
     record Candidate(Series series, Series.Least least) {}
 
-    /** The changes of one kind that pass the finding's own rule, the least first. */
-    List<Candidate> candidates(Remedy kind, Finding finding) {
-        return kind.series(new Situation(trial.submitted(), finding)).stream()
-                .flatMap(series -> series.least(change -> trial.turns(finding, change)).stream()
-                        .map(least -> new Candidate(series, least)))
-                .sorted(Comparator.comparingInt(candidate -> candidate.least().steps()))
-                .toList();
+    /** The changes of one kind that pass the finding's own rule, the least first, and no more of them than so many. */
+    List<Candidate> candidates(Remedy kind, Finding finding, int most) {
+        List<Candidate> least = new ArrayList<>();
+        for (Series series : kind.series(new Situation(trial.submitted(), finding))) {
+            int below = least.size() < most
+                    ? Integer.MAX_VALUE
+                    : least.get(most - 1).least().steps();
+            series.least(change -> trial.turns(finding, change), below)
+                    .ifPresent(found -> least.add(new Candidate(series, found)));
+            least.sort(Comparator.comparingInt(candidate -> candidate.least().steps()));
+        }
+        return least.subList(0, Math.min(most, least.size()));
     }
 
     /** The change that is offered for a finding that fails or is borderline, or why none is. */
     Remedied of(Finding finding) {
         List<TradeOff> tradeOffs = new ArrayList<>();
         for (Remedy kind : KINDS) {
-            for (Candidate candidate :
-                    candidates(kind, finding).stream().limit(MOST_PROOFS).toList()) {
+            for (Candidate candidate : candidates(kind, finding, MOST_PROOFS)) {
                 Change change = candidate.least().change();
                 Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
                 if (drawback.isEmpty()) {

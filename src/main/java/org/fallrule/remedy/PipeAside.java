@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
@@ -22,11 +23,13 @@ final class PipeAside implements Remedy {
         }
         return at.subject(Role.PIPE)
                 .flatMap(at.network()::runOf)
-                .map(run -> List.of(
-                        aside(at, run, steps -> around(at, run, steps)),
-                        aside(at, run, steps -> around(at, run, -steps)),
-                        new Series(MOST, steps -> whole(at, run, steps)),
-                        new Series(MOST, steps -> whole(at, run, -steps))))
+                .map(run -> Stream.of(
+                                aside(at, run, steps -> around(at, run, steps)),
+                                aside(at, run, steps -> around(at, run, -steps)),
+                                new Series(MOST, steps -> whole(at, run, steps)),
+                                new Series(MOST, steps -> whole(at, run, -steps)))
+                        .map(series -> beside ? series.first(at.stepsShort(at.shown().asideStep())) : series)
+                        .toList())
                 .orElse(List.of());
     }
 

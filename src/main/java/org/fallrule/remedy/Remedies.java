@@ -3,6 +3,7 @@ package org.fallrule.remedy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
@@ -33,12 +34,13 @@ public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
     public static Remedies each(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
         Trial trial = new Trial(analysis, book, today, review);
         LeastChange least = new LeastChange(trial);
-        return new Remedies(
-                review.findings().parallelStream()
-                        .filter(Remedies::wantsOne)
-                        .map(least::of)
-                        .toList(),
-                Optional.empty());
+        // Each by itself, not in stretches as a stream would cut them: a few findings take most of the time.
+        List<ForkJoinTask<Remedied>> sought = review.findings().stream()
+                .filter(Remedies::wantsOne)
+                .map(finding -> ForkJoinTask.adapt(() -> least.of(finding)))
+                .toList();
+        ForkJoinTask.invokeAll(sought);
+        return new Remedies(sought.stream().map(ForkJoinTask::join).toList(), Optional.empty());
     }
 
     /** As {@link #each}, and looks for one joint change of the findings that fail together. */

@@ -9,10 +9,20 @@ import java.util.function.Supplier;
  * Changes of one kind, each a step more than the one before: 0.01 ft lower, 0.02 ft lower.
  *
  * @param most the greatest number of steps
+ * @param first how many steps are tried first
  * @param at the change of so many steps, from one on; none where the plan does not bear it
  */
-record Series(int most, IntFunction<Optional<Change>> at) {
+record Series(int most, int first, IntFunction<Optional<Change>> at) {
     private static final double ROUNDING = 1e-9;
+
+    Series(int most, IntFunction<Optional<Change>> at) {
+        this(most, 1, at);
+    }
+
+    /** The same, of which so many steps are tried first: what a finding misses, where a step gains no more than its own size. */
+    Series first(int steps) {
+        return new Series(most, Math.max(1, Math.min(most, steps)), at);
+    }
 
     /**
      * Steps of a size within a length.
@@ -41,29 +51,54 @@ record Series(int most, IntFunction<Optional<Change>> at) {
      * last that does not and the first that does, so that one step less does not do.
      */
     Optional<Least> least(Predicate<Change> does) {
-        if (most < 1) {
+        return least(does, Integer.MAX_VALUE);
+    }
+
+    /** The same, not looked for any further once it is sure to take so many steps or more. */
+    Optional<Least> least(Predicate<Change> does, int below) {
+        if (most < 1 || below <= 1) {
             return Optional.empty();
         }
         int failing = 0;
-        int steps = 1;
+        int steps = first;
         Optional<Change> found = tried(steps, does);
-        while (found.isEmpty() && steps < most) {
+        if (found.isPresent() && steps > 1) {
+            return between(0, steps, steps - 1, found.get(), does, below);
+        }
+        while (found.isEmpty() && steps < Math.min(most, below - 1)) {
             failing = steps;
             steps = Math.min(most, steps * 4);
             found = tried(steps, does);
         }
-        while (found.isPresent() && steps - failing > 1) {
-            int middle = (steps + failing) / 2;
+        int lower = failing;
+        int upper = steps;
+        return found.flatMap(change -> between(lower, upper, (lower + upper) / 2, change, does, below));
+    }
+
+    /**
+     * The least between two numbers of steps.
+     *
+     * @param lower does not do, or is none
+     * @param upper does
+     * @param next what is tried first between them
+     */
+    private Optional<Least> between(
+            int lower, int upper, int next, Change change, Predicate<Change> does, int below) {
+        int failing = lower;
+        int steps = upper;
+        int middle = next;
+        Change found = change;
+        while (steps - failing > 1 && failing < below - 1) {
             Optional<Change> less = tried(middle, does);
             if (less.isPresent()) {
                 steps = middle;
-                found = less;
+                found = less.get();
             } else {
                 failing = middle;
             }
+            middle = (steps + failing) / 2;
         }
-        int least = steps;
-        return found.map(change -> new Least(change, least));
+        return steps < below ? Optional.of(new Least(found, steps)) : Optional.empty();
     }
 
     private Optional<Change> tried(int steps, Predicate<Change> does) {

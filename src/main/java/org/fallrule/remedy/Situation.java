@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Limit;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeNetwork;
@@ -24,6 +25,9 @@ record Situation(SiteAnalysis analysis, Finding finding) {
     Shown shown() {
         return new Shown(analysis.site().metric());
     }
+
+    /** Of a step: less than that is no step more. */
+    private static final double ROUNDING = 1e-3;
 
     PipeNetwork network() {
         return analysis.network();
@@ -50,6 +54,29 @@ record Situation(SiteAnalysis analysis, Finding finding) {
                 .map(Limit::bound)
                 .map(Bound.AT_LEAST::equals)
                 .orElse(true);
+    }
+
+    /**
+     * How many steps of a length it takes at least to make up what is missed; of a slope, at one end of its pipe. One where what
+     * was measured is neither or is not known, for then nothing says.
+     */
+    int stepsShort(double step) {
+        return finding.observation()
+                .measured()
+                .flatMap(measured -> measured.limit()
+                        .map(limit -> (limit.shortfall(measured.value()) + measured.accuracy())
+                                * metres(measured.value().dimension())))
+                .map(missed -> (int) Math.ceil(missed / step - ROUNDING))
+                .filter(steps -> steps > 1)
+                .orElse(1);
+    }
+
+    private double metres(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> 1;
+            case SLOPE -> run().map(run -> run.length().metres()).orElse(0.0);
+            default -> 0;
+        };
     }
 
     /** The feature that it is about, where the plan proposes it: what is there already is not changed. */

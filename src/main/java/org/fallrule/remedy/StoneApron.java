@@ -19,7 +19,8 @@ final class StoneApron implements Remedy {
             return List.of();
         }
         return at.subject(Role.OUTFALL)
-                .map(outfall -> List.of(new Series(MOST, steps -> laid(at, outfall, steps))))
+                .map(outfall -> List.of(new Series(MOST, steps -> laid(at, outfall, steps))
+                        .first(at.stepsShort(at.shown().stationStep()))))
                 .orElse(List.of());
     }
 

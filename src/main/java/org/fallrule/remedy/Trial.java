@@ -99,12 +99,11 @@ final class Trial {
         if (problem.isPresent()) {
             return problem.map(Drawback.Problem::new);
         }
-        boolean heights = Heights.alone(submitted.site(), changed.site());
+        Touched touched = Touched.between(submitted.site(), changed.site());
         for (Rule rule : rules) {
-            if (heights && !Heights.matterTo(rule)) {
-                continue;
-            }
-            Optional<Finding> worse = before.firstWorse(run(changed, rule::equals));
+            Optional<Finding> worse = touched.mayTouch(rule)
+                    ? before.firstWorse(run(changed, rule::equals))
+                    : Optional.empty();
             if (worse.isPresent()) {
                 return worse.map(finding -> new Drawback.Worse(finding, changed));
             }

@@ -83,7 +83,7 @@ final class Drains {
         Review review = Reviewer.review(analysis, BOOK, TODAY);
         Finding failing = failing(review, rule);
         Trial trial = new Trial(analysis, BOOK, TODAY, review);
-        return new LeastChange(trial).candidates(kind, failing);
+        return new LeastChange(trial).candidates(kind, failing, Integer.MAX_VALUE);
     }
 
     /** Whether a change passes the finding's own rule. */

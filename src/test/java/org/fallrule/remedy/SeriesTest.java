@@ -28,6 +28,40 @@ class SeriesTest {
         assertThat(tried).hasSizeLessThan(20);
     }
 
+    @Property
+    void aChangeThatTakesTooManyStepsIsNotLookedForToItsEnd(
+            @ForAll @IntRange(min = 1, max = 320) int enough,
+            @ForAll @IntRange(min = 1, max = 320) int below,
+            @ForAll @IntRange(min = 1, max = 320) int first) {
+        List<Integer> tried = new ArrayList<>();
+        Series series = new Series(300, steps -> {
+            tried.add(steps);
+                    return steps >= enough ? Optional.of(CHANGE) : Optional.empty();
+                })
+                .first(first);
+        Optional<Integer> whole = series.least(change -> true).map(Series.Least::steps);
+        int tries = tried.size();
+        tried.clear();
+
+        assertThat(whole).isEqualTo(enough <= 300 ? Optional.of(enough) : Optional.empty());
+        assertThat(series.least(change -> true, below).map(Series.Least::steps))
+                .isEqualTo(whole.filter(steps -> steps < below));
+        assertThat(tried).hasSizeLessThanOrEqualTo(tries);
+    }
+
+    @Test
+    void whereWhatIsMissedSaysHowManyStepsItTakesTwoTriesProveIt() {
+        List<Integer> tried = new ArrayList<>();
+        Series series = new Series(300, steps -> {
+                    tried.add(steps);
+                    return steps >= 67 ? Optional.of(CHANGE) : Optional.empty();
+                })
+                .first(67);
+
+        assertThat(series.least(change -> true).map(Series.Least::steps)).contains(67);
+        assertThat(tried).containsExactly(67, 66);
+    }
+
     @Test
     void aChangeThatIsMadeOrNotTakesOneStep() {
         assertThat(Series.single(() -> Optional.of(CHANGE))

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -63,6 +64,11 @@ public final class Frost implements Check {
     @Override
     public List<Parameter<?>> parameters() {
         return List.of(OF, AT_LEAST);
+    }
+
+    @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.SUMP);
     }
 
     @Override

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.analysis.RunParts;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -60,6 +61,11 @@ public final class TightJoints implements Check {
     @Override
     public List<Parameter<?>> parameters() {
         return List.of(FROM, WITHIN, SIZE);
+    }
+
+    @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.JOINT_TIGHTNESS);
     }
 
     @Override

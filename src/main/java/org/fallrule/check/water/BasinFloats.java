@@ -3,6 +3,7 @@ package org.fallrule.check.water;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -58,6 +59,11 @@ public final class BasinFloats implements Check {
     @Override
     public List<Parameter<?>> parameters() {
         return List.of(AT_LEAST);
+    }
+
+    @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.SUMP, Attribute.WEEP_HOLE_AREA, Attribute.WEIGHT);
     }
 
     @Override

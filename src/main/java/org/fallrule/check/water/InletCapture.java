@@ -67,6 +67,11 @@ public final class InletCapture implements Check {
     }
 
     @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.GRATE_OPEN_AREA);
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(new Need.OfLayer(Role.INLET), new Need.OfStorm());
     }

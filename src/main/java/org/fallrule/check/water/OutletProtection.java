@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.analysis.PipeWater;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -72,6 +73,11 @@ public final class OutletProtection implements Check {
     @Override
     public List<Parameter<?>> parameters() {
         return List.of(AT_MOST, APRON);
+    }
+
+    @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.APRON_LENGTH);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.fallrule.check.water;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.analysis.BasinSump;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -66,6 +67,11 @@ public final class SumpDrains implements Check {
     @Override
     public List<Parameter<?>> parameters() {
         return List.of(AT_MOST, RATES);
+    }
+
+    @Override
+    public Set<Attribute<?>> looksAtDetails() {
+        return Set.of(Attribute.SUMP, Attribute.WEEP_HOLE_AREA);
     }
 
     @Override
