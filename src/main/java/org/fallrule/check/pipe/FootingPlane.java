@@ -153,15 +153,17 @@ public final class FootingPlane implements Check {
         double beside = terms.find(BESIDE).map(Quantity::si).orElse(0.0);
         BearingPlane plane =
                 new BearingPlane(analysis, building, terms.get(ANGLE).si());
-        return plane.nearest(run, profile, trench, beside)
+        Missing ground = new Missing(
+                "ground at the edge of " + building.spoken() + " beside "
+                        + run.pipe().spoken(),
+                "take spot elevations along the wall, or give footing_bottom");
+        Observation seen = plane.nearest(run, profile, trench, beside)
                 .map(place -> place.observation(analysis))
-                .orElseGet(() -> Observation.cannotTell(
-                        run.pipe(),
-                        new Missing(
-                                "ground at the edge of " + building.spoken() + " beside "
-                                        + run.pipe().spoken(),
-                                "take spot elevations along the wall, or give footing_bottom")))
-                .against(building);
+                .orElseGet(() -> Observation.plain(Outcome.MEETS, run.pipe()));
+        boolean open = seen.measured().isEmpty()
+                || (seen.outcome() == Outcome.MEETS
+                        && plane.isOpenWithin(terms.get(LOOK_WITHIN).si(), run, profile));
+        return (open ? seen.with(Outcome.CANNOT_TELL).lacking(ground) : seen).against(building);
     }
 
     /** Every building to which the trench does not surely keep its distance; when it does to all, the nearest one alone. */
