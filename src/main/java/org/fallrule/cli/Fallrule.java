@@ -5,8 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.fallrule.document.Fault;
-import org.fallrule.document.UnusableInput;
+import org.fallrule.docket.Causes;
 import org.fallrule.report.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -57,7 +56,11 @@ public final class Fallrule {
             line.usage(out);
             return UNUSABLE;
         }
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return unusable(e, err);
+        }
     }
 
     /** The command that is asked for, alone, as looking at each takes time; all where it is none of them, or asks for help. */
@@ -70,14 +73,8 @@ public final class Fallrule {
         return asked.isEmpty() ? COMMANDS : asked;
     }
 
-    private static int unusable(Exception e, PrintWriter err) {
-        if (e instanceof UnusableInput unusable) {
-            for (Fault fault : unusable.faults()) {
-                err.println(Visible.of(fault.toString()));
-            }
-        } else {
-            err.println("This is a fault of the program, please report it: " + Visible.of(e.toString()));
-        }
+    static int unusable(Throwable failure, PrintWriter err) {
+        Causes.of(failure).forEach(cause -> err.println(Visible.of(cause)));
         return UNUSABLE;
     }
 }
