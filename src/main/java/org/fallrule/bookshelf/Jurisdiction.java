@@ -1,6 +1,5 @@
 package org.fallrule.bookshelf;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,13 +33,9 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
      * The county that is named, on the command line or by the plan; else where the plan's own lot lies.
      *
      * @param named the county named on the command line
+     * @param map where each county lies, if the folder of rule books says
      * @throws UnusableInput when none is named and the lot's place does not tell
      */
-    public static Jurisdiction of(Optional<String> named, Site site, RuleLibrary library) {
-        return of(named, site, library, CountyMap.of(library));
-    }
-
-    /** As {@link #of(Optional, Site, RuleLibrary)}, by a map that has been read. */
     public static Jurisdiction of(Optional<String> named, Site site, RuleLibrary library, Optional<CountyMap> map) {
         Optional<Place> lot = site.ownLot().map(Feature::origin);
         Optional<LotOnMap> place = site.ownLot().map(own -> new LotOnMap(own.geometry(), site.frame()));
@@ -111,11 +106,6 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
     /** The counties in a sentence: {@code larkmoor and saltmeadow}. */
     public String spoken() {
         return String.join(" and ", counties);
-    }
-
-    /** Their rules on a day, with a firm's own laid over each; of several the stricter. */
-    public RuleBook book(RuleLibrary library, Optional<String> house, LocalDate day) {
-        return book(county -> library.load(county, house, day));
     }
 
     /** Their rules, those of each county got by its name; of several the stricter. */

@@ -4,6 +4,8 @@ import java.util.List;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Missing;
+import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
@@ -42,6 +44,23 @@ public record Selection(Role role, Condition where) {
         return new Missing(
                 names + " of " + undecided.spoken(),
                 "give " + names + " in " + undecided.origin().file());
+    }
+
+    /**
+     * What is seen of a feature. Where the plan does not say whether it is one of these, that matters only where it would not
+     * meet the rule, and then it cannot be told.
+     */
+    public Observation settled(Observation seen, Feature feature) {
+        return chooses(feature) == Truth.TRUE || seen.outcome() == Outcome.MEETS
+                ? seen
+                : seen.with(Outcome.CANNOT_TELL).lacking(lacking(feature));
+    }
+
+    /** The same of a distance kept from a feature, with a note of what is not known where that does not matter. */
+    public Observation settledByDistance(Observation seen, Feature feature) {
+        return chooses(feature) != Truth.TRUE && seen.outcome() == Outcome.MEETS
+                ? seen.noting(lacking(feature).what() + " is not given, but it is far enough away")
+                : settled(seen, feature);
     }
 
     /** {@code walk with access = 'public'}. */

@@ -3,11 +3,8 @@ package org.fallrule.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.docket.BooksInForce;
-import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
-import org.fallrule.site.Site;
 import picocli.CommandLine.Option;
 
 /** The options that pick the rule books which apply to a site. */
@@ -31,7 +28,7 @@ final class BookOptions {
         return RulesFolder.open(rules);
     }
 
-    /** The books in force on a day, for every site of a run. */
+    /** The books in force on a day, of which the options name some; the others each site names. */
     BooksInForce inForce(RuleLibrary library, LocalDate day) {
         return new BooksInForce(library, county, house, day);
     }
@@ -39,20 +36,5 @@ final class BookOptions {
     /** What the options name. */
     String said() {
         return county.orElse("") + "|" + house.orElse("");
-    }
-
-    /** The county or counties whose rules apply to a site. */
-    Jurisdiction place(Site site, RuleLibrary library) {
-        return Jurisdiction.of(county, site, library);
-    }
-
-    /** The firm whose rules are laid on top. */
-    Optional<String> house(Site site) {
-        return house.or(site::house);
-    }
-
-    /** The books in force on a day. */
-    RuleBook book(Jurisdiction place, Site site, RuleLibrary library, LocalDate day) {
-        return place.book(library, house(site), day);
     }
 }

@@ -11,13 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import org.fallrule.docket.Causes;
 import org.fallrule.docket.PlanReview;
 import org.fallrule.docket.RemedySearch;
 import org.fallrule.docket.RunDigest;
 import org.fallrule.docket.Stack;
 import org.fallrule.docket.Submittal;
-import org.fallrule.document.Fault;
-import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
 import org.fallrule.report.pdf.Paper;
@@ -153,10 +152,8 @@ final class CheckCommand implements Callable<Integer> {
     private int checkedSafely(Path site, PlanReview review, Optional<ReportFolder> reports) {
         try {
             return checked(site, review, reports);
-        } catch (UnusableInput e) {
-            tell(site, e.faults().stream().map(Fault::toString).toList());
-        } catch (RuntimeException e) {
-            tell(site, List.of("this is a fault of the program, please report it: " + e));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            tell(site, Causes.of(e));
         }
         return Fallrule.UNUSABLE;
     }

@@ -10,12 +10,12 @@ import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.comparison.Comparison;
 import org.fallrule.comparison.OneSite;
 import org.fallrule.comparison.Submittal;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Visible;
 import org.fallrule.report.comparison.ComparisonReport;
 import org.fallrule.report.comparison.ComparisonText;
 import org.fallrule.rulebook.RuleBook;
-import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,29 +74,29 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RuleLibrary library = books.library();
+        BooksInForce inForce = books.inForce(books.library(), today);
         Optional<ComparisonFolder> files = out.map(folder -> ComparisonFolder.prepare(folder, earlier, later));
         Site after = SiteReader.read(later);
         OneSite.refuseTwo(SiteReader.read(earlier), after);
         Site before = SiteReader.read(earlier, after.frame());
-        ComparisonReport report = compared(before, after, library);
+        ComparisonReport report = compared(before, after, inForce);
         files.ifPresent(each -> each.write(report));
         print(report);
         Comparison comparison = report.comparison();
         return comparison.fails() || comparison.gotWorse() ? Fallrule.FAILS : Fallrule.PASSES;
     }
 
-    private ComparisonReport compared(Site before, Site after, RuleLibrary library) {
+    private ComparisonReport compared(Site before, Site after, BooksInForce inForce) {
         Site governing = after.county().isPresent() || after.ownLot().isPresent() ? after : before;
-        Jurisdiction place = books.place(governing, library);
-        RuleBook book = books.book(place, governing, library, today);
-        String words = "Rules of " + named(place, governing);
+        Jurisdiction place = inForce.place(governing);
+        RuleBook book = inForce.book(place, governing);
+        String words = "Rules of " + named(place, inForce.house(governing));
         RuleBook earlierBook = book;
         if (ownRules) {
-            Jurisdiction own = books.place(before, library);
-            earlierBook = books.book(own, before, library, today);
-            words = "Each is held against its own rules: before those of " + named(own, before) + ", after those of "
-                    + named(place, governing);
+            Jurisdiction own = inForce.place(before);
+            earlierBook = inForce.book(own, before);
+            words = "Each is held against its own rules: before those of " + named(own, inForce.house(before)) + ", after those of "
+                    + named(place, inForce.house(governing));
         } else {
             words += ", applied to both";
             if (!place.statedBy().file().startsWith("--")) {
@@ -107,11 +107,8 @@ final class CompareCommand implements Callable<Integer> {
                 Comparison.of(Submittal.of(before, earlierBook, today), Submittal.of(after, book, today)), words + ".");
     }
 
-    private String named(Jurisdiction place, Site site) {
-        return place.spoken()
-                + books.house(site)
-                        .map(house -> " with those of the firm " + house)
-                        .orElse("");
+    private static String named(Jurisdiction place, Optional<String> house) {
+        return place.spoken() + house.map(name -> " with those of the firm " + name).orElse("");
     }
 
     private void print(ComparisonReport report) {

@@ -2,7 +2,6 @@ package org.fallrule.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,21 +27,8 @@ final class ComparisonFolder {
      * @throws UnusableInput if it cannot be written to, or lies inside of one of the sites
      */
     static ComparisonFolder prepare(Path folder, Path before, Path after) {
-        for (Path site : List.of(before, after)) {
-            if (folder.toAbsolutePath()
-                    .normalize()
-                    .startsWith(site.toAbsolutePath().normalize())) {
-                throw new UnusableInput(
-                        Place.of(folder.toString()), "lies inside of the site " + site + "; write elsewhere");
-            }
-        }
-        try {
-            Files.createDirectories(folder);
-            Files.delete(Files.createTempFile(folder, ".fallrule", ".probe"));
-        } catch (IOException e) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
-        }
+        List.of(before, after).forEach(site -> OutFolder.refuseInside(folder, site, "the comparison"));
+        OutFolder.ready(folder);
         return new ComparisonFolder(folder);
     }
 

@@ -5,8 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.fallrule.document.Fault;
-import org.fallrule.document.UnusableInput;
+import org.fallrule.docket.Causes;
 import org.fallrule.report.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -59,12 +58,9 @@ public final class Fallrule {
         }
         try {
             return line.execute(args);
-        } catch (OutOfMemoryError e) {
-            err.println("There is not enough memory for it; keep what lies around the site, or give more with java -Xmx.");
-        } catch (StackOverflowError e) {
-            unusable(new IllegalStateException(e), err);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return unusable(e, err);
         }
-        return UNUSABLE;
     }
 
     /** The command that is asked for, alone, as looking at each takes time; all where it is none of them, or asks for help. */
@@ -77,14 +73,8 @@ public final class Fallrule {
         return asked.isEmpty() ? COMMANDS : asked;
     }
 
-    private static int unusable(Exception e, PrintWriter err) {
-        if (e instanceof UnusableInput unusable) {
-            for (Fault fault : unusable.faults()) {
-                err.println(Visible.of(fault.toString()));
-            }
-        } else {
-            err.println("This is a fault of the program, please report it: " + Visible.of(e.toString()));
-        }
+    static int unusable(Throwable failure, PrintWriter err) {
+        Causes.of(failure).forEach(cause -> err.println(Visible.of(cause)));
         return UNUSABLE;
     }
 }

@@ -13,19 +13,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 import org.fallrule.reader.SiteReader;
+import org.fallrule.report.Visible;
 import org.fallrule.report.gradesheet.GradeSheet;
 import org.fallrule.report.gradesheet.GradeSheetText;
 import org.fallrule.report.gradesheet.HandZones;
 import org.fallrule.report.gradesheet.Settings;
 import org.fallrule.report.pdf.Paper;
 import org.fallrule.rulebook.RuleBook;
-import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -94,7 +95,7 @@ final class GradeSheetCommand implements Callable<Integer> {
         Written rows = length("--every", every, true);
         Written under = length("--bedding", bedding, false);
         Optional<HandZones> given = byHand.map(text -> HandZones.given(length("--by-hand", text, false)));
-        out.ifPresent(this::refuseInsideSite);
+        out.ifPresent(folder -> OutFolder.refuseInside(folder, site, "the sheet"));
         Site plan = SiteReader.read(site);
         HandZones zones = given.orElseGet(() -> HandZones.of(rules(plan)));
         GradeSheet sheet = GradeSheet.of(SiteAnalysis.of(plan), new Settings(rows, under, zones));
@@ -102,15 +103,15 @@ final class GradeSheetCommand implements Callable<Integer> {
         screen.print(GradeSheetText.write(sheet));
         out.ifPresent(folder -> {
             write(sheet, folder);
-            screen.println("\nGrade sheet written to " + folder.resolve(sheet.id() + "-gradesheet.*"));
+            screen.println("\n" + Visible.of("Grade sheet written to " + folder.resolve(sheet.id() + "-gradesheet.*")));
         });
         screen.flush();
         return Fallrule.PASSES;
     }
 
     private RuleBook rules(Site plan) {
-        RuleLibrary library = books.library();
-        return books.book(books.place(plan, library), plan, library, LocalDate.now(ZoneId.systemDefault()));
+        BooksInForce inForce = books.inForce(books.library(), LocalDate.now(ZoneId.systemDefault()));
+        return inForce.book(inForce.place(plan), plan);
     }
 
     private static Written length(String option, String text, boolean positive) {
@@ -126,13 +127,6 @@ final class GradeSheetCommand implements Callable<Integer> {
         }
     }
 
-    private void refuseInsideSite(Path folder) {
-        if (folder.toAbsolutePath().normalize().startsWith(site.toAbsolutePath().normalize())) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "lies inside of the site " + site + "; write the sheet elsewhere");
-        }
-    }
-
     /** Makes every file before it writes one. */
     private void write(GradeSheet sheet, Path folder) {
         Map<String, byte[]> files = new LinkedHashMap<>();
@@ -141,8 +135,7 @@ final class GradeSheetCommand implements Callable<Integer> {
             Files.createDirectories(folder);
             WholeFiles.put(folder, files);
         } catch (IOException e) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
+            throw OutFolder.unwritable(folder, e);
         }
     }
 }

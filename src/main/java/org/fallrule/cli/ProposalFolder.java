@@ -45,20 +45,12 @@ final class ProposalFolder {
      * @throws UnusableInput if it cannot be written to, lies inside of the site, or holds what is no proposal
      */
     static ProposalFolder prepare(Path folder, Path submitted) {
-        if (folder.toAbsolutePath()
-                .normalize()
-                .startsWith(submitted.toAbsolutePath().normalize())) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()),
-                    "lies inside of the site " + submitted + "; write proposals elsewhere");
-        }
+        OutFolder.refuseInside(folder, submitted, "proposals");
+        OutFolder.ready(folder);
         try {
-            Files.createDirectories(folder);
             refuseForeign(folder);
-            Files.delete(Files.createTempFile(folder, ".fallrule", ".probe"));
         } catch (IOException e) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
+            throw OutFolder.unwritable(folder, e);
         }
         return new ProposalFolder(folder, submitted);
     }

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.document.Nearest;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.proposal.Proposals;
@@ -27,7 +28,6 @@ import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.report.proposal.ProposalText;
 import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
-import org.fallrule.rulebook.RuleLibrary;
 import org.fallrule.site.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -90,11 +90,11 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RuleLibrary library = books.library();
+        BooksInForce inForce = books.inForce(books.library(), today);
         Optional<ProposalFolder> place = out.map(to -> ProposalFolder.prepare(to, folder));
         Site site = SiteReader.read(folder);
-        Jurisdiction jurisdiction = books.place(site, library);
-        RuleBook book = books.book(jurisdiction, site, library, today);
+        Jurisdiction jurisdiction = inForce.place(site);
+        RuleBook book = inForce.book(jurisdiction, site);
         refuseUnknown(book);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Proposals proposals = Proposer.of(analysis, book, today, without);

@@ -49,14 +49,11 @@ final class ReportFolder implements Filing {
      */
     static ReportFolder prepare(Path folder, List<Path> sites, Set<ReportFormat> formats, PrintSettings settings) {
         Path whole = Stack.real(folder);
-        sites.forEach(site -> refuseClash(folder, whole, site));
-        try {
-            Files.createDirectories(folder);
-            Files.delete(Files.createTempFile(folder, ".fallrule", ".probe"));
-        } catch (IOException e) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "cannot be written to (" + e + "); name another folder with --out");
+        for (Path site : sites) {
+            OutFolder.refuseInside(folder, site, "reports");
+            refuseItsFolder(folder, whole, site);
         }
+        OutFolder.ready(folder);
         return new ReportFolder(folder, folder, formats, settings, false);
     }
 
@@ -65,12 +62,8 @@ final class ReportFolder implements Filing {
         return new ReportFolder(folder, place, formats, settings, watched);
     }
 
-    private static void refuseClash(Path folder, Path out, Path site) {
+    private static void refuseItsFolder(Path folder, Path out, Path site) {
         Path whole = Stack.real(site);
-        if (out.startsWith(whole)) {
-            throw new UnusableInput(
-                    Place.of(folder.toString()), "lies inside of the site " + site + "; write reports elsewhere");
-        }
         if (whole.startsWith(out) && out.relativize(whole).getNameCount() == 1) {
             throw new UnusableInput(
                     Place.of(folder.toString()),

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,21 +14,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.bookshelf.Jurisdiction;
 import org.fallrule.comparison.Comparison;
 import org.fallrule.comparison.Submittal;
-import org.fallrule.document.Fault;
-import org.fallrule.document.UnusableInput;
-import org.fallrule.reader.SiteReader;
+import org.fallrule.docket.Causes;
+import org.fallrule.docket.PlanReview;
+import org.fallrule.docket.RemedySearch;
+import org.fallrule.reader.ProfileFile;
+import org.fallrule.reader.SharedLayers;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
 import org.fallrule.report.comparison.TurnWords;
-import org.fallrule.review.Review;
-import org.fallrule.review.Reviewer;
-import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
-import org.fallrule.site.Site;
 
 /** Checks a site anew whenever its files or the rule books change, until it is closed. No fault of a file ends it. */
 final class SiteWatch implements AutoCloseable {
@@ -40,7 +37,6 @@ final class SiteWatch implements AutoCloseable {
 
     private final Path folder;
     private final BooksAtHand books;
-    private final LocalDate today;
     private final Optional<ReportFolder> reports;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -58,11 +54,18 @@ final class SiteWatch implements AutoCloseable {
             PrintWriter err) {
         this.folder = folder;
         this.books = new BooksAtHand(options, library, today);
-        this.today = today;
         this.reports = reports.map(ReportFolder::watched);
         this.out = out;
         this.err = err;
-        this.watch = new FolderWatch(List.of(folder.toAbsolutePath(), books.folder()));
+        this.watch = new FolderWatch(watched(folder.toAbsolutePath(), books.folder()));
+    }
+
+    /** What a report is made from: the site, its rule books, and as they are now the layers that it shares and its profile. */
+    static List<Path> watched(Path site, Path rules) {
+        List<Path> watched = new ArrayList<>(List.of(site, rules));
+        Optional.ofNullable(site.getParent()).ifPresent(beside -> watched.addAll(SharedLayers.files(beside)));
+        ProfileFile.of(site).ifPresent(watched::add);
+        return watched;
     }
 
     /** Watches until closed, or until the program is told to end; a report that is being written is finished first. */
@@ -108,29 +111,22 @@ final class SiteWatch implements AutoCloseable {
     private int redraw(long since) {
         try {
             return redrawn(since);
-        } catch (UnusableInput e) {
-            tell(e.faults().stream().map(Fault::toString).toList());
-        } catch (RuntimeException e) {
-            tell(List.of("this is a fault of the program, please report it: " + e));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            tell(Causes.of(e));
         }
         return Fallrule.UNUSABLE;
     }
 
     private int redrawn(long since) {
-        Site site = SiteReader.read(folder);
-        Jurisdiction place = books.place(site);
-        RuleBook book = books.book(place, site);
-        SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
-        Review review = Reviewer.review(analysis, book, today);
-        Report report = new Report(analysis, place.spoken(), book, review);
+        Report report = new PlanReview(books.asTheyStand(), RemedySearch.none).of(folder);
         reports.ifPresent(each -> each.write(report));
-        Submittal now = new Submittal(analysis, book, review);
+        Submittal now = new Submittal(report.analysis(), report.book(), report.review());
         String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now)))
                 .orElse("");
         last = Optional.of(now);
         double seconds = (System.nanoTime() - since) / 1e9;
         say(clock() + "  " + report.verdict() + turn + String.format(Locale.ROOT, " (%.2f s)", seconds));
-        return review.failsPlan() ? Fallrule.FAILS : Fallrule.PASSES;
+        return report.review().failsPlan() ? Fallrule.FAILS : Fallrule.PASSES;
     }
 
     private void tell(List<String> faults) {

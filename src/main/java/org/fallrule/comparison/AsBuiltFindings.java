@@ -84,7 +84,7 @@ final class AsBuiltFindings {
         String stands = "designed " + Printed.of(designed, heights) + ", built " + Printed.of(found.get(), heights)
                 + (rise > 0 ? ", too high" : ", too low");
         String says = Math.abs(rise) <= designed.dimension().tolerance() ? "as designed" : stands;
-        hold(measure, feature, of + " off by", new Length(Math.abs(rise)), built.heightAccuracy(feature), says);
+        hold(measure, feature, of + " off by", new Length(Math.abs(rise)), built.heightAccuracy(feature, kind), says);
     }
 
     private void slope(PipeRun run, Slope designed) {
@@ -97,7 +97,9 @@ final class AsBuiltFindings {
             return;
         }
         Slope found = new Slope((up.get().metres() - down.get().metres()) / length);
-        double accuracy = Math.sqrt(2) * built.heightAccuracy(run.pipe()) / length;
+        double accuracy = Math.hypot(
+                        built.heightAccuracy(run.pipe(), "invert_up"), built.heightAccuracy(run.pipe(), "invert_down"))
+                / length;
         hold(
                 Measure.SLOPE,
                 run.pipe(),

@@ -102,9 +102,13 @@ final class BuiltWork {
         return designed.distance(point.geometry());
     }
 
-    /** Half-width of the interval that a height of the work lies in, by its own column or by the survey; zero when not said. */
-    double heightAccuracy(Feature design) {
-        return feature(design)
+    /**
+     * Half-width of the interval that a height of the work lies in, by the own column of what it was measured on or by the
+     * survey; zero when not said.
+     */
+    double heightAccuracy(Feature design, String kind) {
+        Optional<Feature> measured = point(design, kind).filter(point -> height(point).isPresent());
+        return measured.or(() -> feature(design))
                 .flatMap(each -> each.get(Attribute.VERTICAL_ACCURACY))
                 .or(() -> after.site().survey().verticalAccuracy())
                 .map(Length::metres)

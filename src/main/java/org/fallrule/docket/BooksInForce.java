@@ -48,9 +48,14 @@ public final class BooksInForce {
         return Jurisdiction.of(county, site, library, map());
     }
 
+    /** The firm whose rules are laid over those of a plan's county. */
+    public Optional<String> house(Site site) {
+        return house.or(site::house);
+    }
+
     /** The rules that apply to a plan in its place. */
     public RuleBook book(Jurisdiction place, Site site) {
-        return place.book(name -> whole(begun(new Chosen(name, house.or(site::house)))));
+        return place.book(name -> whole(begun(new Chosen(name, house(site)))));
     }
 
     /** Begins to read the books that a plan names, on another thread, as its layers take as long. */

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.fallrule.document.Fault;
-import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
 import org.fallrule.report.docket.DocketEntry;
 import org.fallrule.report.docket.EntryOfReport;
@@ -38,13 +36,8 @@ public final class SiteTask {
     DocketEntry entry(Submittal site) {
         try {
             return filing.isPresent() ? filed(site, filing.get()) : of(review.of(site.path()), site);
-        } catch (UnusableInput e) {
-            return broken(site, e.faults().stream().map(Fault::toString).toList());
-        } catch (OutOfMemoryError e) {
-            return broken(
-                    site, List.of("there is not enough memory for it; give more with java -Xmx, or use fewer --jobs"));
-        } catch (RuntimeException | StackOverflowError e) {
-            return broken(site, List.of("this is a fault of the program, please report it: " + e));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return broken(site, Causes.of(e));
         }
     }
 

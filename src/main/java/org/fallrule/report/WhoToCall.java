@@ -16,6 +16,8 @@ public enum WhoToCall {
     OWNER("the owner or a private locator"),
     BOTH("one-call 811, and the owner of a private line");
 
+    private static final Set<String> PRIVATE = Set.of("irrigation", "lighting", "propane");
+
     private static final Set<String> PART_PRIVATE =
             Set.of("water_service", "sanitary", "storm", "reclaimed", "unknown");
 
@@ -35,7 +37,7 @@ public enum WhoToCall {
         if (isPrivate.isPresent()) {
             return isPrivate.get() ? OWNER : ONE_CALL;
         }
-        if (kind.equals("irrigation")) {
+        if (PRIVATE.contains(kind)) {
             return OWNER;
         }
         return PART_PRIVATE.contains(kind) ? BOTH : ONE_CALL;

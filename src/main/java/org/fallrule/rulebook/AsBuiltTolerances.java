@@ -101,12 +101,17 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
         return new AsBuiltTolerances(both);
     }
 
-    /** Of each measure the tighter tolerance of two counties whose rules both apply. */
+    /** Of each measure the tighter tolerance of two counties whose rules both apply; of two as tight the one that weighs more. */
     public AsBuiltTolerances tighter(AsBuiltTolerances other) {
         Map<Measure, Tolerance> both = new EnumMap<>(Measure.class);
         both.putAll(byMeasure);
         other.byMeasure.forEach((measure, theirs) ->
-                both.merge(measure, theirs, (one, two) -> two.limit().atLeastAsTightAs(one.limit()) ? two : one));
+                both.merge(measure, theirs, AsBuiltTolerances::tighter));
         return new AsBuiltTolerances(both);
+    }
+
+    private static Tolerance tighter(Tolerance one, Tolerance other) {
+        boolean keeps = one.atLeastAsTightAs(other) || !other.limit().atLeastAsTightAs(one.limit());
+        return keeps ? one : other;
     }
 }

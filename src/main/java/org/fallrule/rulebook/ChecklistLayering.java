@@ -36,7 +36,7 @@ final class ChecklistLayering {
 
     private void lay(BookFile.Layer layer, String id, Node.Mapping item, Place place) {
         boolean known = items.containsKey(id);
-        if (known && layer == BookFile.Layer.HOUSE && item.get("loosen_because").isEmpty()) {
+        if (known && layer == BookFile.Layer.HOUSE && !LayeredRule.saysWhyLoosened(item)) {
             faults.add(new Fault(
                     place,
                     "item " + id + " is the county's to ask for; a house book may add items, and changes one only with"

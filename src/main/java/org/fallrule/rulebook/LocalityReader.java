@@ -14,7 +14,6 @@ import org.fallrule.locality.Runoff;
 import org.fallrule.locality.Storm;
 import org.fallrule.locality.StormReader;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 
 /** Reads what a rule book says of its place, beside its rules. */
@@ -58,7 +57,8 @@ final class LocalityReader {
     private Climate climate(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
         Optional<Boolean> freezing = keys.scalar("freezing").flatMap(this::flag);
-        Optional<Written> frost = keys.scalar("frost_depth").flatMap(this::length);
+        Optional<Written> frost = keys.scalar("frost_depth")
+                .flatMap(text -> new ValueReader(faults).written(text, Dimension.LENGTH));
         Optional<String> soil = keys.text("soil");
         keys.refuseOthers("climate");
         return new Climate(freezing, frost, soil);
@@ -70,18 +70,5 @@ final class LocalityReader {
         }
         faults.add(new Fault(scalar.place(), "found " + scalar.kind() + ", wanted true or false"));
         return Optional.empty();
-    }
-
-    private Optional<Written> length(Node.Scalar scalar) {
-        try {
-            Written length = Written.parse(scalar.text(), Dimension.LENGTH);
-            if (length.quantity().si() < 0) {
-                faults.add(new Fault(scalar.place(), scalar.kind() + " is negative; give zero or more"));
-            }
-            return Optional.of(length);
-        } catch (UnreadableQuantity e) {
-            faults.add(new Fault(scalar.place(), e.says()));
-            return Optional.empty();
-        }
     }
 }

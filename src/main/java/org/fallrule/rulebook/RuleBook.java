@@ -47,7 +47,7 @@ public record RuleBook(
 
     /** The same books with some of the rules alone. */
     public RuleBook only(Predicate<Rule> which) {
-        return new RuleBook(books, locality, rules.stream().filter(which).toList(), notices, checklist);
+        return new RuleBook(books, locality, rules.stream().filter(which).toList(), notices, checklist, asBuilt);
     }
 
     /**

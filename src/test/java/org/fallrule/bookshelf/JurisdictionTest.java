@@ -72,7 +72,7 @@ class JurisdictionTest {
     }
 
     private Jurisdiction of(Site site) {
-        return Jurisdiction.of(Optional.empty(), site, library());
+        return Jurisdiction.of(Optional.empty(), site, library(), CountyMap.of(library()));
     }
 
     private static List<String> says(Jurisdiction found) {
@@ -155,7 +155,7 @@ class JurisdictionTest {
         assertThat(says(of(east)))
                 .containsExactly("site.yaml: county: names west, whose rules alone are applied, but by"
                         + " rules/counties.geojson the lot lies in east; ask whose rules govern");
-        Jurisdiction named = Jurisdiction.of(Optional.of("east"), east, library());
+        Jurisdiction named = Jurisdiction.of(Optional.of("east"), east, library(), CountyMap.of(library()));
         assertThat(named.counties()).containsExactly("east");
         assertThat(named.notices()).isEmpty();
     }
@@ -178,7 +178,7 @@ class JurisdictionTest {
         Jurisdiction found = of(lot(-76.1001, -76.0998));
 
         assertThat(found.counties()).containsExactly("west", "east", "north");
-        assertThat(found.book(library(), Optional.empty(), LocalDate.of(2026, 6, 1))
+        assertThat(found.book(county -> library().load(county, Optional.empty(), LocalDate.of(2026, 6, 1)))
                         .notices())
                 .extracting(Fault::says)
                 .contains("asked by north only: r");

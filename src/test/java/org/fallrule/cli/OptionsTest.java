@@ -2,13 +2,20 @@ package org.fallrule.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.fallrule.SiteOnDisk;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OptionsTest {
@@ -68,6 +75,23 @@ class OptionsTest {
 
         assertThat(ran.out()).contains(waived);
         assertThat(ran.out().contains("it expired on 2027-06-01")).isEqualTo(code == 1);
+    }
+
+    @ParameterizedTest
+    @MethodSource("failures")
+    void whateverBreaksIsSaidInOneLine(Throwable failure, String says) {
+        StringWriter err = new StringWriter();
+
+        assertThat(Fallrule.unusable(failure, new PrintWriter(err, true))).isEqualTo(2);
+        assertThat(err.toString().lines()).singleElement().asString().contains(says);
+    }
+
+    static Stream<Arguments> failures() {
+        return Stream.of(
+                Arguments.of(new UnusableInput(Place.of("a.shp"), "is none"), "a.shp: is none"),
+                Arguments.of(new StackOverflowError(), "fault of the program"),
+                Arguments.of(new IllegalStateException("\u001b[2J"), "fault of the program"),
+                Arguments.of(new OutOfMemoryError(), "not enough memory"));
     }
 
     @Test

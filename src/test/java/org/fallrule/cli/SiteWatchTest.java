@@ -122,6 +122,19 @@ class SiteWatchTest {
     }
 
     @Test
+    void theLayersThatItSharesAndItsProfileAreWatchedToo() throws IOException {
+        Path street = place.resolve("street.geojson");
+        Files.copy(site.path("outfall.geojson"), street);
+        Files.writeString(place.resolve("sites.yaml"), "shared: {street: street.geojson}\n");
+        Files.writeString(place.resolve("firm.yaml"), "units: {elevation: ft}\n");
+        site.replacing("site.yaml", "county: saltmeadow", "county: saltmeadow\nlayers_from: ../firm.yaml");
+
+        assertThat(SiteWatch.watched(site.path(), rules))
+                .contains(site.path(), rules, place.resolve("sites.yaml"), street)
+                .anyMatch(file -> file.endsWith("firm.yaml"));
+    }
+
+    @Test
     void aHalfWrittenFileIsToldAndTheWatchGoesOn() throws InterruptedException, IOException {
         String whole = Files.readString(site.path("pipe.geojson"));
         site.with("pipe.geojson", whole.substring(0, whole.length() / 2));

@@ -15,6 +15,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.docket.BooksInForce;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
 import org.fallrule.report.pdf.Paper;
@@ -64,8 +65,9 @@ class SitesSideBySideTest {
     /** The report's files, each with its format before it. */
     private List<String> written(String sample, ReportFormat... formats) {
         Site site = SiteReader.read(Path.of("sample-sites", sample));
-        Jurisdiction place = Jurisdiction.of(Optional.empty(), site, library);
-        RuleBook book = place.book(library, site.house(), DAY);
+        BooksInForce books = new BooksInForce(library, Optional.empty(), Optional.empty(), DAY);
+        Jurisdiction place = books.place(site);
+        RuleBook book = books.book(place, site);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Report report = new Report(analysis, place.spoken(), book, Reviewer.review(analysis, book, DAY));
         List<String> files = new ArrayList<>();

@@ -161,6 +161,25 @@ class AsBuiltTest {
                         "position cannot_tell OF-1; lacks the place of outfall OF-1 as built");
     }
 
+    /** The tolerance is 0.1 ft: a height that is off by 0.08 ft and known to 0.05 ft may lie beyond it. */
+    @Test
+    void aPointSaysByItselfHowWellItIsKnown() {
+        PlanInFeet coarse = PlanInFeet.plan()
+                .with(
+                        Role.AS_BUILT,
+                        "#1",
+                        "POINT (0 0)",
+                        "measured_on = CB-1",
+                        "kind = rim",
+                        "elevation = 12.08 ft",
+                        "vertical_accuracy = 0.05 ft");
+        PlanInFeet fine = point(PlanInFeet.plan(), "CB-1", "rim", "0 0", "12.08 ft");
+
+        assertThat(found(coarse)).anyMatch(line -> line.startsWith("rim borderline CB-1: 0.08 ft"));
+        assertThat(found(coarse.surveyedTo(0.1, 0.01))).anyMatch(line -> line.startsWith("rim borderline CB-1: 0.08 ft"));
+        assertThat(found(fine.surveyedTo(0.1, 0.01))).anyMatch(line -> line.startsWith("rim meets CB-1: 0.08 ft"));
+    }
+
     @Test
     void onPointsAloneTheRulesAreNotRun() {
         Comparison comparison = compared(

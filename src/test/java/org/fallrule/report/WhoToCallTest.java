@@ -31,6 +31,8 @@ class WhoToCallTest {
         "reclaimed, BOTH",
         "unknown, BOTH",
         "irrigation, OWNER",
+        "lighting, OWNER",
+        "propane, OWNER",
     })
     void membersMarkWhatIsTheirsAndTheOwnerTheRest(String kind, WhoToCall who) {
         assertThat(of(Attributes.none().with(Attribute.KIND, kind))).isEqualTo(who);

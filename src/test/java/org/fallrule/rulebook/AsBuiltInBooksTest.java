@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.fallrule.finding.Weight;
 import org.fallrule.rulebook.AsBuiltTolerances.Measure;
 import org.junit.jupiter.api.BeforeEach;
@@ -113,9 +114,9 @@ class AsBuiltInBooksTest {
         RuleLibrary library = books.library();
         RuleBook both = StricterBook.of(
                 "c",
-                library.load("c", java.util.Optional.empty()),
+                library.load("c", Optional.empty()),
                 "d",
-                library.load("d", java.util.Optional.empty()),
+                library.load("d", Optional.empty()),
                 org.fallrule.document.Place.of("counties.geojson"));
 
         assertThat(words(both))
@@ -123,5 +124,16 @@ class AsBuiltInBooksTest {
                         "invert 0.05 ft should rules/counties/d.yaml:2",
                         "rim 0.1 ft should rules/counties/d.yaml:2",
                         "slope 0.25 % should rules/baseline.yaml:4");
+    }
+
+    @Test
+    void ofTwoCountiesThatAskTheSameTheWeightierIsTakenWhicheverComesFirst() {
+        books.with("counties/d.yaml", "as_built: {invert: 1.2 in, weight: must, basis: {kind: practice}}\n");
+        AsBuiltTolerances should = books.library().load("c", Optional.empty()).asBuilt();
+        AsBuiltTolerances must = books.library().load("d", Optional.empty()).asBuilt();
+
+        assertThat(List.of(should.tighter(must), must.tighter(should)))
+                .extracting(both -> both.of(Measure.INVERT).orElseThrow().weight())
+                .containsExactly(Weight.MUST, Weight.MUST);
     }
 }

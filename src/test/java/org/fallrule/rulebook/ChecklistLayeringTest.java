@@ -85,4 +85,17 @@ class ChecklistLayeringTest {
                 .asString()
                 .contains("item seal is the county's to ask for");
     }
+
+    @Test
+    void aKeyWithNothingAfterItIsNoReasonToTakeAway() {
+        county("{}");
+        String dropped = "checklist:\n  seal: {drop: true, reason: no need, loosen_because: ";
+
+        assertThat(books.with("house/h.yaml", dropped + "}\n").faultsOfHouse())
+                .singleElement()
+                .asString()
+                .contains("item seal is the county's to ask for");
+        assertThat(books.with("house/h.yaml", dropped + "the county asks none}\n").faultsOfHouse())
+                .isEmpty();
+    }
 }

@@ -2,12 +2,9 @@ package org.fallrule.check.ground;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
@@ -16,18 +13,13 @@ import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
 import org.fallrule.filter.Truth;
-import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.fallrule.site.Site;
 
 /** Where the water that an outfall lets out goes over the ground. */
 @AutoService(Check.class)
@@ -47,8 +39,6 @@ public final class FlowPath implements Check {
             "pond_deeper_than",
             Dimension.LENGTH,
             "an outfall in a hollow deeper than this is told; not looked for when it is not given");
-
-    private static final String WAY = "way of the water over the ground";
 
     @Override
     public String name() {
@@ -105,124 +95,13 @@ public final class FlowPath implements Check {
                         new Missing(
                                 "the ground at " + outfall.spoken(), "take spot elevations at it and downhill of it")));
             } else {
-                observe(analysis, terms, outfall, way.get())
+                new WayOfWater(analysis, terms, outfall, way.get())
+                        .observe()
                         .map(seen -> noting(seen, hollow(analysis, terms, outfall)))
                         .ifPresent(observations::add);
             }
         }
         return observations;
-    }
-
-    private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature outfall, Discharge way) {
-        Site site = analysis.site();
-        Selection until = terms.get(UNTIL);
-        Optional<Reached> taken = site.features(until.role()).stream()
-                .filter(each -> until.chooses(each) == Truth.TRUE)
-                .flatMap(each -> Reached.by(way, each).stream())
-                .min(Comparator.comparingDouble(Reached::metres));
-        double end = taken.map(Reached::metres).orElse(way.length());
-        Selection to = terms.get(TO);
-        return to.candidates(site).stream()
-                .filter(each ->
-                        to.role() != Role.LOT || !each.equals(site.ownLot().orElse(null)))
-                .flatMap(each -> Reached.by(way, each).stream())
-                .filter(reached -> reached.metres() <= end)
-                .flatMap(reached -> reached(analysis, terms, outfall, way, reached).stream())
-                .min(Comparator.comparing(Observation::outcome)
-                        .thenComparingDouble(
-                                seen -> seen.measured().map(m -> m.value().si()).orElse(0.0)))
-                .or(() -> notReached(analysis, terms, outfall, way, taken));
-    }
-
-    /** Something that the water comes to, and how many metres it has run by then. */
-    private record Reached(Feature feature, double metres) {
-        static Optional<Reached> by(Discharge way, Feature feature) {
-            return way.reaches(feature.geometry()).map(metres -> new Reached(feature, metres));
-        }
-    }
-
-    private static Optional<Observation> reached(
-            SiteAnalysis analysis, Terms terms, Feature outfall, Discharge way, Reached reached) {
-        Selection to = terms.get(TO);
-        double accuracy =
-                Accuracy.ofDistance(analysis, outfall, reached.feature()).metres();
-        return held(terms, outfall, reached.metres(), accuracy)
-                .map(seen -> to.chooses(reached.feature()) == Truth.TRUE || seen.outcome() == Outcome.MEETS
-                        ? seen
-                        : seen.with(Outcome.CANNOT_TELL).lacking(to.lacking(reached.feature())))
-                .map(seen -> telling(
-                        along(seen, analysis, way, reached.metres()).against(reached.feature()),
-                        "reaches the " + reached.feature().spoken() + " after"));
-    }
-
-    /** Held against the stretch that the rule looks along; against the whole way, it fails by coming there at all. */
-    private static Optional<Observation> held(Terms terms, Feature outfall, double metres, double accuracy) {
-        Optional<Limits> within = terms.find(WITHIN);
-        if (within.isEmpty()) {
-            return Optional.of(Observation.measured(outfall, Measured.fact(WAY, new Length(metres)))
-                    .with(Outcome.FAILS));
-        }
-        return within.get()
-                .hold(
-                        outfall,
-                        outfall.attributes(),
-                        asked -> Observation.measured(outfall, asked.against(WAY, new Length(metres), accuracy)));
-    }
-
-    /** {@code water from outfall OF-1 reaches the walk W-2 after 32.00 ft of its way; the rule looks 100 ft along it}. */
-    private static Observation telling(Observation seen, String does) {
-        if (seen.measured().isEmpty() || seen.subject().isEmpty()) {
-            return seen;
-        }
-        Measured measured = seen.measured().get();
-        String run = measured.limit()
-                .map(limit -> Printed.beside(measured.value(), limit) + " of its way; the rule looks "
-                        + Printed.limit(limit.value()) + " along it")
-                .orElseGet(() -> Discharge.shown(measured.value().si()) + " of its way");
-        return seen.telling("water from " + seen.subject().get().spoken() + " " + does + " " + run);
-    }
-
-    /** Water that comes to nothing it must not come to: taken in, or run far enough; else it is lost to sight. */
-    private static Optional<Observation> notReached(
-            SiteAnalysis analysis, Terms terms, Feature outfall, Discharge way, Optional<Reached> taken) {
-        if (taken.isPresent()) {
-            double metres = taken.get().metres();
-            Observation seen = Observation.measured(outfall, Measured.fact(WAY, new Length(metres)));
-            return Optional.of(telling(
-                    along(seen, analysis, way, metres),
-                    "is taken in by the " + taken.get().feature().spoken() + " after"));
-        }
-        Optional<Double> left = leftLot(analysis.site(), terms, way);
-        double known = left.orElse(way.length());
-        Optional<Observation> seen = held(terms, outfall, known, 0);
-        if (seen.filter(each -> each.outcome() == Outcome.MEETS).isPresent()) {
-            return seen.map(each -> telling(
-                    along(each, analysis, way, known),
-                    "comes to no " + terms.get(TO).spoken() + " on the first"));
-        }
-        return seen.map(each -> along(Observation.cannotTell(outfall, beyond(left, known)), analysis, way, known));
-    }
-
-    private static Missing beyond(Optional<Double> left, double known) {
-        return left.isPresent()
-                ? new Missing(
-                        "whose lot the water comes to after " + Discharge.shown(known),
-                        "give the lots beside the site's own, marked own = false, and the street")
-                : new Missing(
-                        "the ground that the water comes to after " + Discharge.shown(known),
-                        "survey further along its way");
-    }
-
-    /** Where it leaves the site's own lot, when the rule is about lots and the plan shows no other lot. */
-    private static Optional<Double> leftLot(Site site, Terms terms, Discharge way) {
-        if (terms.get(TO).role() != Role.LOT || site.features(Role.LOT).size() > 1) {
-            return Optional.empty();
-        }
-        return site.ownLot().flatMap(lot -> way.reaches(lot.geometry().getBoundary()));
-    }
-
-    private static Observation along(Observation seen, SiteAnalysis analysis, Discharge way, double metres) {
-        return noting(seen.at(way.upTo(metres)), way.spoken(metres, new SurfaceAbove(analysis.site())));
     }
 
     private static String hollow(SiteAnalysis analysis, Terms terms, Feature outfall) {
@@ -236,7 +115,7 @@ public final class FlowPath implements Check {
                 .orElse("");
     }
 
-    private static Observation noting(Observation seen, String note) {
+    static Observation noting(Observation seen, String note) {
         return note.isEmpty() ? seen : seen.noting(note);
     }
 }

@@ -13,7 +13,6 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
-import org.fallrule.filter.Truth;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
@@ -98,11 +97,8 @@ public final class GroundFall implements Check {
         List<Observation> observations = new ArrayList<>();
         for (Feature building : around.candidates(analysis.site())) {
             if (isOfTheSite(analysis, building)) {
-                boolean surely = around.chooses(building) == Truth.TRUE;
                 observe(analysis, terms, building)
-                        .map(seen -> surely || seen.outcome() == Outcome.MEETS
-                                ? seen
-                                : seen.with(Outcome.CANNOT_TELL).lacking(around.lacking(building)))
+                        .map(seen -> around.settled(seen, building))
                         .ifPresent(observations::add);
             }
         }

@@ -2,10 +2,7 @@ package org.fallrule.check.ground;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -15,22 +12,12 @@ import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
 import org.fallrule.filter.Truth;
-import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
-import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** Whether a basin stands where the water gathers that it is to drain. */
 @AutoService(Check.class)
@@ -62,8 +49,6 @@ public final class LowPoint implements Check {
     static final Parameter<Quantity> LOOK = Parameter.quantity(
                     "look_within", Dimension.LENGTH, "how far from the inlet a hollow is looked for")
             .always();
-
-    private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     @Override
     public String name() {
@@ -111,120 +96,9 @@ public final class LowPoint implements Check {
             if (of.chooses(inlet) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(inlet, of.lacking(inlet)));
             } else {
-                observations.addAll(observe(analysis, terms, inlet, hollows));
+                observations.addAll(new InletAtLowPoint(analysis, terms, inlet).among(hollows));
             }
         }
         return observations;
-    }
-
-    private static List<Observation> observe(SiteAnalysis analysis, Terms terms, Feature inlet, List<Hollow> hollows) {
-        double look = terms.get(LOOK).si();
-        Geometry place = GEOMETRY.createPoint(inlet.geometry().getCoordinate());
-        Optional<Hollow> nearest = hollows.stream()
-                .filter(hollow -> hollow.water().isWithinDistance(place, look + Dimension.LENGTH.tolerance()))
-                .min(Comparator.comparingDouble(hollow -> hollow.water().distance(place)));
-        return nearest.map(hollow -> inHollow(analysis, terms, inlet, hollow))
-                .orElseGet(() -> onSlope(analysis, terms, inlet));
-    }
-
-    private static List<Observation> inHollow(SiteAnalysis analysis, Terms terms, Feature inlet, Hollow hollow) {
-        Geometry bottom = hollow.pond().bottom(new Length(terms.get(AS_LOW).si()));
-        Coordinate[] ends = DistanceOp.nearestPoints(inlet.geometry(), bottom);
-        Length off = new Length(ends[0].distance(ends[1]));
-        double accuracy = Accuracy.ofDistanceOnGround(analysis, inlet).metres();
-        List<Observation> observations = new ArrayList<>();
-        terms.get(OFF)
-                .hold(
-                        inlet,
-                        inlet.attributes(),
-                        asked -> Observation.measured(
-                                inlet, asked.against("distance to the bottom of the hollow", off, accuracy)))
-                .map(seen -> seen.at(GEOMETRY.createLineString(ends)).noting("the hollow is " + hollow.spoken()))
-                .ifPresent(observations::add);
-        terms.find(RIM)
-                .flatMap(limits -> limits.hold(
-                        inlet,
-                        inlet.attributes(),
-                        asked -> inlet.get(Attribute.RIM)
-                                .map(rim -> height(
-                                        analysis,
-                                        inlet,
-                                        asked,
-                                        "rim above the bottom of the hollow",
-                                        rim,
-                                        hollow.lowest()))
-                                .orElseGet(() -> Observation.cannotTell(
-                                        inlet, new Missing("rim of " + inlet.spoken(), "give rim")))))
-                .ifPresent(observations::add);
-        return observations;
-    }
-
-    private static List<Observation> onSlope(SiteAnalysis analysis, Terms terms, Feature inlet) {
-        String within = "within " + Printed.feet(terms.get(LOOK).si()) + " of it";
-        Optional<Coordinate> lowest =
-                lowestAround(analysis, inlet, terms.get(LOOK).si());
-        Optional<Elevation> ground = analysis.ground()
-                .flatMap(surface -> surface.elevationAt(inlet.geometry().getCoordinate()));
-        if (lowest.isEmpty() || ground.isEmpty()) {
-            return List.of(Observation.cannotTell(
-                    inlet,
-                    new Missing(
-                            "the ground around " + inlet.spoken(),
-                            "take spot elevations at it and all around, " + within)));
-        }
-        String none = "no water stands " + within + " by the ground given";
-        if (terms.find(RIM).isEmpty()) {
-            return List.of(Observation.plain(Outcome.NOT_APPLICABLE, inlet).noting(none));
-        }
-        Optional<Elevation> rim = inlet.get(Attribute.RIM);
-        Elevation low = new Elevation(lowest.get().getZ());
-        String of = (rim.isPresent() ? "rim" : "ground at it") + " above the lowest ground " + within;
-        return terms
-                .get(RIM)
-                .hold(
-                        inlet,
-                        inlet.attributes(),
-                        asked -> height(analysis, inlet, asked, of, rim.orElse(ground.get()), low))
-                .map(seen -> seen.at(toward(inlet, lowest.get())).noting(none))
-                .stream()
-                .toList();
-    }
-
-    private static Observation height(
-            SiteAnalysis analysis,
-            Feature inlet,
-            Limits.Answer.Asked asked,
-            String of,
-            Elevation rim,
-            Elevation lowest) {
-        double accuracy = Accuracy.ofHeightAtGround(analysis, inlet).metres();
-        return Observation.measured(inlet, asked.against(of, rim.above(lowest), accuracy));
-    }
-
-    private static Geometry toward(Feature inlet, Coordinate place) {
-        return GEOMETRY.createLineString(new Coordinate[] {inlet.geometry().getCoordinate(), place});
-    }
-
-    /** The lowest place within so many metres, with Z; nothing where some of the ground is not known. */
-    private static Optional<Coordinate> lowestAround(SiteAnalysis analysis, Feature inlet, double look) {
-        double step = analysis.flow().grid().map(grid -> grid.spacing()).orElse(look);
-        Coordinate middle = inlet.geometry().getCoordinate();
-        int steps = (int) Math.floor(look / step);
-        Optional<Coordinate> lowest = Optional.empty();
-        for (int row = -steps; row <= steps; row++) {
-            for (int column = -steps; column <= steps; column++) {
-                Coordinate place = new Coordinate(middle.x + column * step, middle.y + row * step);
-                if (place.distance(middle) > look) {
-                    continue;
-                }
-                Optional<Elevation> level = analysis.ground().flatMap(ground -> ground.elevationAt(place));
-                if (level.isEmpty()) {
-                    return Optional.empty();
-                }
-                place.setZ(level.get().metres());
-                lowest = lowest.filter(low -> low.getZ() <= place.getZ()).or(() -> Optional.of(place));
-            }
-        }
-        return lowest;
     }
 }

@@ -9,6 +9,7 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
@@ -22,7 +23,6 @@ import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.DistanceOp;
@@ -113,6 +113,16 @@ final class BearingPlane {
                 Optional.ofNullable(stations.higher(place.station)).orElse(place.station)));
     }
 
+    /** Whether the trench comes as near as so many metres to an edge at which the level of the footing is not known. */
+    boolean isOpenWithin(double metres, PipeRun run, PipeProfile profile) {
+        double reach = metres + radius(run) + Dimension.LENGTH.tolerance();
+        return building.get(Attribute.FOOTING_BOTTOM).isEmpty()
+                && stations(run, profile).stream()
+                .map(station -> toBuilding(profile, station))
+                .anyMatch(ends -> ends[0].distance(ends[1]) <= reach
+                        && footingAt(ends[1]).isEmpty());
+    }
+
     private static Optional<Place> nearer(Optional<Place> one, Optional<Place> other) {
         if (one.isEmpty() || other.isEmpty()) {
             return one.or(() -> other);
@@ -155,15 +165,23 @@ final class BearingPlane {
     }
 
     private Optional<Place> place(PipeRun run, PipeProfile profile, Trench trench, double beside, double station) {
-        Geometry point = GEOMETRY.createPoint(profile.placeAt(station));
-        Coordinate[] nearest = DistanceOp.nearestPoints(point, building.geometry());
-        double reach = run.size().map(OutsideDiameter::radius).orElse(0.0) + beside;
+        Coordinate[] nearest = toBuilding(profile, station);
+        double reach = radius(run) + beside;
         Length gap = new Length(Math.max(0, nearest[0].distance(nearest[1]) - reach));
         return footingAt(nearest[1]).map(footing -> {
             Length below = footing.above(trench.bottomAt(station));
             Length away = below.times(1 / fallPerMetre);
             return new Place(run, building, station, gap, below, away, GEOMETRY.createLineString(nearest));
         });
+    }
+
+    /** A place on the pipe's axis and that of the building which is nearest to it. */
+    private Coordinate[] toBuilding(PipeProfile profile, double station) {
+        return DistanceOp.nearestPoints(GEOMETRY.createPoint(profile.placeAt(station)), building.geometry());
+    }
+
+    private static double radius(PipeRun run) {
+        return run.size().map(OutsideDiameter::radius).orElse(0.0);
     }
 
     private Optional<Elevation> footingAt(Coordinate edge) {

@@ -13,8 +13,7 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
-import org.fallrule.filter.Truth;
-import org.fallrule.finding.Measured;
+import org.fallrule.check.WorthTelling;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
@@ -92,26 +91,19 @@ public final class FootingPlane implements Check {
                 known.add(building);
             } else {
                 footingMissing(analysis, terms, building)
-                        .map(seen -> unlessUndecided(seen, to, building))
+                        .map(seen -> to.settled(seen, building))
                         .ifPresent(observations::add);
             }
         }
         for (PipeRun run : analysis.runsAsked()) {
-            observations.addAll(worthTelling(known.stream()
-                    .flatMap(building ->
-                            observe(analysis, terms, run, building)
-                                    .map(seen -> unlessUndecided(seen, to, building))
-                                    .stream())
-                    .toList()));
+            List<Observation> seen = known.stream()
+                    .flatMap(building -> observe(analysis, terms, run, building)
+                            .map(each -> to.settled(each, building))
+                            .stream())
+                    .toList();
+            observations.addAll(WorthTelling.of(seen, Comparator.comparingDouble(FootingPlane::margin)));
         }
         return observations;
-    }
-
-    /** Whether a building is one of those asked for matters only where the trench does not keep away from it. */
-    private static Observation unlessUndecided(Observation seen, Selection to, Feature building) {
-        return to.chooses(building) == Truth.TRUE || seen.outcome() == Outcome.MEETS
-                ? seen
-                : seen.with(Outcome.CANNOT_TELL).lacking(to.lacking(building));
     }
 
     /** Said once for a building, with the pipes that run near to it; nothing when none does. */
@@ -153,32 +145,23 @@ public final class FootingPlane implements Check {
         double beside = terms.find(BESIDE).map(Quantity::si).orElse(0.0);
         BearingPlane plane =
                 new BearingPlane(analysis, building, terms.get(ANGLE).si());
-        return plane.nearest(run, profile, trench, beside)
+        Missing ground = new Missing(
+                "ground at the edge of " + building.spoken() + " beside "
+                        + run.pipe().spoken(),
+                "take spot elevations along the wall, or give footing_bottom");
+        Observation seen = plane.nearest(run, profile, trench, beside)
                 .map(place -> place.observation(analysis))
-                .orElseGet(() -> Observation.cannotTell(
-                        run.pipe(),
-                        new Missing(
-                                "ground at the edge of " + building.spoken() + " beside "
-                                        + run.pipe().spoken(),
-                                "take spot elevations along the wall, or give footing_bottom")))
-                .against(building);
+                .orElseGet(() -> Observation.plain(Outcome.MEETS, run.pipe()));
+        boolean open = seen.measured().isEmpty()
+                || (seen.outcome() == Outcome.MEETS
+                        && plane.isOpenWithin(terms.get(LOOK_WITHIN).si(), run, profile));
+        return (open ? seen.with(Outcome.CANNOT_TELL).lacking(ground) : seen).against(building);
     }
 
-    /** Every building to which the trench does not surely keep its distance; when it does to all, the nearest one alone. */
-    private static List<Observation> worthTelling(List<Observation> seen) {
-        List<Observation> notMeeting =
-                seen.stream().filter(each -> each.outcome() != Outcome.MEETS).toList();
-        if (!notMeeting.isEmpty()) {
-            return notMeeting;
-        }
-        return seen.stream()
-                .min(Comparator.comparingDouble(
-                        each -> each.measured().map(FootingPlane::margin).orElse(Double.MAX_VALUE)))
-                .map(List::of)
-                .orElse(List.of());
-    }
-
-    private static double margin(Measured measured) {
-        return -measured.limit().orElseThrow().shortfall(measured.value());
+    /** By how many metres a trench keeps its distance. */
+    private static double margin(Observation seen) {
+        return seen.measured()
+                .map(measured -> -measured.limit().orElseThrow().shortfall(measured.value()))
+                .orElse(Double.MAX_VALUE);
     }
 }

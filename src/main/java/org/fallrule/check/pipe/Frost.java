@@ -14,7 +14,6 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
-import org.fallrule.filter.Truth;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
@@ -81,11 +80,8 @@ public final class Frost implements Check {
         Selection of = terms.get(OF);
         List<Observation> observations = new ArrayList<>();
         for (Feature subject : of.candidates(analysis.site())) {
-            boolean surely = of.chooses(subject) == Truth.TRUE;
             observe(analysis, terms.get(AT_LEAST), subject).stream()
-                    .map(seen -> surely || seen.outcome() == Outcome.MEETS
-                            ? seen
-                            : seen.with(Outcome.CANNOT_TELL).lacking(of.lacking(subject)))
+                    .map(seen -> of.settled(seen, subject))
                     .forEach(observations::add);
         }
         return observations;

@@ -39,7 +39,7 @@ final class Openings {
     Openings(SiteAnalysis analysis, Selection inlets, double within) {
         this.site = analysis.site();
         this.inlets = inlets;
-        this.within = within;
+        this.within = within + Dimension.LENGTH.tolerance();
     }
 
     boolean at(Junction junction) {

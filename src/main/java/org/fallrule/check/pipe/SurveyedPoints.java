@@ -3,6 +3,7 @@ package org.fallrule.check.pipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.network.Belly;
@@ -41,7 +42,7 @@ final class SurveyedPoints {
 
     private static boolean agrees(Coordinate end, Optional<Elevation> invert, Length within) {
         return !Double.isFinite(end.getZ())
-                || invert.filter(level -> Math.abs(level.metres() - end.getZ()) <= within.metres())
+                || invert.filter(level -> Math.abs(level.metres() - end.getZ()) <= within.metres() + Dimension.ELEVATION.tolerance())
                         .isPresent();
     }
 

@@ -5,11 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.fallrule.analysis.Accuracy;
-import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.SiteAnalysis;
-import org.fallrule.analysis.WidestOfPlan;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Limits;
@@ -23,8 +19,6 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
-import org.fallrule.network.OutsideDiameter;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -98,7 +92,7 @@ public final class Clearance implements Check {
                         .map(other -> limits.hold(
                                         subject,
                                         subject.attributes(),
-                                        asked -> measured(analysis, subject, other, asked))
+                                        asked -> new EdgeToEdge(analysis, subject, other).held(asked))
                                 .map(seen -> ifOfTheKind(seen, terms.get(TO), subject, other)))
                         .flatMap(Optional::stream)
                         .min(Comparator.comparing(Observation::outcome).thenComparingDouble(Clearance::distance)));
@@ -107,14 +101,7 @@ public final class Clearance implements Check {
     private static Observation ifOfTheKind(Observation seen, Selection to, Feature subject, Feature other) {
         return to.chooses(other) == Truth.TRUE
                 ? perhapsOutside(seen, List.of(subject, other))
-                : undecided(seen, to.lacking(other));
-    }
-
-    /** What cannot be said to be of the kind asked for matters only where it stands too near. */
-    private static Observation undecided(Observation seen, Missing missing) {
-        return seen.outcome() == Outcome.MEETS
-                ? seen.noting(missing.what() + " is not given, but it is far enough away")
-                : seen.with(Outcome.CANNOT_TELL).lacking(missing);
+                : to.settledByDistance(seen, other);
     }
 
     /** The other that stands near enough, if one does. */
@@ -126,7 +113,7 @@ public final class Clearance implements Check {
         }
         return limits.flatMap(asks -> others.stream()
                 .map(other -> asks.hold(
-                                subject, subject.attributes(), asked -> measured(analysis, subject, other, asked))
+                                subject, subject.attributes(), asked -> new EdgeToEdge(analysis, subject, other).held(asked))
                         .map(seen -> nearEnough(seen, terms.get(TO), other)))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparing(Observation::outcome).reversed().thenComparingDouble(Clearance::distance)));
@@ -148,61 +135,6 @@ public final class Clearance implements Check {
         return terms.get(TO).candidates(analysis.site()).stream()
                 .filter(other -> !other.equals(subject))
                 .toList();
-    }
-
-    private static Observation measured(
-            SiteAnalysis analysis, Feature subject, Feature other, Limits.Answer.Asked asked) {
-        PlanDistance distance = PlanDistance.between(subject, other);
-        Observation seen = held(analysis, subject, other, asked, distance, distance.gap());
-        List<Feature> unknown =
-                Stream.of(subject, other).filter(Clearance::hasNoSize).toList();
-        boolean atLeast = asked.limit().bound() == Bound.AT_LEAST;
-        Outcome sure = atLeast ? Outcome.FAILS : Outcome.MEETS;
-        if (unknown.isEmpty() || seen.outcome() == sure) {
-            return seen;
-        }
-        List<WidestOfPlan> widest = unknown.stream()
-                .flatMap(each -> WidestOfPlan.standingFor(each, analysis.site()).stream())
-                .toList();
-        Length gap = distance.gap();
-        for (WidestOfPlan each : widest) {
-            gap = gap.minus(each.half());
-        }
-        Observation counted = held(analysis, subject, other, asked, distance, gap);
-        if (!atLeast || widest.size() < unknown.size() || counted.outcome() != Outcome.MEETS) {
-            return toCentreline(seen, unknown);
-        }
-        for (WidestOfPlan each : widest) {
-            counted = counted.noting(each.spoken());
-        }
-        return counted;
-    }
-
-    private static Observation held(
-            SiteAnalysis analysis,
-            Feature subject,
-            Feature other,
-            Limits.Answer.Asked asked,
-            PlanDistance distance,
-            Length gap) {
-        double accuracy = Accuracy.ofDistance(analysis, subject, other).metres();
-        return Observation.measured(subject, asked.against("plan distance", gap, accuracy))
-                .against(other)
-                .at(distance.between());
-    }
-
-    private static boolean hasNoSize(Feature feature) {
-        boolean isPipe = feature.role() == Role.PIPE || feature.role() == Role.UTILITY;
-        return isPipe && OutsideDiameter.of(feature).isEmpty();
-    }
-
-    /** The edge of a pipe whose size is not known is nearer than its centreline: that makes one outcome sure, not the other. */
-    private static Observation toCentreline(Observation seen, List<Feature> unknown) {
-        Observation open = seen.with(Outcome.CANNOT_TELL);
-        for (Feature feature : unknown) {
-            open = open.lacking(new Missing("diameter of " + feature.spoken(), "give diameter with its unit"));
-        }
-        return open;
     }
 
     /** Outside of a lot that may be a neighbour's nothing has failed yet. */

@@ -14,9 +14,9 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
+import org.fallrule.check.WorthTelling;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.site.Feature;
@@ -105,23 +105,13 @@ public final class Outside implements Check {
             if (subjects.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, subjects.lacking(subject)));
             } else {
-                observations.addAll(worthTelling(areas.stream()
-                        .map(area -> observe(analysis, terms, subject, area))
-                        .flatMap(Optional::stream)
-                        .toList()));
+                List<Observation> seen = areas.stream()
+                        .flatMap(area -> observe(analysis, terms, subject, area).stream())
+                        .toList();
+                observations.addAll(WorthTelling.of(seen, Comparator.comparingDouble(Outside::apart)));
             }
         }
         return observations;
-    }
-
-    /** Each area that the feature does not stay out of; when there is none, the nearest alone. */
-    private static List<Observation> worthTelling(List<Observation> seen) {
-        List<Observation> inside =
-                seen.stream().filter(each -> each.outcome() != Outcome.MEETS).toList();
-        return inside.isEmpty()
-                ? seen.stream().min(Comparator.comparingDouble(Outside::apart)).stream()
-                        .toList()
-                : inside;
     }
 
     private static double apart(Observation seen) {
@@ -139,10 +129,6 @@ public final class Outside implements Check {
                         asked -> Observation.measured(
                                 subject, asked.against(inside.of(), inside.length(), inside.accuracy())))
                 .map(each -> each.against(area).at(inside.where()));
-        Selection areas = terms.get(AREA);
-        boolean sure = areas.chooses(area) == Truth.TRUE;
-        return seen.map(each -> sure || each.outcome() == Outcome.MEETS
-                ? each
-                : each.with(Outcome.CANNOT_TELL).lacking(areas.lacking(area)));
+        return seen.map(each -> terms.get(AREA).settled(each, area));
     }
 }

@@ -14,11 +14,9 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
-import org.fallrule.filter.Truth;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
@@ -93,11 +91,8 @@ public final class RootZone implements Check {
         Selection trees = terms.get(OF);
         List<Observation> observations = new ArrayList<>();
         for (Feature tree : trees.candidates(analysis)) {
-            boolean sure = trees.chooses(tree) == Truth.TRUE;
             observe(analysis, terms, tree).stream()
-                    .map(seen -> sure || seen.outcome() == Outcome.MEETS
-                            ? seen
-                            : seen.with(Outcome.CANNOT_TELL).lacking(trees.lacking(tree)))
+                    .map(seen -> trees.settled(seen, tree))
                     .forEach(observations::add);
         }
         return observations;

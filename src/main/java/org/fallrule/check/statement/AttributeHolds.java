@@ -2,6 +2,7 @@ package org.fallrule.check.statement;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.fallrule.analysis.SiteAnalysis;
@@ -12,9 +13,9 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
+import org.fallrule.check.WorthTelling;
 import org.fallrule.filter.Truth;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -33,6 +34,8 @@ public final class AttributeHolds implements Check {
                     Role.CLEANOUT, Attribute.STANDS_IN,
                     Role.OUTFALL, Attribute.STANDS_IN),
             "the condition that each of them must satisfy");
+
+    private static final Comparator<Observation> FIRST = (one, other) -> 0;
 
     @Override
     public String name() {
@@ -73,7 +76,7 @@ public final class AttributeHolds implements Check {
             if (of.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, of.lacking(subject)));
             } else {
-                observations.addAll(worthTelling(observe(analysis, must, subject)));
+                observations.addAll(WorthTelling.of(observe(analysis, must, subject), FIRST));
             }
         }
         return observations;
@@ -83,13 +86,5 @@ public final class AttributeHolds implements Check {
         return SurfacePart.of(analysis, must, subject).stream()
                 .map(part -> part.held(must))
                 .toList();
-    }
-
-    /** Each stretch that does not meet the condition; when all do, the first alone. */
-    private static List<Observation> worthTelling(List<Observation> stretches) {
-        List<Observation> notMeeting = stretches.stream()
-                .filter(seen -> seen.outcome() != Outcome.MEETS)
-                .toList();
-        return notMeeting.isEmpty() ? stretches.subList(0, 1) : notMeeting;
     }
 }

@@ -71,7 +71,7 @@ public final class CrossingAngle implements Check {
                 Feature utility = crossing.utility();
                 if (from.mayChoose(utility)) {
                     observe(terms.get(AT_LEAST), crossing)
-                            .map(seen -> OfKind.settled(seen, from, utility))
+                            .map(seen -> from.settled(seen, utility))
                             .ifPresent(observations::add);
                 }
             }

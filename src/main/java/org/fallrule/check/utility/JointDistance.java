@@ -86,7 +86,7 @@ public final class JointDistance implements Check {
                 PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
                 for (UtilityCrossing crossing : pair.crossings()) {
                     pair.hold(terms.get(AT_LEAST), asked -> observe(pair, crossing, asked))
-                            .map(seen -> OfKind.settled(seen, from, utility))
+                            .map(seen -> from.settledByDistance(seen, utility))
                             .ifPresent(observations::add);
                 }
             }

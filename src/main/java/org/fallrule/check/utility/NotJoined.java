@@ -69,7 +69,7 @@ public final class NotJoined implements Check {
                     .flatMap(Optional::stream)
                     .toList();
             (joined.isEmpty() ? List.of(apart(utility)) : joined)
-                    .forEach(seen -> observations.add(OfKind.settled(seen, from, utility)));
+                    .forEach(seen -> observations.add(from.settledByDistance(seen, utility)));
         }
         return observations;
     }

@@ -12,6 +12,7 @@ import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
+import org.fallrule.check.WorthTelling;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
@@ -98,7 +99,7 @@ public final class Separation implements Check {
         List<Observation> observations = new ArrayList<>();
         for (Feature utility : from.candidates(analysis)) {
             observe(analysis, terms, utility).stream()
-                    .map(seen -> OfKind.settled(seen, from, utility))
+                    .map(seen -> from.settledByDistance(seen, utility))
                     .forEach(observations::add);
         }
         return observations;
@@ -114,22 +115,10 @@ public final class Separation implements Check {
                     .ifPresent(beside::add);
             across.addAll(new Across(pair, terms).observe());
         }
-        List<Observation> observations = new ArrayList<>(worthTelling(beside));
+        List<Observation> observations = 
+                new ArrayList<>(WorthTelling.of(beside, Comparator.comparingLong(Separation::nearness)));
         observations.addAll(across);
         return observations;
-    }
-
-    /** Every pipe that does not meet the rule; when all do, the nearest one alone. */
-    private static List<Observation> worthTelling(List<Observation> beside) {
-        List<Observation> notMeeting =
-                beside.stream().filter(seen -> seen.outcome() != Outcome.MEETS).toList();
-        if (!notMeeting.isEmpty()) {
-            return notMeeting;
-        }
-        return beside.stream()
-                .min(Comparator.comparingLong(Separation::nearness))
-                .map(List::of)
-                .orElse(List.of());
     }
 
     /** Distances that differ by less than a micrometre are the same, and the first counts: rounding must not choose. */

@@ -81,7 +81,7 @@ public final class TightJoints implements Check {
             for (Feature utility : from.candidates(analysis.site())) {
                 PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
                 observe(pair, terms.get(WITHIN).si())
-                        .map(seen -> OfKind.settled(seen, from, utility))
+                        .map(seen -> from.settled(seen, utility))
                         .ifPresent(observations::add);
             }
         }

@@ -158,8 +158,8 @@ public enum Look {
 
     private static Look ofUtility(String kind) {
         return switch (kind) {
-            case "gas" -> GAS;
-            case "electric" -> ELECTRIC;
+            case "gas", "propane" -> GAS;
+            case "electric", "lighting" -> ELECTRIC;
             case "communication" -> COMMUNICATION;
             case "water_main" -> WATER_MAIN;
             case "water_service" -> WATER_SERVICE;

@@ -74,6 +74,14 @@ class FlowPathTest {
     }
 
     @Test
+    void whereTheStretchHangsOnWhatThePlanDoesNotSayThatIsWhatItLacks() {
+        String terms = TO_WALK.replace("100 ft", "100 ft when ground_cover = 'grass'");
+
+        assertThat(told(slope(), terms))
+                .startsWith("cannot_tell OF-1; lacks ground_cover of outfall OF-1, on which the limit depends");
+    }
+
+    @Test
     void withoutAStretchTheWholeWayCounts() {
         String anywhere = TO_WALK.replace("within: 100 ft", "");
         PlanInFeet walk = slope().with(WALK, "W-1", strip(-35, -30), "access = public");

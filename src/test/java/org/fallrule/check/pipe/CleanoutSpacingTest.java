@@ -47,6 +47,16 @@ class CleanoutSpacingTest {
     }
 
     @Test
+    void aCleanoutExactlyAsFarAsServesDoesSoWhereverTheRunLies() {
+        PlanInFeet plan = plan().with(INLET, "B-1", "POINT (0 0.7)", "kind = basin")
+                .with(OUTFALL, "OF-1", "POINT (150 0.7)")
+                .with(PIPE, "P-1", "LINESTRING (0 0.7, 150 0.7)")
+                .with(CLEANOUT, "CO-1", "POINT (70 2.7)");
+
+        assertThat(check(plan)).containsExactly("meets P-1: 80.00 ft");
+    }
+
+    @Test
     void aCleanoutTooFarFromTheRunDoesNotServeIt() {
         assertThat(check(drain("150").with(CLEANOUT, "CO-1", "POINT (75 2.1)")))
                 .containsExactly("fails P-1: 150.00 ft");

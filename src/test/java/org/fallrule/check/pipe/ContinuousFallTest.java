@@ -85,6 +85,18 @@ class ContinuousFallTest {
     }
 
     @Test
+    void heightsExactlyAsFarFromTheInvertsAsAgreesAreTakenForThem() {
+        String[] inverts = {"invert_up = 10 ft", "invert_down = 9 ft"};
+
+        assertThat(check(surveyed("0 0 10.05, 40 0 9.5, 100 0 9.05", inverts), NO_BELLY))
+                .containsExactly("meets P-1: -6.0 in");
+        assertThat(check(surveyed("0 0 10.06, 40 0 9.5, 100 0 9.05", inverts), NO_BELLY))
+                .singleElement()
+                .asString()
+                .startsWith("cannot_tell P-1");
+    }
+
+    @Test
     void heightsThatAreNotInvertsAreNotTakenForThem() {
         assertThat(check(surveyed("0 0 0, 40 0 0, 100 0 0", "invert_up = 10 ft", "invert_down = 9 ft"), NO_BELLY))
                 .containsExactly("cannot_tell P-1; lacks inverts of pipe P-1 between its ends: Z at its ends is not the"

@@ -132,6 +132,33 @@ class FootingPlaneTest {
                 .containsExactly("cannot_tell P-1 to B-1; lacks ground at the edge of building B-1 beside pipe P-1");
     }
 
+    /** Ground is given under the west end of the wall alone, up to the line from (20 -20) to (20 50). */
+    @Test
+    void aFootingByDepthWithGroundAtAPartOfTheWallMeetsOnlyWhereTheTrenchKeepsAwayFromTheRest() {
+        PlanInFeet house = house("footing_depth = 24 in").spots("-20 -20 10, 20 -20 10, 20 50 10, -20 50 10");
+        String lacks = "; lacks ground at the edge of building B-1 beside pipe P-1; at station";
+
+        assertThat(check(beside(house, "3.5", "5"), AT_45))
+                .singleElement()
+                .asString()
+                .startsWith("cannot_tell P-1 to B-1: 3.00 ft" + lacks);
+        assertThat(check(beside(house, "3", "5"), AT_45))
+                .singleElement()
+                .asString()
+                .startsWith("fails P-1 to B-1: 2.50 ft");
+        assertThat(check(
+                        house.with(
+                                        PIPE,
+                                        "P-1",
+                                        "LINESTRING (5 -3.5, 15 -3.5)",
+                                        "diameter = 12 in",
+                                        "invert_up = 5 ft",
+                                        "invert_down = 5 ft")
+                                .with(OUTFALL, "OF-1", "POINT (15 -3.5)"),
+                        AT_45))
+                .containsExactly(line("meets", "3.00", "3.00 ft below"));
+    }
+
     @Test
     void aFootingOfUnknownDepthLeavesItOpenWhereItCouldMatter() {
         assertThat(check(beside(plan().with(BUILDING, "B-1", HOUSE), "3.5", "5"), AT_45))

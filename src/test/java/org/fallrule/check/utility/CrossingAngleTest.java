@@ -70,6 +70,15 @@ class CrossingAngleTest {
                         "cannot_tell P-1 to U-1: 26.6 deg; lacks kind of utility U-1; crossing at station 0+22.4");
     }
 
+    @Test
+    void aSquareCrossingMeetsWhateverIsCrossed() {
+        PlanInFeet plan = plan().with(UTILITY, "U-1", "LINESTRING (-100 0, 200 0)")
+                .with(PIPE, "P-1", "LINESTRING (0 -20, 0 20)");
+
+        assertThat(plan.check(new CrossingAngle(), TERMS))
+                .containsExactly("meets P-1 to U-1: 90.0 deg; crossing at station 0+20.0");
+    }
+
     /** The angle of two lines through one place is the difference of their directions, folded into a right angle. */
     @Property(tries = 200)
     void theAngleIsTheDifferenceOfTheDirections(

@@ -46,6 +46,8 @@ class LookTest {
         "water_service, blue, 210",
         "reclaimed, purple, 282",
         "irrigation, purple, 282",
+        "lighting, red, 0",
+        "propane, yellow, 50",
         "sanitary, green, 137",
         "storm, green, 137",
     })
