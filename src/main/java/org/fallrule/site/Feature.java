@@ -25,6 +25,11 @@ public record Feature(Role role, String id, Geometry geometry, Attributes attrib
         return attributes.get(attribute);
     }
 
+    /** The same thing, of which the plan says this. */
+    public Feature with(Attributes others) {
+        return new Feature(role, id, geometry, others, origin);
+    }
+
     /** Whether it stands only on paper: a part of the drain that is proposed, or of which the plan does not say what it is. */
     public boolean isDesigned() {
         return role.isOfDrain() && get(Attribute.STATUS).orElse("proposed").equals("proposed");
