@@ -1,14 +1,11 @@
 package org.fallrule.analysis;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Dimension;
@@ -22,7 +19,6 @@ import org.fallrule.terrain.GroundSurface;
 import org.fallrule.terrain.flow.ContributingArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /** The drainage areas that the plan draws: which inlet each drains to, what lies on it, and how far its water comes. */
 final class DrawnAreas {
@@ -32,7 +28,7 @@ final class DrawnAreas {
     private final Set<Feature> guttered;
     private final Optional<GroundSurface> ground;
     private final boolean knowsLawn;
-    private final Map<Feature, List<Feature>> areasOf = new HashMap<>();
+    private final DrainageAreas areas;
 
     /**
      * @param guttered the buildings whose roofs drain to downspouts
@@ -43,41 +39,12 @@ final class DrawnAreas {
         this.guttered = guttered;
         this.ground = ground;
         this.knowsLawn = knowsLawn;
-        assign();
+        this.areas = new DrainageAreas(site);
     }
 
     /** The areas that drain to an inlet: those that name it, and those that name none and hold no other inlet. */
     List<Feature> of(Feature inlet) {
-        return areasOf.getOrDefault(inlet, List.of());
-    }
-
-    private void assign() {
-        Map<String, List<Feature>> byId =
-                site.features(Role.INLET).stream().collect(Collectors.groupingBy(Feature::id));
-        STRtree places = new STRtree();
-        site.features(Role.INLET)
-                .forEach(inlet -> places.insert(inlet.geometry().getEnvelopeInternal(), inlet));
-        for (Feature area : site.features(Role.DRAINAGE_AREA)) {
-            Optional<String> named = area.get(Attribute.DRAINS_TO);
-            List<Feature> inlets =
-                    named.isPresent() ? byId.getOrDefault(named.get(), List.of()) : inletsIn(area, places);
-            if (named.isPresent() || inlets.size() == 1) {
-                inlets.forEach(inlet ->
-                        areasOf.computeIfAbsent(inlet, any -> new ArrayList<>()).add(area));
-            }
-        }
-    }
-
-    /** The inlets that stand in a drainage area. */
-    private static List<Feature> inletsIn(Feature area, STRtree places) {
-        List<Feature> inside = new ArrayList<>();
-        for (Object near : places.query(area.geometry().getEnvelopeInternal())) {
-            Feature inlet = (Feature) near;
-            if (area.geometry().covers(inlet.geometry())) {
-                inside.add(inlet);
-            }
-        }
-        return inside;
+        return areas.of(inlet);
     }
 
     /** The plan area of each surface in a drainage area; roofs that drain to downspouts are left out. */

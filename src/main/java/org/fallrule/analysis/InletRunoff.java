@@ -34,6 +34,7 @@ public record InletRunoff(
      * A part of the area.
      *
      * @param surface what lies on it
+     * @param area its plan area
      * @param coefficient how much of the rain runs off
      * @param source who says so
      */

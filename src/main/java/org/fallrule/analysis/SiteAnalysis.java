@@ -29,7 +29,7 @@ import org.fallrule.terrain.RasterGround;
  * @param flow the finished ground that water is traced over
  * @param network the drain
  * @param water the design storm in the drain
- * @param problems what is doubtful about the ground
+ * @param problems what is doubtful about the ground and what drains over it
  * @param zones around what stands in the plan
  * @param asked which of the plan's features checks answer for; of the others they may leave the answer out
  */
@@ -76,6 +76,7 @@ public record SiteAnalysis(
         Optional<GroundSurface> proposed =
                 over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
         Optional<GroundSurface> ground = over(proposed, existing);
+        problems.addAll(new DrainageAreas(site).problems());
         Locality place = locality.with(site.storm());
         SurfaceAbove surfaces = new SurfaceAbove(site);
         FlowSurface flow = new FlowSurface(site, ground);

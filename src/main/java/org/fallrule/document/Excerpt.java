@@ -8,10 +8,15 @@ public final class Excerpt {
 
     /** The text, or so much of its beginning as a message can hold. */
     public static String of(String text) {
-        if (text.length() <= LONGEST) {
+        return of(text, LONGEST);
+    }
+
+    /** The text, or so many letters of its beginning. */
+    public static String of(String text, int longest) {
+        if (text.length() <= longest) {
             return text;
         }
-        boolean splitsPair = Character.isHighSurrogate(text.charAt(LONGEST - 1));
-        return text.substring(0, splitsPair ? LONGEST - 1 : LONGEST) + "…";
+        boolean splitsPair = Character.isHighSurrogate(text.charAt(longest - 1));
+        return text.substring(0, splitsPair ? longest - 1 : longest) + "…";
     }
 }

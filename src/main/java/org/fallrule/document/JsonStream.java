@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  * with line and column.
  */
 public final class JsonStream implements Closeable {
+    /** Letters of a token that a sentence on it repeats. */
+    private static final int LONGEST_FOUND = 40;
+
     /** Objects and arrays within each other. */
     public static final int MAX_DEPTH = 100;
 
@@ -124,7 +127,7 @@ public final class JsonStream implements Closeable {
         try {
             double value = parser.getDoubleValue();
             if (!Double.isFinite(value)) {
-                throw fault("the number " + shortText() + " is too large; wanted a finite number");
+                throw fault("the number " + Excerpt.of(text(), LONGEST_FOUND) + " is too large; wanted a finite number");
             }
             return value;
         } catch (IOException e) {
@@ -179,9 +182,9 @@ public final class JsonStream implements Closeable {
             case OBJECT_END -> "the end of an object";
             case ARRAY_START -> "an array";
             case ARRAY_END -> "the end of an array";
-            case NAME -> "the member \"" + shortText() + "\"";
-            case TEXT -> "the text \"" + shortText() + "\"";
-            case NUMBER -> "the number " + shortText();
+            case NAME -> "the member \"" + Excerpt.of(text(), LONGEST_FOUND) + "\"";
+            case TEXT -> "the text \"" + Excerpt.of(text(), LONGEST_FOUND) + "\"";
+            case NUMBER -> "the number " + Excerpt.of(text(), LONGEST_FOUND);
             case BOOLEAN, NULL -> text();
             case END -> "nothing";
         };
@@ -196,11 +199,6 @@ public final class JsonStream implements Closeable {
         if (token != kind) {
             throw fault("found " + found() + "; wanted " + inWords);
         }
-    }
-
-    private String shortText() {
-        String text = text();
-        return text.length() <= 40 ? text : text.substring(0, 40) + "...";
     }
 
     private static Token kind(@Nullable JsonToken token) {

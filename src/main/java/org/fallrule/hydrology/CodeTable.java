@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
@@ -110,7 +111,7 @@ public final class CodeTable {
             }
         }
         return flatter == 0
-                ? Answer.none(source() + " lists no drain as flat as " + slope.in(Unit.PERCENT) + " %")
+                ? Answer.none(source() + " lists no drain as flat as " + Printed.of(slope, Unit.PERCENT))
                 : cell(size, flatter);
     }
 
@@ -124,9 +125,10 @@ public final class CodeTable {
                         Math.abs(Length.inches(each.get(0)).metres() - size.metres()) <= Dimension.LENGTH.tolerance())
                 .findFirst();
         return row.map(found -> Answer.of(new Flow(found.get(column) * Unit.GALLON_PER_MINUTE.toSi())))
-                .orElseGet(() -> Answer.none(source() + " lists no size of " + size.in(Unit.INCH) + " in; it lists "
+                .orElseGet(() -> Answer.none(source() + " lists no size of " + Printed.trimmed(size.in(Unit.INCH))
+                        + " in; it lists "
                         + rows.stream()
-                                .map(each -> String.valueOf(each.get(0).intValue()))
+                                .map(each -> Printed.trimmed(each.get(0)))
                                 .collect(Collectors.joining(", "))
                         + " in"));
     }

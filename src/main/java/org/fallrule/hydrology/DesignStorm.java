@@ -27,7 +27,7 @@ public record DesignStorm(
         return storm.returnPeriod()
                 .map(period -> of(storm, period.value()))
                 .orElseGet(() -> Answer.none(
-                        "no return period is stated; give storm: return_period in the rule book or" + " in site.yaml"));
+                        "no return period is stated; give storm: return_period in the rule book or in site.yaml"));
     }
 
     /** The storm of a return period, or what is missing. Nothing is carried over from another return period. */

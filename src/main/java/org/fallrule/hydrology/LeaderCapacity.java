@@ -3,6 +3,7 @@ package org.fallrule.hydrology;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Printed;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
@@ -36,7 +37,8 @@ public final class LeaderCapacity {
             return Answer.none("the leader has no diameter");
         }
         if (filled.value() < LEAST_FILLED - tolerance || filled.value() > MOST_FILLED + tolerance) {
-            return Answer.none("the formula holds for a leader filled to 1/4 to 1/3, asked for " + filled.value());
+            return Answer.none("the formula holds for a leader filled to 1/4 to 1/3, asked for "
+                    + Printed.trimmed(filled.value()));
         }
         return Answer.of(new Flow(27.8
                 * Math.pow(filled.value(), 5.0 / 3)

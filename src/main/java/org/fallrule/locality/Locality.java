@@ -8,6 +8,7 @@ package org.fallrule.locality;
  * @param runoff how much of it runs off
  * @param markAccuracy how well marks of utilities are known there
  * @param expectedCover how deep utilities usually lie there
+ * @param laying how a line is laid there
  */
 public record Locality(
         Climate climate,

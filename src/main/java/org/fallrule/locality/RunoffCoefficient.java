@@ -39,7 +39,7 @@ public record RunoffCoefficient(List<Case> cases) {
             }
         }
         return Answer.none(
-                "no case of the runoff coefficient of " + surface + " holds; give one without a condition" + " last");
+                "no case of the runoff coefficient of " + surface + " holds; give one without a condition last");
     }
 
     private static String lacking(Case each, Setting setting) {

@@ -36,7 +36,7 @@ public enum Unit {
 
     CUBIC_FOOT_PER_SECOND(Dimension.FLOW, Factor.CUBIC_FOOT, 3, "cfs", "ft3/s", "cu ft/s"),
     GALLON_PER_MINUTE(Dimension.FLOW, Factor.GALLON / 60, 1, "gpm", "gal/min"),
-    LITRE_PER_SECOND(Dimension.FLOW, 1e-3, 2, "l/s", "L/s", "lps"),
+    LITRE_PER_SECOND(Dimension.FLOW, 1e-3, 2, "l/s", "lps"),
     CUBIC_METRE_PER_SECOND(Dimension.FLOW, 1, 4, "m3/s", "cms"),
 
     FOOT_PER_SECOND(Dimension.VELOCITY, 0.3048, 2, "ft/s", "fps"),

@@ -22,7 +22,7 @@ public record Written(Quantity quantity, Unit unit, String text) {
             "(?:([-+]?\\d+)\\s+(?=\\d+/))?([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?)(?:/(\\d+))?\\s*([^\\d\\s.+-].*)?");
     private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u202f]+");
     /** In SI; far beyond any lot, and small enough for a double to resolve every {@link Dimension#tolerance()}. */
-    private static final double GREATEST = 1e9;
+    public static final double GREATEST = 1e9;
 
     private static final int LONGEST = 60;
     private static final Pattern RATIO = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*:\\s*(\\d+(?:\\.\\d+)?)");

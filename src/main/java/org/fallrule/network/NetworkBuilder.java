@@ -15,6 +15,8 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 import org.fallrule.terrain.GroundSurface;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateArrays;
 import org.locationtech.jts.geom.LineString;
 
 /**
@@ -76,10 +78,21 @@ public final class NetworkBuilder {
     }
 
     private DrawnPipe drawn(Feature pipe) {
-        LineString line = (LineString) pipe.geometry();
+        LineString line = withoutRepeats((LineString) pipe.geometry());
         int start = junctions.at(line.getCoordinateN(0));
         int end = junctions.at(line.getCoordinateN(line.getNumPoints() - 1));
         return new DrawnPipe(pipe, line, start, end);
+    }
+
+    /** The line with each place once: a vertex that is drawn twice is no bend. Where heights differ the end's own one counts. */
+    private static LineString withoutRepeats(LineString line) {
+        Coordinate[] drawn = line.getCoordinates();
+        Coordinate[] once = CoordinateArrays.removeRepeatedPoints(drawn);
+        if (once.length == drawn.length || once.length < 2) {
+            return line;
+        }
+        once[once.length - 1] = drawn[drawn.length - 1];
+        return line.getFactory().createLineString(once);
     }
 
     /** For each junction with a way to an outfall, the least pipe length to one, in metres (label correcting; R. Bellman, 1958). */

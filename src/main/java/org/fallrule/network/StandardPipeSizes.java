@@ -3,6 +3,7 @@ package org.fallrule.network;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Unit;
 
 /**
  * Outside diameters that product standards fix for a nominal size, in inches. From memory, to be checked against the paper
@@ -21,8 +22,8 @@ final class StandardPipeSizes {
     private StandardPipeSizes() {}
 
     static Optional<Length> outside(String material, Length nominal) {
-        int inches = (int) Math.round(nominal.metres() / 0.0254);
-        boolean whole = Math.abs(nominal.metres() / 0.0254 - inches) < 0.1;
+        int inches = (int) Math.round(nominal.in(Unit.INCH));
+        boolean whole = Math.abs(nominal.in(Unit.INCH) - inches) < 0.1;
         Double found = BY_MATERIAL.getOrDefault(material, Map.of()).get(inches);
         return whole && found != null ? Optional.of(Length.inches(found)) : Optional.empty();
     }

@@ -1,5 +1,7 @@
 package org.fallrule.network;
 
+import org.fallrule.measure.Unit;
+
 /**
  * A place along a pipe as crews write it: hundreds of feet, a plus sign, feet and tenths. {@code 0+41.7} is 41.7 ft from the
  * start.
@@ -10,7 +12,7 @@ public record Station(double metres) {
 
     @Override
     public String toString() {
-        long tenths = Math.round(Math.max(0, metres) / 0.3048 * 10);
+        long tenths = Math.round(Math.max(0, metres) / Unit.FOOT.toSi() * 10);
         long feet = tenths / 10 % 100;
         return tenths / 1000 + (feet < 10 ? "+0" : "+") + feet + "." + tenths % 10;
     }

@@ -126,13 +126,7 @@ final class FeatureMaker {
                 place,
                 "is drawn in pieces that do not join, so its inverts are not used; close the gaps, or draw each piece as"
                         + " a pipe with its own inverts"));
-        Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
-            if (!OF_ENDS.contains(entry.getKey())) {
-                kept = kept.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return kept;
+        return attributes.without(OF_ENDS::contains);
     }
 
     private List<Geometry> pieces(Geometry drawn, Attributes attributes, Place place) {

@@ -44,7 +44,7 @@ final class LayerFiles {
         return RASTER_ENDINGS.stream().anyMatch(name::endsWith);
     }
 
-    /** The path of a layer's file, which is there and inside of the site folder. */
+    /** The path of a layer's file, which is there and inside of the site folder, as is what stands beside it. */
     Path path(LayerSpec spec) {
         Path file = inside(spec);
         if (!Files.isRegularFile(file)) {
@@ -53,18 +53,19 @@ final class LayerFiles {
                     "there is no file " + spec.file() + " in the site folder" + backslash(spec)
                             + Nearest.hint(spec.file(), names()));
         }
-        refuseLinkOut(file, spec);
+        refuseLinkOut(file, folder, spec.place());
+        companions(file).forEach(companion -> refuseLinkOut(companion, folder, spec.place()));
         return file;
     }
 
     private RawLayer open(LayerSpec spec) {
-        Path file = checked(spec);
+        Path file = path(spec);
         return format(spec).read(file, spec);
     }
 
     /** The layer in a file without its features, which are handed on one by one. */
     RawLayer stream(LayerSpec spec, Consumer<RawFeature> features) {
-        Path file = checked(spec);
+        Path file = path(spec);
         return format(spec).read(file, spec, features);
     }
 
@@ -73,12 +74,6 @@ final class LayerFiles {
                 .orElseThrow(() -> new UnusableInput(
                         Place.of(spec.file()),
                         "is not a kind of file that can be read; give " + String.join(", ", LayerFormat.allEndings())));
-    }
-
-    private Path checked(LayerSpec spec) {
-        Path file = path(spec);
-        companions(file).forEach(companion -> refuseLinkOut(companion, spec));
-        return file;
     }
 
     private static String backslash(LayerSpec spec) {
@@ -97,10 +92,6 @@ final class LayerFiles {
                     spec.place(), "\"" + spec.file() + "\" cannot be a file's name; name the layer's file");
         }
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
-    }
-
-    private void refuseLinkOut(Path file, LayerSpec spec) {
-        refuseLinkOut(file, folder, spec.place());
     }
 
     /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */

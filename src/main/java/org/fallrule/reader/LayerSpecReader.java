@@ -38,13 +38,7 @@ final class LayerSpecReader {
     List<LayerSpec> layers(Node.Mapping layers) {
         List<LayerSpec> specs = new ArrayList<>();
         layers.entries().forEach((word, node) -> {
-            Optional<Role> role = Role.named(word);
-            if (role.isEmpty()) {
-                faults.add(new Fault(
-                        layers.placeOf(word),
-                        "unknown role " + word + Nearest.hint(word, Role.words()) + " Known: "
-                                + String.join(", ", Role.words())));
-            }
+            Optional<Role> role = RoleWord.read(word, layers.placeOf(word), faults);
             role.ifPresent(known -> each(node)
                     .forEach(one -> layer(known, profile.applied(known, one)).ifPresent(specs::add)));
         });
@@ -80,11 +74,9 @@ final class LayerSpecReader {
         }
         Keys keys = new Keys(mapping, faults);
         Optional<Node.Scalar> file = keys.required("file", "the layer's file");
-        Optional<Node.Scalar> table =
-                keys.scalar("table").filter(said -> !said.text().isBlank());
+        Optional<Node.Scalar> table = keys.scalar("table");
         Optional<Node.Scalar> crs = keys.scalar("crs");
-        Optional<Node.Scalar> datum =
-                keys.scalar("datum").filter(said -> !said.text().isBlank());
+        Optional<Node.Scalar> datum = keys.scalar("datum");
         Map<Attribute<?>, Node.Scalar> fields = attributes(role, keys, "fields");
         Map<Attribute<?>, Node.Scalar> all = attributes(role, keys, "all");
         all.values().removeIf(Node.Scalar::blank);

@@ -3,8 +3,6 @@ package org.fallrule.reader;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
@@ -102,7 +100,7 @@ final class LotLines {
         List<Feature> around = around(area);
         String id = around.size() == 1 ? around.get(0).id() : number;
         Place origin = around.isEmpty() ? file : around.get(0).origin();
-        Attributes said = alike(around).with(Attribute.ID, id);
+        Attributes said = Attributes.alike(around).with(Attribute.ID, id);
         boolean marked =
                 around.stream().anyMatch(line -> line.get(Attribute.OWN).isPresent());
         return new Feature(Role.LOT, id, area, marked ? said.with(Attribute.OWN, isOwn(area, around)) : said, origin);
@@ -128,21 +126,5 @@ final class LotLines {
             }
         }
         return around.stream().sorted().map(lines::get).toList();
-    }
-
-    /** What all of the lines say alike. */
-    private static Attributes alike(List<Feature> around) {
-        Attributes alike = Attributes.none();
-        if (around.isEmpty()) {
-            return alike;
-        }
-        for (Map.Entry<Attribute<?>, Object> said :
-                around.get(0).attributes().asMap().entrySet()) {
-            if (around.stream()
-                    .allMatch(line -> Objects.equals(line.attributes().asMap().get(said.getKey()), said.getValue()))) {
-                alike = alike.withUntyped(said.getKey(), said.getValue());
-            }
-        }
-        return alike;
     }
 }

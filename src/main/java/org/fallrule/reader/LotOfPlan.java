@@ -38,7 +38,9 @@ final class LotOfPlan {
                 found.origin(),
                 "is taken as the site's own lot, since it alone holds every "
                         + by.get().spoken() + " of the plan"));
-        return lots.stream().map(lot -> with(lot, lot.equals(found))).toList();
+        return lots.stream()
+                .map(lot -> LotOwnership.marked(lot, lot.equals(found)))
+                .toList();
     }
 
     private static List<Point> own(Map<Role, List<Feature>> features, Role role) {
@@ -46,10 +48,5 @@ final class LotOfPlan {
                 .filter(feature -> !feature.origin().file().startsWith(SharedFile.UP))
                 .map(feature -> feature.geometry().getInteriorPoint())
                 .toList();
-    }
-
-    private static Feature with(Feature lot, boolean own) {
-        return new Feature(
-                lot.role(), lot.id(), lot.geometry(), lot.attributes().with(Attribute.OWN, own), lot.origin());
     }
 }

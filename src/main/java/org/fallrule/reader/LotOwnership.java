@@ -40,8 +40,8 @@ final class LotOwnership {
         return features;
     }
 
-    private static Feature marked(Feature lot, boolean own) {
-        return new Feature(
-                lot.role(), lot.id(), lot.geometry(), lot.attributes().with(Attribute.OWN, own), lot.origin());
+    /** A lot that is marked as the site's own, or as another's. */
+    static Feature marked(Feature lot, boolean own) {
+        return lot.with(lot.attributes().with(Attribute.OWN, own));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.site.Attribute;
@@ -93,15 +92,8 @@ final class MarkedPoints {
 
     /** What all marks of a line say alike; a depth that differs from mark to mark is that of no whole line. */
     private static Attributes common(String name, List<Feature> marks) {
-        Attributes common = Attributes.none().with(Attribute.ID, name);
-        for (Map.Entry<Attribute<?>, Object> entry :
-                marks.get(0).attributes().asMap().entrySet()) {
-            boolean alike = marks.stream()
-                    .allMatch(mark -> Objects.equals(mark.attributes().asMap().get(entry.getKey()), entry.getValue()));
-            if (alike && entry.getKey() != Attribute.SEQUENCE && entry.getKey() != Attribute.ID) {
-                common = common.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return common;
+        return Attributes.alike(marks)
+                .without(attribute -> attribute == Attribute.SEQUENCE)
+                .with(Attribute.ID, name);
     }
 }

@@ -1,13 +1,11 @@
 package org.fallrule.reader;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 
@@ -34,17 +32,6 @@ final class PlausibleDepths {
                 "depth: " + Printed.feet(depth.get().metres())
                         + " is deeper than utilities lie on a lot, and is not used; if the column holds elevations say"
                         + " fields: {top: COLUMN}, if it is in another unit say units: {depth: …}"));
-        return new Feature(
-                utility.role(), utility.id(), utility.geometry(), without(utility.attributes()), utility.origin());
-    }
-
-    private static Attributes without(Attributes attributes) {
-        Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
-            if (entry.getKey() != Attribute.DEPTH) {
-                kept = kept.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return kept;
+        return utility.with(utility.attributes().without(attribute -> attribute == Attribute.DEPTH));
     }
 }

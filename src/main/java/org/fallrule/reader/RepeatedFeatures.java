@@ -46,11 +46,14 @@ final class RepeatedFeatures {
         }
     }
 
-    /** Its shape to the millimetre, whichever way it is drawn. */
     private static String place(Feature feature) {
-        return feature.geometry().getGeometryType()
-                + Stream.of(feature.geometry().norm().getCoordinates())
-                        .map(at -> Math.round(at.x * 1000) + " " + Math.round(at.y * 1000))
-                        .collect(Collectors.joining(","));
+        return feature.geometry().getGeometryType() + shape(feature);
+    }
+
+    /** Its vertices to the millimetre, whichever way it is drawn. */
+    static String shape(Feature feature) {
+        return Stream.of(feature.geometry().norm().getCoordinates())
+                .map(at -> Math.round(at.x * 1000) + " " + Math.round(at.y * 1000))
+                .collect(Collectors.joining(","));
     }
 }

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -54,10 +52,6 @@ final class RepeatedLines {
 
     /** Its kind and its course to the millimetre, whichever way it is drawn. */
     private static String key(Feature feature) {
-        Optional<String> kind = feature.get(Attribute.KIND);
-        return kind.orElse("")
-                + Stream.of(feature.geometry().norm().getCoordinates())
-                        .map(place -> Math.round(place.x * 1000) + " " + Math.round(place.y * 1000))
-                        .collect(Collectors.joining(","));
+        return feature.get(Attribute.KIND).orElse("") + RepeatedFeatures.shape(feature);
     }
 }

@@ -31,7 +31,10 @@ import org.locationtech.jts.operation.predicate.RectangleIntersects;
  * Built once; then any thread may ask.
  */
 final class SharedLayer {
-    /** What the box of a long feature may be off by, its corners alone having been placed; as a part of its size. */
+    /**
+     * What the box of a long feature may be off by, its corners alone having been placed; as a part of its greater side. A straight
+     * line of a grid bows across, so that a long one has a box too narrow.
+     */
     private static final double BEND = 0.001;
 
     private final LayerSpec spec;
@@ -126,7 +129,7 @@ final class SharedLayer {
         for (Coordinate corner : geometry.getEnvelope().getCoordinates()) {
             box.expandToInclude(system.toLonLat(corner, place));
         }
-        box.expandBy(BEND * box.getWidth(), BEND * box.getHeight());
+        box.expandBy(BEND * Math.max(box.getWidth(), box.getHeight()));
         return box;
     }
 

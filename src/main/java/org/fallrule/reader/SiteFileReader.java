@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
-import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.Yaml;
@@ -36,14 +35,12 @@ final class SiteFileReader {
 
     SiteFile read(Path file, String shownAs) {
         Keys keys = new Keys(Yaml.read(file, shownAs), faults);
-        Optional<String> name = said(keys, "site");
-        Optional<String> county = said(keys, "county");
-        Optional<String> house = said(keys, "house");
-        Optional<Node.Scalar> crs =
-                keys.scalar("crs").filter(named -> !named.text().isBlank());
-        Optional<String> datum = said(keys, "datum");
-        Optional<Node.Scalar> from =
-                keys.scalar(ProfileFile.KEY).filter(named -> !named.text().isBlank());
+        Optional<String> name = keys.text("site");
+        Optional<String> county = keys.text("county");
+        Optional<String> house = keys.text("house");
+        Optional<Node.Scalar> crs = keys.scalar("crs");
+        Optional<String> datum = keys.text("datum");
+        Optional<Node.Scalar> from = keys.scalar(ProfileFile.KEY);
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         LayerProfile profile = ProfileFile.read(folder, from, faults);
         LayerSpecReader layerReader = new LayerSpecReader(faults, profile);
@@ -57,11 +54,6 @@ final class SiteFileReader {
         keys.refuseOthers("site.yaml");
         refuseAbsent(layers, absent, faults);
         return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers, storm);
-    }
-
-    /** The text under a key; a key with nothing behind it says nothing. */
-    private static Optional<String> said(Keys keys, String key) {
-        return keys.text(key).filter(text -> !text.isBlank());
     }
 
     /** Refuses layers of roles that are stated absent. */
@@ -78,13 +70,7 @@ final class SiteFileReader {
     Map<Role, Place> absent(Keys keys) {
         Map<Role, Place> absent = new EnumMap<>(Role.class);
         for (Node.Scalar word : keys.scalars("absent")) {
-            Role.named(word.text())
-                    .ifPresentOrElse(
-                            role -> absent.put(role, word.place()),
-                            () -> faults.add(new Fault(
-                                    word.place(),
-                                    "absent: unknown role " + word.text() + Nearest.hint(word.text(), Role.words())
-                                            + " Known: " + String.join(", ", Role.words()))));
+            RoleWord.read(word, faults).ifPresent(role -> absent.put(role, word.place()));
         }
         return absent;
     }

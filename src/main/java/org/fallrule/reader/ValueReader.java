@@ -4,19 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Role;
 
 /**
  * Makes an attribute's value from what a column holds. What is written wrongly is a fault; what is not said, such as a number
@@ -25,47 +21,18 @@ import org.fallrule.site.Role;
 final class ValueReader {
     private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
 
-    /** What is greater than zero wherever it is known. */
-    private static final Set<Attribute<?>> SIZES = Set.of(
-            Attribute.LAYING_LENGTH,
-            Attribute.DIAMETER,
-            Attribute.OUTSIDE_DIAMETER,
-            Attribute.TRUNK_DIAMETER,
-            Attribute.CANOPY_RADIUS,
-            Attribute.ROOT_RADIUS,
-            Attribute.GRATE_OPENING,
-            Attribute.GRATE_LENGTH,
-            Attribute.GRATE_WIDTH,
-            Attribute.WIDTH,
-            Attribute.GRATE_OPEN_AREA,
-            Attribute.BOX_LENGTH,
-            Attribute.BOX_WIDTH,
-            Attribute.WEIGHT,
-            Attribute.ROUGHNESS);
-
-    /** What may be zero where it is known. */
-    private static final Set<Attribute<?>> NONE_BELOW_ZERO = Set.of(
-            Attribute.DEPTH,
-            Attribute.SUMP,
-            Attribute.WEEP_HOLE_AREA,
-            Attribute.APRON_LENGTH,
-            Attribute.STONE_SIZE,
-            Attribute.RUNOFF_COEFFICIENT,
-            Attribute.CONCENTRATION_TIME,
-            Attribute.INFILTRATION,
-            Attribute.GROUNDWATER_DEPTH);
-
     private final LayerSpec spec;
     private final Map<String, Unit> siteUnits;
     private final List<Fault> faults;
-    private final List<Fault> problems;
-    private final Set<String> told = new TreeSet<>();
+    private final ToldOnce problems;
+    private final PossibleValues possible;
 
     ValueReader(LayerSpec spec, Map<String, Unit> siteUnits, List<Fault> faults, List<Fault> problems) {
         this.spec = spec;
         this.siteUnits = siteUnits;
         this.faults = faults;
-        this.problems = problems;
+        this.problems = new ToldOnce(problems);
+        this.possible = new PossibleValues(spec.role(), this.problems);
     }
 
     /** The value, of the attribute's type; nothing when there is none. */
@@ -78,8 +45,7 @@ final class ValueReader {
         }
         if (attribute.dimension().isPresent()) {
             return quantity(attribute, attribute.dimension().get(), column, mapped, place)
-                    .filter(value -> isPossible(attribute, value.quantity(), mapped, place))
-                    .filter(value -> isLikely(attribute, value, place))
+                    .filter(value -> possible.holds(attribute, value, mapped, place))
                     .map(Written::quantity);
         }
         if (attribute.type() == Boolean.class) {
@@ -103,62 +69,27 @@ final class ValueReader {
         }
         Optional<Unit> unit = dimension == Dimension.RATIO ? Optional.of(Unit.ONE) : unit(attribute, column, place);
         if (unit.isEmpty()) {
-            tellOnce(
+            problems.tell(
                     attribute.name(),
                     place.feature(""),
                     "the numbers have no unit and are not used; say units: {" + attribute.name() + ": …} with "
                             + Unit.symbolsOf(dimension));
         }
-        return unit.map(known -> Written.of(bare.get(), known));
+        return unit.filter(known -> possible.isOfALot(attribute, bare.get() * known.toSi(), text, place))
+                .map(known -> Written.of(bare.get(), known));
     }
 
     /** The unit of a column's bare numbers: the layer's own in site.yaml, else that in the column's name, else the site's. */
     private Optional<Unit> unit(Attribute<?> attribute, ColumnFinder.Column column, Place place) {
         Optional<Unit> stated = Optional.ofNullable(spec.units().get(attribute.name()));
         if (stated.isPresent() && column.unit().isPresent() && !stated.equals(column.unit())) {
-            tellOnce(
+            problems.tell(
                     attribute.name() + " unit",
                     place.feature(""),
                     "its name ends in " + column.unit().get().symbol() + ", but it is read in "
                             + stated.get().symbol() + " as site.yaml says; check which is right");
         }
         return stated.or(column::unit).or(() -> unitOf(attribute));
-    }
-
-    /** A size is greater than zero, and a depth or accuracy is not negative; tables hold such numbers where nothing is known. */
-    private boolean isPossible(Attribute<?> attribute, Quantity value, String text, Place place) {
-        boolean size = SIZES.contains(attribute);
-        boolean possible = size ? value.si() > 0 : !isZeroOrMore(attribute) || value.si() >= 0;
-        if (!possible) {
-            tellOnce(
-                    attribute.name() + text,
-                    place,
-                    "\"" + text + "\" is no " + attribute.spoken()
-                            + " and is not used, here or elsewhere in the column;"
-                            + " leave it empty where it is not known");
-        }
-        return possible;
-    }
-
-    /** A number read in the wrong unit makes a pipe wide enough to fail or pass everything; it is asked about. */
-    private boolean isLikely(Attribute<?> attribute, Written value, Place place) {
-        Optional<String> question = attribute == Attribute.DIAMETER && spec.role() == Role.PIPE
-                ? PlausibleDiameter.question(value)
-                : Optional.empty();
-        question.ifPresent(
-                asked -> tellOnce(
-                        attribute.name() + value.text(),
-                        place,
-                        asked
-                                + " It is not used, here or elsewhere in the column; say units: {diameter: …}, or mend the number"));
-        return question.isEmpty();
-    }
-
-    private static boolean isZeroOrMore(Attribute<?> attribute) {
-        return NONE_BELOW_ZERO.contains(attribute)
-                || isDepthOfEnd(attribute)
-                || attribute == Attribute.HORIZONTAL_ACCURACY
-                || attribute == Attribute.VERTICAL_ACCURACY;
     }
 
     private static boolean isDepthOfEnd(Attribute<?> attribute) {
@@ -223,18 +154,12 @@ final class ValueReader {
         if (known.contains(canonical)) {
             return Optional.of(canonical).filter(found -> !found.equals("unknown"));
         }
-        tellOnce(
+        problems.tell(
                 attribute.name() + text,
                 place,
                 "\"" + text + "\" is not a known " + attribute.spoken() + " and is not used"
                         + Nearest.hint(word, known) + " Say what it stands for: values: {" + attribute.name() + ": {\""
                         + text + "\": …}} with one of " + String.join(", ", known));
         return Optional.empty();
-    }
-
-    private void tellOnce(String key, Place place, String says) {
-        if (told.add(key)) {
-            problems.add(new Fault(place, says));
-        }
     }
 }

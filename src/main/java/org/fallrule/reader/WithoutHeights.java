@@ -1,11 +1,9 @@
 package org.fallrule.reader;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.measure.Dimension;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -23,21 +21,20 @@ final class WithoutHeights {
     }
 
     static Feature of(Feature feature) {
-        Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry :
-                feature.attributes().asMap().entrySet()) {
-            if (!isElevation(entry.getKey())) {
-                kept = kept.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return new Feature(feature.role(), feature.id(), flat(feature.geometry()), kept, feature.origin());
+        return new Feature(
+                feature.role(),
+                feature.id(),
+                flat(feature.geometry()),
+                feature.attributes().without(WithoutHeights::isElevation),
+                feature.origin());
     }
 
-    private static boolean isElevation(Attribute<?> attribute) {
+    static boolean isElevation(Attribute<?> attribute) {
         return attribute.dimension().equals(Optional.of(Dimension.ELEVATION));
     }
 
-    private static Geometry flat(Geometry geometry) {
+    /** A copy without Z. */
+    static Geometry flat(Geometry geometry) {
         return new GeometryEditor(geometry.getFactory()).edit(geometry, new GeometryEditor.CoordinateOperation() {
             @Override
             public Coordinate[] edit(Coordinate[] places, Geometry part) {

@@ -6,10 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fallrule.document.Excerpt;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
-import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.locality.Storm;
@@ -79,20 +77,9 @@ public final class WrittenPlan {
     private List<Role> empty(Keys keys) {
         List<Role> empty = new ArrayList<>();
         for (Node.Scalar word : keys.scalars("empty")) {
-            role(word, faults).ifPresent(empty::add);
+            RoleWord.read(word, faults).ifPresent(empty::add);
         }
         return empty;
-    }
-
-    static Optional<Role> role(Node.Scalar word, List<Fault> faults) {
-        Optional<Role> role = Role.named(word.text());
-        if (role.isEmpty()) {
-            faults.add(new Fault(
-                    word.place(),
-                    "unknown role " + Excerpt.of(word.text()) + Nearest.hint(word.text(), Role.words()) + " Known: "
-                            + String.join(", ", Role.words())));
-        }
-        return role;
     }
 
     private static Map<Role, Layer> layers(

@@ -5,18 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
-import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Printed;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.util.GeometryEditor;
 
 /**
  * Inverts, rims and heights of pipes that are exactly 0 in a plan that lies elsewhere: tables hold 0 where nothing was measured, and
@@ -59,19 +55,13 @@ final class ZeroHeights {
     }
 
     private Feature withoutZeros(Feature feature) {
+        Predicate<Attribute<?>> isZero = attribute -> feature.role().isOfDrain()
+                && WithoutHeights.isElevation(attribute)
+                && feature.get(attribute).equals(Optional.of(new Elevation(0)));
         List<String> zeros = new ArrayList<>();
-        Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry :
-                feature.attributes().asMap().entrySet()) {
-            boolean zero = entry.getKey().dimension().equals(Optional.of(Dimension.ELEVATION))
-                    && feature.role().isOfDrain()
-                    && entry.getValue().equals(new Elevation(0));
-            if (zero) {
-                zeros.add("its " + entry.getKey().spoken());
-            } else {
-                kept = kept.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
+        feature.attributes().asMap().keySet().stream()
+                .filter(isZero)
+                .forEach(attribute -> zeros.add("its " + attribute.spoken()));
         boolean flat = feature.role() == Role.PIPE
                 && Stream.of(feature.geometry().getCoordinates()).allMatch(place -> place.getZ() == 0);
         if (flat) {
@@ -88,19 +78,8 @@ final class ZeroHeights {
         return new Feature(
                 feature.role(),
                 feature.id(),
-                flat ? without(feature.geometry()) : feature.geometry(),
-                kept,
+                flat ? WithoutHeights.flat(feature.geometry()) : feature.geometry(),
+                feature.attributes().without(isZero),
                 feature.origin());
-    }
-
-    private static Geometry without(Geometry geometry) {
-        return new GeometryEditor(geometry.getFactory()).edit(geometry, new GeometryEditor.CoordinateOperation() {
-            @Override
-            public Coordinate[] edit(Coordinate[] places, Geometry part) {
-                return Stream.of(places)
-                        .map(place -> new Coordinate(place.x, place.y))
-                        .toArray(Coordinate[]::new);
-            }
-        });
     }
 }

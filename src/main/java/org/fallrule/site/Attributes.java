@@ -2,8 +2,11 @@ package org.fallrule.site;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** The attribute values of one feature, typed by their {@link Attribute}. What the plan does not say is not in here. */
 public final class Attributes {
@@ -33,6 +36,23 @@ public final class Attributes {
         Map<Attribute<?>, Object> more = new LinkedHashMap<>(values);
         more.put(attribute, attribute.type().cast(value));
         return new Attributes(Collections.unmodifiableMap(more));
+    }
+
+    /** These attributes but for some. */
+    public Attributes without(Predicate<Attribute<?>> dropped) {
+        Map<Attribute<?>, Object> kept = new LinkedHashMap<>(values);
+        return kept.keySet().removeIf(dropped) ? new Attributes(Collections.unmodifiableMap(kept)) : this;
+    }
+
+    /** What several features all say, and say alike. */
+    public static Attributes alike(List<Feature> several) {
+        if (several.isEmpty()) {
+            return NONE;
+        }
+        Attributes first = several.get(0).attributes();
+        return first.without(attribute -> several.stream()
+                .anyMatch(each -> !Objects.equals(
+                        each.attributes().values.get(attribute), first.values.get(attribute))));
     }
 
     public <T> Optional<T> get(Attribute<T> attribute) {

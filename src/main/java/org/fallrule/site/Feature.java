@@ -25,10 +25,14 @@ public record Feature(Role role, String id, Geometry geometry, Attributes attrib
         return attributes.get(attribute);
     }
 
-    /** Whether it stands only on paper: a part of the drain that is not said to exist or to be built. */
+    /** The same thing, of which the plan says this. */
+    public Feature with(Attributes others) {
+        return new Feature(role, id, geometry, others, origin);
+    }
+
+    /** Whether it stands only on paper: a part of the drain that is proposed, or of which the plan does not say what it is. */
     public boolean isDesigned() {
-        String status = get(Attribute.STATUS).orElse("proposed");
-        return role.isOfDrain() && !status.equals("existing") && !status.equals("as_built");
+        return role.isOfDrain() && get(Attribute.STATUS).orElse("proposed").equals("proposed");
     }
 
     /** How a sentence names it: {@code outfall OF-1}; a utility by its kind: {@code water service U-2}. */

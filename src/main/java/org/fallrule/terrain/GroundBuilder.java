@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.measure.Unit;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -92,7 +93,7 @@ public final class GroundBuilder {
                                 "has the elevation %s m (%s ft), which seems to stand for none, and is left out of the ground;"
                                         + " give its elevation or remove it",
                                 shown(z),
-                                shown(z / 0.3048)));
+                                shown(z / Unit.FOOT.toSi())));
                 return false;
             }
         }
@@ -109,7 +110,7 @@ public final class GroundBuilder {
                             Locale.ROOT,
                             "heights at its place differ by %s m (%s ft); their mean was taken; keep the right one",
                             shown(metres),
-                            shown(metres / 0.3048)));
+                            shown(metres / Unit.FOOT.toSi())));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fallrule.measure.Unit;
 
 /**
  * How far a survey reaches from its points. A triangulation bridges any hole, up to its convex hull; triangles with an edge
@@ -43,7 +44,7 @@ record SurveyReach(List<Facet> within, Optional<String> leftOut) {
                 Locale.ROOT,
                 "%.0f sq ft between points more than %.0f ft apart are taken as not surveyed, as the survey's points lie far"
                         + " closer elsewhere; give heights there if the ground matters",
-                squareMetres / (0.3048 * 0.3048),
-                limit / 0.3048);
+                squareMetres / Unit.SQUARE_FOOT.toSi(),
+                limit / Unit.FOOT.toSi());
     }
 }

@@ -1,4 +1,7 @@
-/** The ground: its elevation at a place, and no answer outside of what was surveyed. */
+/**
+ * The ground: its elevation and grade at a place, its contour lines, and no answer outside of what was surveyed. Start at {@link
+ * org.fallrule.terrain.GroundBuilder}.
+ */
 @NullMarked
 package org.fallrule.terrain;
 

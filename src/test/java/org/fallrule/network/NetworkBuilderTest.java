@@ -75,6 +75,17 @@ class NetworkBuilderTest {
     }
 
     @Test
+    void aVertexThatIsDrawnTwiceIsNoBend() {
+        PlanInFeet plan = plan().with(OUTFALL, "OF-1", "POINT (40 0)")
+                .with(PIPE, "P-1", "LINESTRING Z (0 0 9, 20 0 8.5, 20 0 8.5, 40 0 8, 40 0 7)");
+        PipeRun run = run(plan, "P-1");
+
+        assertThat(run.axis().getNumPoints()).isEqualTo(3);
+        assertThat(run.invertDown()).contains(Elevation.feet(7));
+        assertThat(run.length().metres()).isCloseTo(Length.feet(40).metres(), within(1e-9));
+    }
+
+    @Test
     void endsAtOnePlaceMeet() {
         assertThat(way(twoPipes("0"), "I-1")).containsExactly("P-1", "P-2");
     }

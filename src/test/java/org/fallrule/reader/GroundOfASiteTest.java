@@ -251,6 +251,18 @@ class GroundOfASiteTest {
                 .startsWith("contour.geojson: ");
     }
 
+    @Test
+    void aLinkBesideARasterThatLeadsOutOfTheFolderIsRefused() throws IOException {
+        Path secret = Files.writeString(place.resolve("secret.txt"), "a secret");
+        Files.writeString(folder.path("ground.asc"), "ncols 1\nnrows 1\nxllcorner 0\nyllcorner 0\ncellsize 1\n630\n");
+        Files.createSymbolicLink(folder.path("ground.prj"), secret);
+
+        assertThatThrownBy(() -> analysis("  ground: {file: ground.asc, unit: ft}"))
+                .isInstanceOf(UnusableInput.class)
+                .hasMessageContaining("ground.prj is a link to a place outside of the site folder; copy the file in")
+                .hasMessageNotContaining("a secret");
+    }
+
     private static String line(String properties, String places) {
         return SiteOnDisk.feature(properties, "LineString", places);
     }

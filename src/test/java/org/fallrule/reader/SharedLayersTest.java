@@ -95,6 +95,25 @@ class SharedLayersTest {
         assertThat(ids(site(), Role.LOT)).as("300 ft by default").containsExactly("west", "here");
     }
 
+    /** A line of 25 miles that is straight on the grid bows 70 ft to the north of its ends in latitude. */
+    @Test
+    void aLongLineIsFoundInItsMiddleToo() {
+        StringBuilder line = new StringBuilder();
+        for (int feet = 1_934_000; feet <= 2_066_000; feet += 6_000) {
+            line.append(line.isEmpty() ? "[[" : ", [").append(feet).append(", 600000]");
+        }
+        stack.with("sites.yaml", "near: 10 ft\nshared: {utility: {file: marks.geojson, crs: EPSG:2264}}\n")
+                .layer(
+                        "marks.geojson",
+                        SiteOnDisk.feature("'id': 'G-long', 'kind': 'gas'", "LineString", line.append(']').toString()));
+        String corners = "[[[1999980, 599960], [2000020, 599960], [2000020, 599995], [1999980, 599995],"
+                + " [1999980, 599960]]]";
+        plan.with("site.yaml", "crs: EPSG:2264\nlayers: {building: building.geojson}\n")
+                .layer("building.geojson", SiteOnDisk.feature("'id': 'B'", "Polygon", corners));
+
+        assertThat(ids(site(), Role.UTILITY)).containsExactly("G-long");
+    }
+
     @Test
     void featuresKeepTheirFileAndTheUnitsOfTheSharedFile() {
         Feature gas = site().features(Role.UTILITY).get(0);

@@ -172,7 +172,7 @@ class SiteFileTest {
             value = {
                 "layers: {lots: lot.geojson} | site.yaml:1:10: unknown role lots | lot?",
                 "layers: {Lot: lot.geojson} | site.yaml:1:10: unknown role Lot | lot?",
-                "absent: [sceptic] | site.yaml:1:10: absent: unknown role sceptic | septic?",
+                "absent: [sceptic] | site.yaml:1:10: unknown role sceptic | septic?",
                 "layers: {lot: {fil: lot.geojson}} | unknown key fil in the layer lot | file?",
                 "layers: {lot: {file: lot.geojson, fields: {owm: ID}}} | a lot has no attribute owm | own?",
                 "layers: {lot: {file: lot.geojson, fields: {depth: ID}}} | a lot has no attribute depth | Known: id, own",

@@ -145,6 +145,29 @@ class ValueReaderTest {
                 .contains("leave it empty where it is not known");
     }
 
+    /** 1.7976931348623157e308 is what some programs write for none; in minutes it is more than a number can hold. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1.7976931348623157e308", "-1.7976931348623157E308", "1e8"})
+    void aNumberThatNothingOnALotHasIsNotUsedAndThatIsTold(String cell) {
+        ValueReader reader =
+                reader(Role.DRAINAGE_AREA, Map.of("concentration_time", Unit.MINUTE), Map.of(), Map.of());
+
+        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, cell, FEATURE)).isEmpty();
+        assertThat(problems)
+                .extracting(Fault::toString)
+                .containsExactly("marks.shp: feature 14: COL: \"" + cell + "\" is no concentration time and is not used,"
+                        + " here or elsewhere in the column; leave it empty where it is not known");
+        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, "10", FEATURE)).isPresent();
+    }
+
+    @Test
+    void aFootingNoDeeperThanTheGroundIsOneAndOneAboveItIsNone() {
+        ValueReader reader = reader(Role.BUILDING, Map.of("footing_depth", Unit.FOOT), Map.of(), Map.of());
+
+        assertThat(reader.value(Attribute.FOOTING_DEPTH, PLAIN, 0L, FEATURE)).isPresent();
+        assertThat(reader.value(Attribute.FOOTING_DEPTH, PLAIN, -2L, FEATURE)).isEmpty();
+    }
+
     @Test
     void aDepthOfZeroIsADepth() {
         assertThat(metres(depth(0L))).isZero();

@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.fallrule.document.Place;
+import org.fallrule.filter.Ecql;
+import org.fallrule.measure.Area;
 import org.fallrule.measure.Elevation;
+import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Ratio;
+import org.fallrule.measure.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +45,39 @@ class AttributeNameTest {
         assertThat((Double) value(name, inlet)).isCloseTo(number, within(1e-6));
     }
 
+    @ParameterizedTest
+    @CsvSource({"grate_open_area_sq_in, 24", "grate_open_area_sq_ft, 0.1666667", "grate_open_area_m2, 0.015483840"})
+    void aUnitOfTwoWordsIsWrittenAsOneName(String name, double number) {
+        Attributes inlet = Attributes.none().with(Attribute.GRATE_OPEN_AREA, new Area(24 * 0.0254 * 0.0254));
+
+        assertThat((Double) value(name, inlet)).isCloseTo(number, within(1e-7));
+    }
+
+    @Test
+    void aRateIsNamedWithoutTheStroke() {
+        Attributes soil =
+                Attributes.none().with(Attribute.INFILTRATION, new Intensity(0.5 * Unit.INCH_PER_HOUR.toSi()));
+
+        assertThat((Double) value("infiltration_in_h", soil)).isCloseTo(0.5, within(1e-9));
+    }
+
+    @Test
+    void aRatioGoesByItsOwnName() {
+        Attributes pipe = Attributes.none().with(Attribute.ROUGHNESS, new Ratio(0.012));
+
+        assertThat(value("roughness", pipe)).isEqualTo(0.012);
+        assertThat(AttributeName.parse("roughness_")).isEmpty();
+    }
+
+    @Test
+    void everyNameCanStandInAConditionAsItIs() {
+        assertThat(AttributeName.all())
+                .filteredOn(name -> !name.equals("id"))
+                .allSatisfy(name -> assertThat(Ecql.parse(name + " = 1", Place.of("rule.yaml"))
+                                .names())
+                        .containsExactly(name));
+    }
+
     @Test
     void wordsAndFlagsGoByTheirOwnName() {
         Attributes lot = Attributes.none().with(Attribute.OWN, true).with(Attribute.ACCESS, "public");
@@ -51,7 +90,7 @@ class AttributeNameTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"diameter", "rim", "rim_in", "diameter_sq ft", "access_ft", "OWN", "_in", "", "diameter_", "in"})
+            strings = {"diameter", "rim", "rim_in", "diameter_sq_ft", "access_ft", "OWN", "_in", "", "diameter_", "in"})
     void aNameWithoutAUnitOrWithAWrongOneIsNoName(String name) {
         assertThat(AttributeName.parse(name)).isEmpty();
     }

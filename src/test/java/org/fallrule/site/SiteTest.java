@@ -93,6 +93,7 @@ class SiteTest {
         "PIPE, proposed, true",
         "PIPE, existing, false",
         "PIPE, as_built, false",
+        "PIPE, abandoned, false",
         "PIPE, '', true",
         "OUTFALL, proposed, true",
         "UTILITY, proposed, false",

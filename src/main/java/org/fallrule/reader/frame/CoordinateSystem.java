@@ -56,8 +56,8 @@ public final class CoordinateSystem {
     /**
      * The system that a text defines.
      *
-     * @param crsText well-known text of the first edition (OGC 01-009), as in a {@code .prj} file, or a code: {@code EPSG:2264},
-     *     {@code OGC:CRS84}
+     * @param crsText well-known text of the first edition (OGC 01-009), as in a {@code .prj} file; of the second, where it
+     *     closes with its code; or a code: {@code EPSG:2264}, {@code OGC:CRS84}
      * @param where where the text stands, for the fault
      * @throws UnusableInput when the text is not understood, or is a system that cannot be placed on earth, or on another datum
      */

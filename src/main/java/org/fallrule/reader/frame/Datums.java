@@ -50,7 +50,7 @@ final class Datums {
         }
     }
 
-    /** Semi-major axis 6378137 m and inverse flattening 298.257 (GRS 80 and WGS 84 differ in its seventh decimal place). */
+    /** Semi-major axis 6378137 m and inverse flattening 298.257 (GRS 80 and WGS 84 differ in its sixth decimal place). */
     private static boolean isGrs80OrWgs84(Ellipsoid ellipsoid) {
         return Math.abs(ellipsoid.getSemiMajorAxis() - 6378137.0) < 0.01
                 && Math.abs(ellipsoid.getInverseFlattening() - 298.2572) < 0.0001;

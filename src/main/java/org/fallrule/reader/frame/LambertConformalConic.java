@@ -4,7 +4,7 @@ package org.fallrule.reader.frame;
  * The Lambert conformal conic projection of an ellipsoid.
  *
  * <p>Methods and references: J. P. Snyder, <i>Map Projections: A Working Manual</i>, U.S. Geological Survey Professional Paper
- * 1395 (1987), equations 14-1 to 14-5, 14-8 to 14-11 and 15-1 to 15-8, with the isometric latitude in place of the logarithm of t,
+ * 1395 (1987), equations 14-1, 14-2, 14-4, 14-9 to 14-11, 14-15 and 15-7 to 15-11, with the isometric latitude in place of the logarithm of t,
  * and the latitude back from it by {@link Spheroid#geodetic} in place of equation 7-9. Not for parallels on both sides of the
  * equator that are equally far from it.
  */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fallrule.document.Excerpt;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
@@ -19,6 +20,7 @@ import org.fallrule.document.UnusableInput;
  * @param heightDatum the name of the vertical system's datum; empty without one
  */
 record WktText(String horizontal, OptionalDouble heightUnit, Optional<String> heightDatum) {
+    private static final int LONGEST_SHOWN = 60;
     private static final Set<String> HORIZONTAL = Set.of("PROJCS", "GEOGCS");
     private static final Set<String> VERTICAL = Set.of("VERT_CS", "VERTCS");
     private static final Set<String> SECOND_EDITION = Set.of(
@@ -94,7 +96,7 @@ record WktText(String horizontal, OptionalDouble heightUnit, Optional<String> he
         return new UnusableInput(
                 where,
                 "found " + shortened(keyword)
-                        + "; wanted the well-known text of a projected or geographic system: PROJCS or" + " GEOGCS");
+                        + "; wanted the well-known text of a projected or geographic system: PROJCS or GEOGCS");
     }
 
     private static OptionalDouble unitOf(String vertical, Place where) {
@@ -111,7 +113,6 @@ record WktText(String horizontal, OptionalDouble heightUnit, Optional<String> he
     }
 
     static String shortened(String text) {
-        String line = text.replaceAll("\\s+", " ");
-        return line.length() <= 60 ? line : line.substring(0, 60) + "...";
+        return Excerpt.of(text.replaceAll("\\s+", " "), LONGEST_SHOWN);
     }
 }

@@ -3,6 +3,7 @@ package org.fallrule.reader.geojson;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -37,7 +38,7 @@ final class LayerNotes {
     List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
         met.forEach((kind, counted) ->
-                faults.add(new Fault(counted.first(), String.format(kind.sentence, counted.times()) + first(counted))));
+                faults.add(new Fault(counted.first(), String.format(Locale.ROOT, kind.sentence, counted.times()) + first(counted))));
         return faults;
     }
 

@@ -5,12 +5,14 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.fallrule.document.Excerpt;
 
 /**
  * A value as its column's declared type means it (OGC 12-128, clause 1.1.1, table of data types). SQLite holds any value in any column;
  * readers are told to expect it there, so what does not fit is kept as it is, with a note.
  */
 final class ColumnValue {
+    private static final int LONGEST_TEXT = 40;
     private static final Set<String> REAL = Set.of("FLOAT", "DOUBLE", "REAL");
     private static final Set<String> WHOLE = Set.of("TINYINT", "SMALLINT", "MEDIUMINT", "INT", "INTEGER");
 
@@ -50,19 +52,15 @@ final class ColumnValue {
             try {
                 return Optional.of(LocalDate.parse(text));
             } catch (DateTimeException none) {
-                complain.accept("\"" + shortened(text) + "\" is no date such as 2024-05-31; read as text");
+                complain.accept("\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is no date such as 2024-05-31; read as text");
             }
         } else if (REAL.contains(type) || WHOLE.contains(type) || type.equals("BOOLEAN")) {
-            complain.accept("\"" + shortened(text) + "\" is text in a column of type " + type + "; read as text");
+            complain.accept("\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is text in a column of type " + type + "; read as text");
         }
         return Optional.of(text);
     }
 
     private static String shown(String type) {
         return type.isEmpty() ? "a number or text" : type;
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 40) + "...";
     }
 }

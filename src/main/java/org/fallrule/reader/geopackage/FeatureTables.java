@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -60,7 +59,7 @@ final class FeatureTables {
 
     private static boolean has(Connection connection, String table) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(
-                "SELECT 1 FROM sqlite_schema WHERE type IN ('table', 'view') AND lower(name) = ?")) {
+                "SELECT 1 FROM sqlite_schema WHERE type IN ('table', 'view') AND lower(name) = lower(?)")) {
             statement.setString(1, table);
             try (ResultSet rows = statement.executeQuery()) {
                 return rows.next();
@@ -132,7 +131,7 @@ final class FeatureTables {
 
     private List<FeatureTable> geometryColumns(String name) throws SQLException {
         List<FeatureTable> found = new ArrayList<>();
-        if (has(connection, "gpkg_geometry_columns") && has(connection, name.toLowerCase(Locale.ROOT))) {
+        if (has(connection, "gpkg_geometry_columns") && has(connection, name)) {
             try (PreparedStatement statement = connection.prepareStatement(
                     "SELECT column_name, srs_id FROM gpkg_geometry_columns WHERE lower(table_name) = lower(?)")) {
                 statement.setString(1, name);

@@ -26,7 +26,7 @@ final class ReferenceSystems {
 
     private ReferenceSystems() {}
 
-    /** A code or well-known text; empty, with a note, where the file calls the system undefined. */
+    /** A code or well-known text; empty where the file calls the system undefined, and with a note where it has no definition. */
     static Optional<String> text(Connection connection, long srsId, Place place, Findings findings)
             throws SQLException {
         if (srsId == UNDEFINED_PROJECTED || srsId == UNDEFINED_GEOGRAPHIC) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.CoordinateSystem;
 import org.fallrule.reader.frame.LocalFrame;
 import org.locationtech.jts.geom.Coordinate;
@@ -121,7 +122,7 @@ final class RasterAround {
         }
         return metres >= 10_000
                 ? String.format(Locale.ROOT, "%.0f km away from", metres / 1000)
-                : String.format(Locale.ROOT, "%.0f m (%.0f ft) away from", metres, metres / 0.3048);
+                : String.format(Locale.ROOT, "%.0f m (%.0f ft) away from", metres, metres / Unit.FOOT.toSi());
     }
 
     private Envelope extent(CellWindow window) {

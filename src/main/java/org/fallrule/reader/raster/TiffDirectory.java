@@ -27,6 +27,7 @@ final class TiffDirectory {
     private final Map<Integer, Entry> entries = new LinkedHashMap<>();
     private final FileChannel channel;
     private final long length;
+    private long taken;
     private ByteOrder order = ByteOrder.LITTLE_ENDIAN;
 
     private TiffDirectory(FileChannel channel) throws IOException {
@@ -97,6 +98,10 @@ final class TiffDirectory {
         int inline = big ? 8 : 4;
         int value = at + (big ? 12 : 8);
         long bytes = count * size;
+        taken += bytes;
+        if (taken > length) {
+            throw new IOException("claims more bytes of values for its tags than it has; it seems broken");
+        }
         ByteBuffer data = bytes <= inline
                 ? table.slice(value, (int) bytes).order(order)
                 : bytes(big ? table.getLong(value) : Integer.toUnsignedLong(table.getInt(value)), bytes);

@@ -8,12 +8,10 @@ final class TiffTag {
     static final int IMAGE_WIDTH = 256;
     static final int IMAGE_LENGTH = 257;
     static final int BITS_PER_SAMPLE = 258;
-    static final int COMPRESSION = 259;
     static final int STRIP_OFFSETS = 273;
     static final int SAMPLES_PER_PIXEL = 277;
     static final int ROWS_PER_STRIP = 278;
     static final int STRIP_BYTE_COUNTS = 279;
-    static final int PREDICTOR = 317;
     static final int TILE_WIDTH = 322;
     static final int TILE_LENGTH = 323;
     static final int TILE_OFFSETS = 324;
@@ -23,7 +21,6 @@ final class TiffTag {
     static final int MODEL_TIEPOINT = 33922;
     static final int MODEL_TRANSFORMATION = 34264;
     static final int GEO_KEY_DIRECTORY = 34735;
-    static final int GEO_DOUBLE_PARAMS = 34736;
     static final int GEO_ASCII_PARAMS = 34737;
     static final int GDAL_METADATA = 42112;
     static final int GDAL_NODATA = 42113;

@@ -2,10 +2,12 @@ package org.fallrule.reader.shapefile;
 
 import java.nio.charset.Charset;
 import java.util.Optional;
+import org.fallrule.document.Excerpt;
 import org.fallrule.reader.layer.Findings;
 
 /** Finds the encoding of a table's texts: what the {@code .cpg} names, else what the table's language byte means, else windows-1252. */
 final class CodePage {
+    private static final int LONGEST_NAME = 40;
     private static final Charset LAST_RESORT = Charset.forName("windows-1252");
 
     private final ShownFile dbf;
@@ -34,7 +36,7 @@ final class CodePage {
         if (charset.isEmpty()) {
             findings.note(
                     cpg.place(),
-                    "names the encoding " + AsciiText.quoted(shortened(name))
+                    "names the encoding " + AsciiText.quoted(Excerpt.of(name, LONGEST_NAME))
                             + ", which is not known; wanted a name such as UTF-8 or 1252; the table's own mark was used; "
                             + "write the right name into it");
         }
@@ -48,9 +50,5 @@ final class CodePage {
                 found
                         + "; its texts were read as windows-1252; put the encoding's name, such as UTF-8, into a .cpg beside it");
         return LAST_RESORT;
-    }
-
-    private static String shortened(String name) {
-        return name.length() <= 40 ? name : name.substring(0, 40) + "...";
     }
 }

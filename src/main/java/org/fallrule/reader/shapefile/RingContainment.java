@@ -42,7 +42,7 @@ final class RingContainment {
 
     private void look(CoordinateSequence points, Ring outer, boolean middles) {
         int sides = points.size() - 1;
-        int step = Math.max(1, sides / MOST_SAMPLES);
+        int step = (sides + MOST_SAMPLES - 1) / MOST_SAMPLES;
         for (int index = 0; index < sides; index += step) {
             count(outer.locate(middles ? middle(points, index) : points.getCoordinate(index)));
         }

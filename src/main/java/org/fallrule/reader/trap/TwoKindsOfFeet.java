@@ -21,7 +21,6 @@ import org.locationtech.jts.geom.Coordinate;
  * state-plane coordinates some feet apart: usually one of the two layers was given the wrong foot.
  */
 final class TwoKindsOfFeet implements Trap {
-    private static final double SURVEY_FOOT = 1200.0 / 3937.0;
 
     /** Two zones lie miles apart for the same numbers; two feet of one zone never more than this, in metres. */
     private static final double ONE_ZONE = 30;
@@ -32,7 +31,7 @@ final class TwoKindsOfFeet implements Trap {
         Set<String> told = new HashSet<>();
         for (LayerAsRead survey : plan.layers()) {
             for (LayerAsRead international : plan.layers()) {
-                if (isIn(survey.system(), SURVEY_FOOT)
+                if (isIn(survey.system(), Unit.SURVEY_FOOT.toSi())
                         && isIn(international.system(), Unit.FOOT.toSi())
                         && told.add(
                                 survey.system().name() + international.system().name())) {

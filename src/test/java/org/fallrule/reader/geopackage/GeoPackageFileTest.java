@@ -116,7 +116,17 @@ class GeoPackageFileTest {
                 "holds no layer of features, only tiles; export the layer into it");
     }
 
-    /** Requirement 22: one geometry column. */
+    /** SQLite tells capitals from small letters in ASCII alone (SQLite, Built-in Scalar Functions, lower). */
+    @Test
+    void aTableWhoseNameHasOtherLettersThanAsciiIsRead() throws SQLException {
+        Made made = made().sql(
+                        "ALTER TABLE drains RENAME TO \"RÖHREN\"",
+                        "UPDATE gpkg_contents SET table_name = 'RÖHREN'",
+                        "UPDATE gpkg_geometry_columns SET table_name = 'RÖHREN'");
+
+        assertThat(made.read("röhren").columns()).containsExactly("fid", "mark");
+    }
+
     /** Requirement 22 allows one geometry column; spatial databases that export to GeoPackages have tables of several. */
     @Test
     void aTableOfTwoGeometryColumnsIsReadByTheOneThatIsNamed() throws SQLException {

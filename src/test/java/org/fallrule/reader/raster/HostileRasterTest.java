@@ -102,6 +102,22 @@ class HostileRasterTest {
         assertThatThrownBy(() -> read(file)).isInstanceOf(UnusableInput.class).hasMessageStartingWith("dem.tif: ");
     }
 
+    /** Each of many tags that claims the whole file would fill the memory, though no one of them is too long. */
+    @Test
+    void tagsThatClaimTheSameBytesOverAndOverAreRefused() throws IOException {
+        int entries = 4000;
+        ByteBuffer bytes = ByteBuffer.allocate(1 << 20).order(ByteOrder.LITTLE_ENDIAN);
+        bytes.putShort((short) 0x4949).putShort((short) 42).putInt(8).putShort((short) entries);
+        for (int i = 0; i < entries; i++) {
+            bytes.putShort((short) (40_000 + i)).putShort((short) 1).putInt(900_000).putInt(0);
+        }
+        Path file = tiff(bytes.array());
+        assertThatThrownBy(() -> read(file))
+                .isInstanceOf(UnusableInput.class)
+                .hasMessage("dem.tif: claims more bytes of values for its tags than it has; it seems broken; give the"
+                        + " GeoTIFF again");
+    }
+
     @Test
     void textInPlaceOfAHeightIsRefusedWithItsLine() throws IOException {
         Path file = grid(HEADER + "1 2\n3 high\n");
