@@ -147,8 +147,9 @@ class BeginCommandTest {
 
         assertThat(draft.answered()).isEqualTo(2);
         assertThat(screen.toString())
-                .contains("1. does the plan count abandoned utilities", "   2) leave them out\n> ")
-                .contains("Give the number of a choice or its word, or nothing.");
+                .startsWith("No file tells the following.")
+                .contains("1. Does the plan count abandoned utilities", "   2) leave them out\n> ")
+                .contains("Give the number of a choice or its word, or press Enter alone.");
         assertThat(screen.toString().lines()).allMatch(line -> line.length() <= 80);
         assertThat(draft.yaml())
                 .contains("where: \"NOT (STATUS IN ('ABD'))\"", "  diameter: in\n", "  elevation:  # ask:");
