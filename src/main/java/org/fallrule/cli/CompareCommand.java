@@ -36,8 +36,8 @@ import picocli.CommandLine.Spec;
             "",
             "The rules of AFTER are applied to both, so that what changed is the plan alone.",
             "",
-            "Exit code: 0 nothing binding fails in AFTER and nothing is new or worse, 1 something",
-            "does or is, or work lies beyond its tolerance, 2 the input or the command could not be used."
+            "Exit code: 0 nothing binding fails in AFTER and nothing is new or worse, 1 something does or is, or work"
+                    + " lies beyond its tolerance, 2 the input or the command could not be used."
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec
@@ -122,7 +122,7 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             screen.print(ComparisonText.write(report));
             out.ifPresent(folder -> screen.println(
-                    Visible.of("\nComparison written to " + folder).strip()));
+                    "\n" + Visible.of("Comparison written to " + folder + "; open comparison.html there.")));
         }
         screen.flush();
     }

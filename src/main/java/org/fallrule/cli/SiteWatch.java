@@ -70,7 +70,8 @@ final class SiteWatch implements AutoCloseable {
         Thread finish = new Thread(this::finish, "finish the report");
         Runtime.getRuntime().addShutdownHook(finish);
         try {
-            say("Watching " + folder + "; Ctrl-C ends it.");
+            say("Watching " + folder + "; Ctrl-C ends it."
+                    + (reports.isPresent() ? "" : " With --out DIR each state is written as a report too."));
             int code = redraw(System.nanoTime());
             while (watch.awaitChange()) {
                 code = redraw(watch.noticed());
@@ -125,7 +126,9 @@ final class SiteWatch implements AutoCloseable {
         Report report = new Report(analysis, place.spoken(), book, review);
         reports.ifPresent(each -> each.write(report));
         Submittal now = new Submittal(analysis, book, review);
-        String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now)))
+        String turn = last.map(before -> TurnWords.of(Comparison.of(before, now)))
+                .or(() -> reports.map(each -> each.toRead(site)))
+                .map(words -> " " + words)
                 .orElse("");
         last = Optional.of(now);
         double seconds = (System.nanoTime() - since) / 1e9;

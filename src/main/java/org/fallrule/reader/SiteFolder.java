@@ -66,7 +66,7 @@ final class SiteFolder {
             faults.add(new Fault(
                     Place.of(folder.toString()),
                     "no layers here; name them under layers in site.yaml, or name files for their roles, such as"
-                            + " lot.geojson and pipe.shp"));
+                            + " lot.geojson and pipe.shp; \"fallrule begin\" writes site.yaml from files of any name"));
         }
         SiteFileReader.refuseAbsent(specs, written.absent(), faults);
         return written.with(specs);
