@@ -33,9 +33,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "begin",
         mixinStandardHelpOptions = true,
-        description = "Looks over the layer files in a folder and writes a first site.yaml: what each file and column"
-                + " was taken for, how sure that is, and what nobody but you can tell. On a terminal it asks that;"
-                + " else it leaves marked lines to fill in. An empty answer leaves a question open.",
+        description = "Looks over the layer files in a folder and writes site.yaml: what each file and column was taken"
+                + " for, how sure that is, and what nobody but you can tell. On a terminal it asks that; else it leaves"
+                + " marked lines to fill in. An empty answer leaves a question open.",
         footer = {"", "Exit code: 0 written, 2 the folder or the command could not be used."})
 final class BeginCommand implements Callable<Integer> {
     private static final String SITE_FILE = "site.yaml";

@@ -17,11 +17,14 @@ import org.fallrule.docket.RemedySearch;
 import org.fallrule.docket.RunDigest;
 import org.fallrule.docket.Stack;
 import org.fallrule.docket.Submittal;
+import org.fallrule.document.Place;
+import org.fallrule.document.UnusableInput;
 import org.fallrule.report.Report;
 import org.fallrule.report.Visible;
 import org.fallrule.report.pdf.Paper;
 import org.fallrule.report.pdf.PrintSettings;
 import org.fallrule.report.text.TextReport;
+import org.fallrule.report.text.Wrapped;
 import org.fallrule.rulebook.RuleLibrary;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,12 +41,14 @@ import picocli.CommandLine.Spec;
         description = "Checks the plan in each site folder and writes its report; for several sites an index too.",
         footer = {
             "",
-            "Exit code: 0 nothing binding fails, 1 a binding rule fails (with --strict also what",
-            "is open), 2 the input or the command could not be used."
+            "Exit code: 0 nothing binding fails, 1 a binding rule fails (with --strict also what is open), 2 the input"
+                    + " or the command could not be used."
         })
 final class CheckCommand implements Callable<Integer> {
     /** Faults of one site that are printed; a wrong coordinate system makes one for every feature. */
     private static final int MOST_FAULTS = 50;
+
+    private static final int WIDTH = 80;
 
     @Spec
     private CommandSpec spec;
@@ -113,6 +118,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (jobs < 1) {
+            throw new UnusableInput(Place.of("--jobs"), jobs + " sites at the same time are none; give 1 or more");
+        }
         Stack stack = Stack.of(sites, out);
         RuleLibrary library = books.library();
         if (watch) {
@@ -198,7 +206,11 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             screen.print(TextReport.write(report, Terminal.ink()));
             screen.println();
-            reports.ifPresent(place -> screen.println(Visible.of("Report written to " + place.of(report.site()))));
+            Wrapped.lines(report.verdict(), WIDTH).forEach(screen::println);
+            String where = reports.map(place -> place.toRead(report.site()))
+                    .orElse(
+                            "With --out DIR the report is written too, to read and to print, with a map of each finding.");
+            Wrapped.lines(where, WIDTH).forEach(screen::println);
         }
         screen.flush();
     }

@@ -36,8 +36,8 @@ import picocli.CommandLine.Spec;
             "",
             "The rules of AFTER are applied to both, so that what changed is the plan alone.",
             "",
-            "Exit code: 0 nothing binding fails in AFTER and nothing is new or worse, 1 something",
-            "does or is, or work lies beyond its tolerance, 2 the input or the command could not be used."
+            "Exit code: 0 nothing binding fails in AFTER and nothing is new or worse, 1 something does or is, or work"
+                    + " lies beyond its tolerance, 2 the input or the command could not be used."
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec
@@ -95,8 +95,8 @@ final class CompareCommand implements Callable<Integer> {
         if (ownRules) {
             Jurisdiction own = inForce.place(before);
             earlierBook = inForce.book(own, before);
-            words = "Each is held against its own rules: before those of " + named(own, inForce.house(before)) + ", after those of "
-                    + named(place, inForce.house(governing));
+            words = "Each is held against its own rules: before those of " + named(own, inForce.house(before))
+                    + ", after those of " + named(place, inForce.house(governing));
         } else {
             words += ", applied to both";
             if (!place.statedBy().file().startsWith("--")) {
@@ -108,7 +108,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String named(Jurisdiction place, Optional<String> house) {
-        return place.spoken() + house.map(name -> " with those of the firm " + name).orElse("");
+        return place.spoken()
+                + house.map(name -> " with those of the firm " + name).orElse("");
     }
 
     private void print(ComparisonReport report) {
@@ -119,7 +120,7 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             screen.print(ComparisonText.write(report));
             out.ifPresent(folder -> screen.println(
-                    Visible.of("\nComparison written to " + folder).strip()));
+                    "\n" + Visible.of("Comparison written to " + folder + "; open comparison.html there.")));
         }
         screen.flush();
     }

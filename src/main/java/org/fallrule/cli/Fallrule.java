@@ -2,13 +2,18 @@ package org.fallrule.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.fallrule.docket.Causes;
 import org.fallrule.report.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command line. */
 @Command(
@@ -45,21 +50,40 @@ public final class Fallrule {
 
     /** Runs a command and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
+        String[] words = asOptions(args);
         CommandLine line = new CommandLine(new Fallrule());
-        commands(args).forEach(line::addSubcommand);
+        commands(words).forEach(line::addSubcommand);
         line.setOut(out);
         line.setErr(err);
         line.setUseSimplifiedAtFiles(true);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.registerConverter(LocalDate.class, Fallrule::day);
+        line.setParameterExceptionHandler(new WrongCommand());
         line.setExecutionExceptionHandler((e, command, parsed) -> unusable(e, err));
-        if (args.length == 0) {
+        if (words.length == 0) {
             line.usage(out);
             return UNUSABLE;
         }
         try {
-            return line.execute(args);
+            return line.execute(words);
         } catch (StackOverflowError | OutOfMemoryError e) {
             return unusable(e, err);
+        }
+    }
+
+    /** {@code help rules show} as {@code rules show --help}: the library's own help looks at one word only. */
+    private static String[] asOptions(String... args) {
+        if (args.length < 2 || !args[0].equals("help") || args[1].equals("help") || args[1].startsWith("-")) {
+            return args;
+        }
+        return Stream.concat(Arrays.stream(args).skip(1), Stream.of("--help")).toArray(String[]::new);
+    }
+
+    private static LocalDate day(String written) {
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("\"" + written + "\" is not a day; give it as 2026-05-04");
         }
     }
 
@@ -73,6 +97,7 @@ public final class Fallrule {
         return asked.isEmpty() ? COMMANDS : asked;
     }
 
+    /** Says in a line each why a command could not be done. */
     static int unusable(Throwable failure, PrintWriter err) {
         Causes.of(failure).forEach(cause -> err.println(Visible.of(cause)));
         return UNUSABLE;

@@ -36,9 +36,6 @@ final class ManySites {
     }
 
     int check(boolean resume, RunDigest digest, LocalDate day) {
-        if (jobs < 1) {
-            throw new UnusableInput(Place.of("--jobs"), jobs + " sites at the same time are none; give 1 or more");
-        }
         if (resume && reports.isEmpty()) {
             throw new UnusableInput(Place.of("--resume"), "wants the folder of the earlier run; name it with --out");
         }

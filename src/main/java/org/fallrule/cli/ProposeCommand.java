@@ -15,8 +15,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.bookshelf.Jurisdiction;
-import org.fallrule.document.Nearest;
 import org.fallrule.docket.BooksInForce;
+import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.proposal.Proposals;
@@ -46,8 +46,8 @@ import picocli.CommandLine.Spec;
                         + " takes to build.",
         footer = {
             "",
-            "Exit code: 0 a line is proposed, 1 none was found, 2 the input or the command could not be",
-            "used. With --out each proposal is written as a site folder that check accepts, and its report."
+            "Exit code: 0 a line is proposed, 1 none was found, 2 the input or the command could not be used. With --out"
+                    + " each proposal is written as a site folder that check accepts, and its report."
         })
 final class ProposeCommand implements Callable<Integer> {
     @Spec
@@ -59,7 +59,7 @@ final class ProposeCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Where to write proposal-1, proposal-2, ... and proposals.json.")
+            description = "Where to write proposals.json, proposal-1, proposal-2 and so on.")
     private Optional<Path> out = Optional.empty();
 
     @Option(

@@ -81,6 +81,11 @@ final class ReportFolder implements Filing {
                 .orElseThrow();
     }
 
+    /** Says where a site's report stands and which of its files to open first. */
+    String toRead(Site site) {
+        return "Report written to " + of(site) + "; open " + toRead() + " there.";
+    }
+
     @Override
     public Path folder() {
         return folder;

@@ -73,7 +73,8 @@ final class SiteWatch implements AutoCloseable {
         Thread finish = new Thread(this::finish, "finish the report");
         Runtime.getRuntime().addShutdownHook(finish);
         try {
-            say("Watching " + folder + "; Ctrl-C ends it.");
+            say("Watching " + folder + "; Ctrl-C ends it."
+                    + (reports.isPresent() ? "" : " With --out DIR each state is written as a report too."));
             int code = redraw(System.nanoTime());
             while (watch.awaitChange()) {
                 code = redraw(watch.noticed());
@@ -121,7 +122,9 @@ final class SiteWatch implements AutoCloseable {
         Report report = new PlanReview(books.asTheyStand(), RemedySearch.none).of(folder);
         reports.ifPresent(each -> each.write(report));
         Submittal now = new Submittal(report.analysis(), report.book(), report.review());
-        String turn = last.map(before -> " " + TurnWords.of(Comparison.of(before, now)))
+        String turn = last.map(before -> TurnWords.of(Comparison.of(before, now)))
+                .or(() -> reports.map(each -> each.toRead(report.site())))
+                .map(words -> " " + words)
                 .orElse("");
         last = Optional.of(now);
         double seconds = (System.nanoTime() - since) / 1e9;

@@ -3,6 +3,7 @@ package org.fallrule.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.Optional;
 import org.fallrule.intake.Asker;
 import org.fallrule.intake.Question;
@@ -11,6 +12,9 @@ import org.fallrule.report.text.Wrapped;
 /** Asks line by line and reads what is typed. An empty line, or the end of what is typed, leaves a question open. */
 final class TypedAnswers implements Asker {
     private static final int WIDTH = 78;
+    private static final String INTRODUCTION =
+            "No file tells the following. Type the number or the word of a choice, or"
+                    + " what is asked for; press Enter alone to leave a question open.";
 
     private final BufferedReader typed;
     private final PrintWriter screen;
@@ -41,15 +45,20 @@ final class TypedAnswers implements Asker {
             }
             screen.println(
                     question.choices().isEmpty()
-                            ? "That cannot be read; write it like the example, or nothing."
-                            : "Give the number of a choice or its word, or nothing.");
+                            ? "That cannot be read; write it like the example, or press Enter alone."
+                            : "Give the number of a choice or its word, or press Enter alone.");
         }
     }
 
     private void put(Question question) {
+        if (count == 0) {
+            Wrapped.lines(INTRODUCTION, WIDTH).forEach(screen::println);
+        }
         count++;
         screen.println();
-        Wrapped.lines(count + ". " + question.says(), WIDTH).forEach(screen::println);
+        String says = question.says();
+        String sentence = says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1);
+        Wrapped.lines(count + ". " + sentence, WIDTH).forEach(screen::println);
         int number = 0;
         for (String choice : question.choices()) {
             number++;

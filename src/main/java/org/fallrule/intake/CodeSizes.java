@@ -79,12 +79,14 @@ final class CodeSizes {
 
     /** Of one measure only a size across is none. */
     private boolean isUsed(String code) {
-        boolean isOfBasin = placed.role() != Role.INLET || "basin".equals(placed.kinds().get(code));
+        boolean isOfBasin =
+                placed.role() != Role.INLET || "basin".equals(placed.kinds().get(code));
         return isOfBasin && sized.get(code).numbers().size() <= attributes.size();
     }
 
     private void tellUnused() {
-        List<String> unused = sized.keySet().stream().filter(code -> !isUsed(code)).toList();
+        List<String> unused =
+                sized.keySet().stream().filter(code -> !isUsed(code)).toList();
         if (!unused.isEmpty()) {
             ledger.tell(placed.table().source() + ": what stands with codes, as in " + shown(unused)
                     + ", is not used as a size of the layer " + placed.role().spoken());
@@ -116,7 +118,8 @@ final class CodeSizes {
         if (answer.isEmpty() && isSure) {
             return Statement.open(code, "its " + spoken() + " with its unit, such as " + size.written(number) + " in?");
         }
-        return Statement.likely(code, size.written(number) + answer.map(unit -> " " + unit).orElse(""), "");
+        return Statement.likely(
+                code, size.written(number) + answer.map(unit -> " " + unit).orElse(""), "");
     }
 
     private Optional<String> asked(boolean someBare) {
@@ -127,10 +130,9 @@ final class CodeSizes {
                 : Stream.of("the " + spoken());
         List<String> choices = Stream.concat(units, Stream.of(NO_SIZE)).toList();
         String source = placed.table().source();
-        String asks = "is what stands with codes in " + source + ", as in " + shown(List.copyOf(sized.keySet())) + ", the "
-                + spoken() + (someBare ? ", and in which unit?" : "?");
-        return ledger.ask(
-                Question.choice("size." + source + "." + placed.role().word(), asks, choices));
+        String asks = "is what stands with codes in " + source + ", as in " + shown(List.copyOf(sized.keySet()))
+                + ", the " + spoken() + (someBare ? ", and in which unit?" : "?");
+        return ledger.ask(Question.choice("size." + source + "." + placed.role().word(), asks, choices));
     }
 
     private String opens() {
@@ -141,7 +143,9 @@ final class CodeSizes {
     }
 
     private String spoken() {
-        return placed.role() == Role.INLET ? "inside of the box" : attributes.get(0).spoken();
+        return placed.role() == Role.INLET
+                ? "inside of the box"
+                : attributes.get(0).spoken();
     }
 
     private static String shown(List<String> codes) {

@@ -84,8 +84,8 @@ final class LayerDrafter {
     private List<Statement> whatTheProfileLeavesOpen() {
         return known.openColumns(role).stream()
                 .filter(attribute -> columns.taken().containsKey(attribute))
-                .filter(attribute -> columns.fields().stream()
-                        .noneMatch(line -> line.key().equals(attribute.name())))
+                .filter(attribute ->
+                        columns.fields().stream().noneMatch(line -> line.key().equals(attribute.name())))
                 .map(attribute -> Statement.certain(
                         attribute.name(), columns.taken().get(attribute).name()))
                 .toList();

@@ -66,7 +66,7 @@ final class SiteFolder {
             faults.add(new Fault(
                     Place.of(folder.toString()),
                     "no layers here; name them under layers in site.yaml, or name files for their roles, such as"
-                            + " lot.geojson and pipe.shp"));
+                            + " lot.geojson and pipe.shp; \"fallrule begin\" writes site.yaml from files of any name"));
         }
         SiteFileReader.refuseAbsent(specs, written.absent(), faults);
         return written.with(specs);
@@ -74,8 +74,8 @@ final class SiteFolder {
 
     /** What site.yaml and the profile that it names ask and nobody has answered. */
     List<Fault> questions() {
-        List<Fault> open =
-                new ArrayList<>(siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
+        List<Fault> open = new ArrayList<>(
+                siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
         open.addAll(ProfileFile.questions(folder));
         return open;
     }

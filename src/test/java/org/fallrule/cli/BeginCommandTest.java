@@ -153,7 +153,8 @@ class BeginCommandTest {
         String drafted = Files.readString(site.path("site.yaml"));
         Files.writeString(site.path("site.yaml"), drafted.replaceFirst("(?m)^  diameter: .*$", "  diameter: in"));
         assertThat(Ran.check("--county", "larkmoor", site.path()).out())
-                .contains("../office.yaml:2: is open: which collector", "../office.yaml:8: diameter: is open: in or mm?")
+                .contains(
+                        "../office.yaml:2: is open: which collector", "../office.yaml:8: diameter: is open: in or mm?")
                 .doesNotContain("the numbers have no unit");
     }
 
@@ -182,8 +183,9 @@ class BeginCommandTest {
 
         assertThat(draft.answered()).isEqualTo(2);
         assertThat(screen.toString())
-                .contains("1. does the plan count abandoned utilities", "   2) leave them out\n> ")
-                .contains("Give the number of a choice or its word, or nothing.");
+                .startsWith("No file tells the following.")
+                .contains("1. Does the plan count abandoned utilities", "   2) leave them out\n> ")
+                .contains("Give the number of a choice or its word, or press Enter alone.");
         assertThat(screen.toString().lines()).allMatch(line -> line.length() <= 80);
         assertThat(draft.yaml())
                 .contains("where: \"NOT (STATUS IN ('ABD'))\"", "  diameter: in\n", "  elevation:  # ask:");

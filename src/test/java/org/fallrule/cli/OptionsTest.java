@@ -123,7 +123,9 @@ class OptionsTest {
     void anUnknownCommandIsRefused() {
         Ran ran = Ran.command("chek", "x");
 
-        assertThat(ran.err()).contains("chek", "check");
+        assertThat(ran.err())
+                .isEqualToNormalizingNewlines("fallrule: there is no command chek; did you mean check?\n"
+                        + "\"fallrule help\" lists the commands.\n");
         assertThat(ran.code()).isEqualTo(2);
     }
 
@@ -131,7 +133,9 @@ class OptionsTest {
     void aCheckWithoutASiteIsRefused() {
         Ran ran = Ran.check();
 
-        assertThat(ran.err()).contains("Missing required parameter", "SITE");
+        assertThat(ran.err())
+                .contains("Missing required parameter", "SITE")
+                .endsWith("\"fallrule help check\" lists the options.\n");
         assertThat(ran.code()).isEqualTo(2);
     }
 
@@ -139,8 +143,45 @@ class OptionsTest {
     void aDayThatIsNoneIsRefused() {
         Ran ran = Ran.command("check", SAMPLES.resolve("plumb-line-1"), "--today", "tomorrow");
 
-        assertThat(ran.err()).contains("--today", "tomorrow");
+        assertThat(ran.err()).contains("'--today': \"tomorrow\" is not a day; give it as 2026-05-04");
         assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "check, Usage: fallrule check ",
+        "rules, Usage: fallrule rules [",
+        "rules show, Usage: fallrule rules show ",
+        "rules verify, Usage: fallrule rules verify "
+    })
+    void helpOfACommandListsItsOptionsInEightyColumns(String command, String start) {
+        Ran ran = Ran.command((Object[]) ("help " + command).split(" "));
+
+        assertThat(ran.out()).startsWith(start);
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.code()).isZero();
+    }
+
+    @Test
+    void noSitesAtTheSameTimeAreRefusedForOneSiteToo() {
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--jobs", "0");
+
+        assertThat(ran.err()).contains("--jobs: 0 sites at the same time are none; give 1 or more");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void theScreenClosesWithTheVerdictAndWhatToOpen() {
+        assertThat(Ran.check(SAMPLES.resolve("plumb-line-1")).out())
+                .endsWith(
+                        "\nNothing binding fails and nothing is open.\nWith --out DIR the report is written too, to read"
+                                + " and to print, with a map of\neach finding.\n");
+
+        Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--out", place.resolve("out"), "--format", "text,csv");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains(" Report written to " + place.resolve("out/plumb-line-1") + "; ")
+                .endsWith(" open report.txt there. ");
     }
 
     @Test
@@ -148,11 +189,26 @@ class OptionsTest {
         assertThat(Ran.command("explain").out()).contains("clearance\n", "cover\n", "slope\n");
         assertThat(Ran.command("explain", "cover").out()).contains("cover");
         assertThat(Ran.command("explain", "manning_full").out())
-                .contains("Q = (1/n) A R^(2/3) S^(1/2)", "| 115 gpm | 115.3 |");
-        assertThat(Ran.command("explain", "flotation").out()).contains("What it cannot see", "Fb = FS gw V - W");
+                .contains("Q = (1/n) A R^(2/3) S^(1/2)", "computed here 115.3");
+        assertThat(Ran.command("explain", "flotation").out()).contains("WHAT IT CANNOT SEE", "Fb = FS gw V - W");
         Ran unknown = Ran.command("explain", "covr");
-        assertThat(unknown.err()).contains("explain: there is no check or method covr; did you mean cover?");
+        assertThat(unknown.err()).contains("explain: there is no check, method or rule covr; did you mean cover?");
         assertThat(unknown.code()).isEqualTo(2);
+    }
+
+    @Test
+    void explainLeadsFromARuleToItsCheck() {
+        assertThat(Ran.command("explain", "pipe-cover").out())
+                .startsWith("pipe-cover is a rule of the baseline.")
+                .contains("fallrule rules show\nCOUNTY --rule pipe-cover", "\n\ncover\n\nThe least and greatest cover");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"separation", "ground_fall", "riprap_apron", "rational_flows"})
+    void whatExplainPrintsFitsTheTerminal(String name) {
+        assertThat(Ran.command("explain", name).out().lines())
+                .allMatch(line -> line.length() <= 80)
+                .noneMatch(line -> line.matches(".*[|`].*|#.*"));
     }
 
     @ParameterizedTest

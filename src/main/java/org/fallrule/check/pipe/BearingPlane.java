@@ -118,9 +118,9 @@ final class BearingPlane {
         double reach = metres + radius(run) + Dimension.LENGTH.tolerance();
         return building.get(Attribute.FOOTING_BOTTOM).isEmpty()
                 && stations(run, profile).stream()
-                .map(station -> toBuilding(profile, station))
-                .anyMatch(ends -> ends[0].distance(ends[1]) <= reach
-                        && footingAt(ends[1]).isEmpty());
+                        .map(station -> toBuilding(profile, station))
+                        .anyMatch(ends -> ends[0].distance(ends[1]) <= reach
+                                && footingAt(ends[1]).isEmpty());
     }
 
     private static Optional<Place> nearer(Optional<Place> one, Optional<Place> other) {
