@@ -59,8 +59,9 @@ class CompositeRunoffTest implements MethodContract {
     }
 
     @Test
-    void aCoefficientOfExactlyOneIsAllowed() {
+    void bothEndsOfACoefficientAreAllowed() {
         assertThat(coefficient(part(1, 1))).isEqualTo(1);
+        assertThat(coefficient(part(1, 0), part(3, 0.8))).isCloseTo(0.6, within(1e-12));
     }
 
     private static CompositeRunoff.Part part(double squareFeet, double coefficient) {

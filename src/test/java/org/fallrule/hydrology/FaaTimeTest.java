@@ -52,6 +52,15 @@ class FaaTimeTest implements MethodContract {
                 .contains("no length");
     }
 
+    @Test
+    void bothEndsOfACoefficientHaveAnAnswerAndBelowNoneThereIsNone() {
+        // Constructed: 1.8 (1.1 - C) 10 / 8^(1/3)
+        assertThat(minutes(1, 100, 8)).isCloseTo(0.9, within(1e-9));
+        assertThat(minutes(0, 100, 8)).isCloseTo(9.9, within(1e-9));
+        assertThat(FaaTime.time(new Ratio(-0.05), Length.feet(100), percent(2)).why())
+                .contains("found -0.05");
+    }
+
     private static double minutes(double coefficient, double feet, double percent) {
         return inMinutes(FaaTime.time(new Ratio(coefficient), Length.feet(feet), percent(percent)));
     }

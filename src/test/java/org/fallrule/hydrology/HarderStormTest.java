@@ -45,6 +45,20 @@ class HarderStormTest {
     }
 
     @Test
+    void theOnlyDurationThatBothCoverDecides() {
+        Storm upToTen = Rains.stormOf(Rains.table(5, 6.0, 10, 5.0), 5);
+        Storm fromTen = Rains.stormOf(Rains.table(10, 5.5, 60, 2.0), 5);
+        assertThat(HarderStorm.of(upToTen, fromTen)).contains(fromTen);
+    }
+
+    @Test
+    void aStormThatIsTheHarderUpToTheLongestDurationButNotThereIsNot() {
+        Storm endsFlat = Rains.stormOf(Rains.table(5, 6.0, 55, 1.8, 60, 1.7), 5);
+        Storm endsSteep = Rains.stormOf(Rains.table(5, 7.0, 55, 2.0, 60, 1.6), 5);
+        assertThat(HarderStorm.of(endsFlat, endsSteep)).isEmpty();
+    }
+
+    @Test
     void aPlaceThatStatesNoDesignStormAsksNothing() {
         Storm withoutRain = new Storm(Optional.of(Rains.stated(Rains.TEN_YEARS)), Optional.empty(), new TreeMap<>());
         assertThat(HarderStorm.of(SOFT, withoutRain)).contains(SOFT);

@@ -105,6 +105,14 @@ class RationalFlowsTest implements MethodContract {
                 .isEqualTo("the water runs in a circle at A");
         assertThat(RationalFlows.of(List.of(inlet("A", 1, 5, "A", 0)), STORM).why())
                 .isEqualTo("the water runs in a circle at A");
+        assertThat(RationalFlows.of(
+                                List.of(
+                                        inlet("above", 1, 5, "A", 0),
+                                        inlet("A", 1, 5, "B", 0),
+                                        inlet("B", 1, 5, "A", 0)),
+                                STORM)
+                        .why())
+                .isEqualTo("the water runs in a circle at A");
         assertThat(RationalFlows.of(List.of(outfall(), outfall()), STORM).why()).isEqualTo("the place OF stands twice");
         assertThat(RationalFlows.of(List.of(inlet("A", 1, 5, "B", 0)), STORM).why())
                 .isEqualTo("A passes its water on to B, which is not there");

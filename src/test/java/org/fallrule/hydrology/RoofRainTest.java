@@ -61,6 +61,7 @@ class RoofRainTest implements MethodContract {
                         .then(flow -> RoofRain.served(flow, inchesPerHour(0)))
                         .why())
                 .contains("above zero");
+        assertThat(RoofRain.served(new Flow(0), inchesPerHour(1)).why()).contains("above zero");
     }
 
     private static double gallons(double squareFeet, double inchesPerHour) {

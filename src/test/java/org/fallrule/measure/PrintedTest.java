@@ -122,6 +122,25 @@ class PrintedTest {
                 .containsExactly("5", "0.25", "0", "1200");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "10 ft, 10 ft",
+        "120 in, 10 ft",
+        "10 ft_us, 10 ft",
+        "7.26 ft, 7.26 ft",
+        "9.999 ft, 10 ft",
+        "9.99 ft, 9.99 ft",
+        "10.01 ft, 10.01 ft",
+        "0 ft, 0 ft",
+        "-2 ft, -2 ft",
+        "0.5 ft, 0.50 ft"
+    })
+    void wholeFeetArePrintedWithoutDigits(String length, String shown) {
+        assertThat(Printed.feet(
+                        Written.parse(length, Dimension.LENGTH).quantity().si()))
+                .isEqualTo(shown);
+    }
+
     /** A limit as somebody may write it, and a value near it, often within a few millimetres. */
     private record Case(Limit limit, Quantity measured) {}
 

@@ -81,6 +81,14 @@ class WrittenTest {
         assertThat(written.quantity().dimension()).isEqualTo(dimension);
     }
 
+    @ParameterizedTest
+    @CsvSource({"AREA, an area", "ELEVATION, an elevation", "INTENSITY, an intensity", "SLOPE, a slope", "TIME, a time"
+    })
+    void anErrorNamesWhatWasWantedAsOneSaysIt(Dimension dimension, String named) {
+        assertThatThrownBy(() -> Written.parse("much", dimension))
+                .hasMessageContaining("is not a number; give " + named + " such as " + dimension.example());
+    }
+
     @Test
     void blanksAreTidiedAndTheAuthorsTextIsKept() {
         assertThat(Written.parse("  1\t1/2   in ", Dimension.LENGTH).text()).isEqualTo("1 1/2 in");

@@ -238,6 +238,30 @@ class NetworkBuilderTest {
     }
 
     @Test
+    void slopeIsFallOverPlanLength() {
+        PlanInFeet plan = plan().with(OUTFALL, "OF-1", "POINT (0 0)")
+                .with(PIPE, "P-1", "LINESTRING Z (30 40 101, 0 0 100)")
+                .with(PIPE, "P-2", "LINESTRING (60 40, 30 40)");
+
+        assertThat(run(plan, "P-1").slope().orElseThrow().ratio()).isCloseTo(0.02, within(1e-12));
+        assertThat(run(plan, "P-2").slope()).isEmpty();
+    }
+
+    @Test
+    void aJunctionKnowsThePipesThatEndThereAndTheOneThatTakesTheWaterOn() {
+        PlanInFeet plan = twoPipes("0")
+                .with(PIPE, "P-3", "LINESTRING (50 50, 50 0)")
+                .with(PIPE, "P-4", "LINESTRING (50 0, 60 20, 100 0)");
+        PipeNetwork network = network(plan);
+
+        assertThat(network.into(run(plan, "P-2").up())).extracting(PipeRun::id).containsExactly("P-1", "P-3");
+        assertThat(network.into(run(plan, "P-1").up())).isEmpty();
+        assertThat(network.isTaken(run(plan, "P-2"))).isTrue();
+        assertThat(network.isTaken(run(plan, "P-4"))).isFalse();
+        assertThat(network.runOf(run(plan, "P-3").pipe()).map(PipeRun::id)).contains("P-3");
+    }
+
+    @Test
     void pipesThatShareAJunctionJoin() {
         PlanInFeet plan = twoPipes("0").with(PIPE, "P-3", "LINESTRING (0 0, 0 50)");
 
@@ -259,6 +283,22 @@ class NetworkBuilderTest {
                 .containsExactly(
                         "pipes P-2 and P-1 form a ring, in which the water has no single way down; take a pipe out,"
                                 + " or mend the ends that should not meet");
+    }
+
+    @Test
+    void thePipesOfARingAreNamedAsOneWalksThem() {
+        PlanInFeet plan = plan().with(OUTFALL, "OF-1", "POINT (-50 0)")
+                .with(PIPE, "P-0", "LINESTRING (0 0, -50 0)")
+                .with(PIPE, "P-3", "LINESTRING (40 40, 0 40)")
+                .with(PIPE, "P-1", "LINESTRING (0 0, 40 0)")
+                .with(PIPE, "P-2", "LINESTRING (40 0, 40 40)")
+                .with(PIPE, "P-4", "LINESTRING (0 40, 0 0)");
+
+        assertThat(problems(plan))
+                .filteredOn(says -> says.contains("form a ring"))
+                .singleElement()
+                .asString()
+                .startsWith("pipes P-4, P-1, P-2 and P-3 form a ring");
     }
 
     @Test
@@ -286,6 +326,10 @@ class NetworkBuilderTest {
     void aPipeShorterThanTheSnapIsNoRing() {
         assertThat(problems(twoPipes("0").with(PIPE, "P-9", "LINESTRING (50 0, 50.4 0)")))
                 .isEmpty();
+        assertThat(problems(twoPipes("0").with(PIPE, "P-9", "LINESTRING (50 0, 50.2 0.4, 50.4 0)")))
+                .isEmpty();
+        assertThat(problems(twoPipes("0").with(PIPE, "P-9", "LINESTRING (50 0, 51 1, 52 0, 50.1 0)")))
+                .hasSize(1);
     }
 
     @Test

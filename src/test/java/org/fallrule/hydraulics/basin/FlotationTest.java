@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.hydraulics.UsUnits.cubicFeet;
 
+import org.fallrule.hydraulics.mechanics.Water;
 import org.fallrule.measure.Volume;
 import org.fallrule.method.Given;
 import org.fallrule.method.Method;
@@ -79,5 +80,6 @@ class FlotationTest implements MethodContract {
     void impossibleMassesAreRefused() {
         assertThatThrownBy(() -> new Flotation(-1, new Volume(1))).hasMessageContaining("below zero");
         assertThatThrownBy(() -> tank().ballast(1.3, 900)).hasMessageContaining("heavier than water");
+        assertThatThrownBy(() -> tank().ballast(1.3, Water.DENSITY)).hasMessageContaining("heavier than water");
     }
 }

@@ -51,6 +51,23 @@ class HoseTestTest implements MethodContract {
         assertThat(weeping).isGreaterThan(tight * 1.2);
     }
 
+    /** The integral of A dh / (Q - k h^0.5) in closed form, by h = s^2. */
+    @Test
+    void whereTheHolesAloneSetWhatIsLostTheFillingTimeIsThatOfTheIntegral() {
+        HoseTest.Sump sump = sump(squareInches(0.3), 40, 1e5);
+        double q = gpm(5).cubicMetresPerSecond();
+        double k = 0.6 * squareInches(0.3).squareMetres() * Math.sqrt(2 * 9.80665);
+        double root = Math.sqrt(Length.inches(6).metres());
+        double seconds = squareFeet(1).squareMetres() * 2 * (q / (k * k) * Math.log(q / (q - k * root)) - root / k);
+
+        assertThat(HoseTest.of(gpm(5), sump, WAY)
+                        .value()
+                        .orElseThrow()
+                        .filling()
+                        .seconds())
+                .isCloseTo(seconds, within(seconds * 1e-3));
+    }
+
     private static double untilItRuns(HoseTest.Sump sump) {
         return HoseTest.of(gpm(5), sump, WAY)
                 .value()

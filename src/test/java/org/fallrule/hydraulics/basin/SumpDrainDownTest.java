@@ -140,10 +140,19 @@ class SumpDrainDownTest implements MethodContract {
     }
 
     @Test
+    void waterThatNeedNotFallNeedsNoTime() {
+        assertThat(SumpDrainDown.throughHoles(PLAN, SIX_INCHES, SIX_INCHES, squareInches(1), 0.6)
+                        .seconds())
+                .isZero();
+    }
+
+    @Test
     void impossibleHolesAndRisingWaterAreRefused() {
         assertThatThrownBy(() -> SumpDrainDown.throughHoles(PLAN, new Length(1), new Length(2), PLAN, 0.6))
                 .hasMessageContaining("must fall");
         assertThatThrownBy(() -> SumpDrainDown.throughHoles(PLAN, new Length(2), new Length(1), PLAN, 1.2))
+                .hasMessageContaining("coefficient");
+        assertThatThrownBy(() -> SumpDrainDown.throughHoles(PLAN, new Length(2), new Length(1), PLAN, 0))
                 .hasMessageContaining("coefficient");
         assertThatThrownBy(() -> SumpDrainDown.throughHoles(PLAN, new Length(2), new Length(1), new Area(0), 0.6))
                 .hasMessageContaining("above zero");

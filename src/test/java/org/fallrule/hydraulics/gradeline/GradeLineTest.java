@@ -17,6 +17,7 @@ import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
+import org.fallrule.method.Answer;
 import org.fallrule.method.Given;
 import org.fallrule.method.Method;
 import org.fallrule.method.MethodContract;
@@ -170,6 +171,46 @@ class GradeLineTest implements MethodContract {
 
         assertThat(line.pipe("P").state()).isEqualTo(PipeState.PARTLY_FULL);
         assertThat(line.pipe("P").depthUp().in(Unit.FOOT)).isCloseTo(criticalFeet(0.3), within(1e-9));
+        assertThat(single(11.2, 0.3, Optional.of(11.0)).pipe("P").state()).isEqualTo(PipeState.PARTLY_FULL);
+    }
+
+    @ParameterizedTest // of a full, a rapid, a backed up and a freely falling pipe
+    @CsvSource({"10.18, 0.8, 11", "12, 0.3, 9", "10.18, 0.15, 10.4", "10.18, 0.15, 9"})
+    void whatTheEnergyLineLosesIsWhatTheLevelsDiffer(double upFeet, double cfs, double tailwaterFeet) {
+        GradeLine line = single(upFeet, cfs, Optional.of(tailwaterFeet));
+        double below = Math.max(tailwaterFeet, 10 + criticalFeet(cfs));
+        PipeGrade.Losses losses = line.pipe("P").losses();
+
+        assertThat(level(line, "A") - below)
+                .isCloseTo(
+                        losses.exit().in(Unit.FOOT)
+                                + losses.friction().in(Unit.FOOT)
+                                + losses.bend().in(Unit.FOOT)
+                                + losses.entrance().in(Unit.FOOT),
+                        within(1e-6));
+    }
+
+    @Test
+    void whereNoSpeedIsLostAtTheEndTheEnergyLineMeetsTheWaterThere() {
+        DrainPipe pipe = new DrainPipe(
+                "P",
+                "A",
+                "OUT",
+                pipe(6, 0.012),
+                Length.feet(60),
+                Elevation.feet(10.18),
+                Elevation.feet(10),
+                LocalLosses.throughStructure(0.15));
+        PipeGrade grade = solve(
+                        List.of(node("A", 13), node("OUT", 13)),
+                        List.of(pipe),
+                        Map.of("P", cfs(0.15)),
+                        Map.of("OUT", Elevation.feet(10.4)))
+                .pipe("P");
+        double head = Math.pow(grade.velocityDown().in(Unit.FOOT_PER_SECOND), 2) / (2 * 32.174);
+
+        assertThat(grade.depthDown().in(Unit.FOOT) + head).isCloseTo(0.4, within(1e-5));
+        assertThat(grade.depthDown().in(Unit.FOOT)).isBetween(criticalFeet(0.15), 0.4);
     }
 
     @Test
@@ -217,6 +258,27 @@ class GradeLineTest implements MethodContract {
         assertThat(dry.pipe("P").state()).isEqualTo(PipeState.NO_FLOW);
         assertThat(level(pool, "A")).isCloseTo(10.7, within(1e-9));
         assertThat(below.node("A").level().value()).isEmpty();
+        assertThat(pool.pipe("P").depthDown().in(Unit.FOOT)).isCloseTo(0.7, within(1e-9));
+        assertThat(pool.pipe("P").depthUp().in(Unit.FOOT)).isCloseTo(0.2, within(1e-9));
+        assertThat(pool.pipe("P").down().in(Unit.ELEVATION_FOOT)).isCloseTo(10.7, within(1e-9));
+        assertThat(below.pipe("P").depthDown().in(Unit.FOOT)).isCloseTo(0.3, within(1e-9));
+        assertThat(below.pipe("P").depthUp().metres()).isZero();
+    }
+
+    @Test
+    void waterThatStandsJustAtARimDoesNotComeOut() {
+        Answer<Elevation> level = Answer.of(Elevation.feet(13));
+
+        assertThat(new NodeLevel("A", level, Answer.of(new Length(0)), true).overflows())
+                .isFalse();
+    }
+
+    @Test
+    void everyPlaceAndPipeOfTheDrainIsListed() {
+        GradeLine line = single(10.6, 0.1, Optional.empty());
+
+        assertThat(line.nodes()).containsOnlyKeys("A", "OUT");
+        assertThat(line.pipes()).containsOnlyKeys("P");
     }
 
     @Test

@@ -52,6 +52,9 @@ class WaterSurfaceTest implements MethodContract {
     }
 
     private static double grade(Reach reach, double depth) {
+        if (depth >= reach.diameterM) {
+            return reach.fullFrictionSlope() - reach.slope;
+        }
         CircularSection section = new CircularSection(reach.diameterM, depth);
         double area = section.areaSqM();
         double froudeSquared =
@@ -67,6 +70,8 @@ class WaterSurfaceTest implements MethodContract {
         "0.30, 0.013, 60, 0.002, 0.0200, 0.250",
         "0.15, 0.012, 12, 0.000, 0.0030, 0.080", // level
         "0.15, 0.012, 6, -0.002, 0.0020, 0.090", // rising
+        "0.15, 0.012, 60, 0.000, 0.0060, 0.110", // level, full before its upper end
+        "0.15, 0.012, 40, -0.002, 0.0040, 0.100", // rising, full before its upper end
         "0.20, 0.010, 2, 0.020, 0.0080, 0.150" // steep, drowned
     })
     void agreesWithNumericalIntegration(

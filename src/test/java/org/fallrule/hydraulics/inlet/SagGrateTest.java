@@ -67,6 +67,7 @@ class SagGrateTest implements MethodContract {
         assertThat(clogged().perimeter().metres() / clean.perimeter().metres()).isCloseTo(0.75, within(1e-12));
         assertThat(clogged().openArea().squareMetres() / clean.openArea().squareMetres())
                 .isCloseTo(0.5, within(1e-12));
+        assertThat(clean.openArea().in(Unit.SQUARE_FOOT)).isCloseTo(4 * 2 * 0.5, within(1e-12));
     }
 
     @Test
@@ -112,10 +113,21 @@ class SagGrateTest implements MethodContract {
         assertThatThrownBy(() -> new SagGrate(new Length(-1), new Area(1))).hasMessageContaining("below zero");
         assertThatThrownBy(() -> new RectangularGrate(new Length(0), new Length(1), 0.5, false))
                 .hasMessageContaining("above zero");
+        assertThatThrownBy(() -> new RectangularGrate(new Length(1), new Length(0), 0.5, false))
+                .hasMessageContaining("above zero");
         assertThatThrownBy(() -> new RectangularGrate(new Length(1), new Length(1), 1.5, false))
+                .hasMessageContaining("open part");
+        assertThatThrownBy(() -> new RectangularGrate(new Length(1), new Length(1), 0, false))
                 .hasMessageContaining("open part");
         assertThatThrownBy(() -> new RectangularGrate(new Length(1), new Length(1), 0.5, false).clogged(1.1))
                 .hasMessageContaining("from 0 to 1");
+    }
+
+    @Test
+    void aFrameWithoutBarsIsOpenAllOver() {
+        SagGrate frame = new RectangularGrate(Length.feet(2), Length.feet(1), 1, false).clogged(0);
+
+        assertThat(frame.openArea().in(Unit.SQUARE_FOOT)).isCloseTo(2, within(1e-12));
     }
 
     @Property
