@@ -63,7 +63,7 @@ final class OverlandTimeReader {
             if (quantity.si() > 0) {
                 return Optional.of(quantity);
             }
-            faults.add(new Fault(text.place(), text.kind() + " is not above zero"));
+            faults.add(new Fault(text.place(), text.kind() + " is not above zero; give one that is"));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(text.place(), e.says()));
         }

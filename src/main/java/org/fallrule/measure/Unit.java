@@ -36,7 +36,7 @@ public enum Unit {
 
     CUBIC_FOOT_PER_SECOND(Dimension.FLOW, Factor.CUBIC_FOOT, 3, "cfs", "ft3/s", "cu ft/s"),
     GALLON_PER_MINUTE(Dimension.FLOW, Factor.GALLON / 60, 1, "gpm", "gal/min"),
-    LITRE_PER_SECOND(Dimension.FLOW, 1e-3, 2, "l/s", "lps"),
+    LITRE_PER_SECOND(Dimension.FLOW, 1e-3, 2, "l/s", "L/s", "lps"),
     CUBIC_METRE_PER_SECOND(Dimension.FLOW, 1, 4, "m3/s", "cms"),
 
     FOOT_PER_SECOND(Dimension.VELOCITY, 0.3048, 2, "ft/s", "fps"),
@@ -121,7 +121,7 @@ public enum Unit {
         return words.get(0);
     }
 
-    /** Every word that it goes by, lower case, its usual sign first. */
+    /** Every word that it goes by, its usual sign first, as people write it: litres with a capital L too. */
     public List<String> words() {
         return words;
     }

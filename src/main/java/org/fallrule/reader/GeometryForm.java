@@ -2,6 +2,7 @@ package org.fallrule.reader;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -69,9 +70,11 @@ final class GeometryForm {
             return Optional.empty();
         }
         Coordinate at = error.getCoordinate();
-        return Optional.of("is not a sound shape: " + error.getMessage().toLowerCase(java.util.Locale.ROOT) + " at x "
+        return Optional.of("is not a sound shape: " + error.getMessage().toLowerCase(Locale.ROOT) + " at x "
                 + Printed.trimmed(at.x) + ", y " + Printed.trimmed(at.y)
-                + "; redraw its outline so that it does not cross or touch itself");
+                + (drawn instanceof Polygonal
+                        ? "; redraw its outline so that it does not cross or touch itself"
+                        : "; draw it from one place to another, or take it out"));
     }
 
     private static List<Geometry> lines(Geometry local) {

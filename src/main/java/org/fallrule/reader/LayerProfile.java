@@ -64,7 +64,7 @@ public final class LayerProfile {
         Keys keys = new Keys(document, faults);
         keys.text("title");
         LayerSpecReader reader = new LayerSpecReader(faults);
-        Map<String, Unit> units = reader.units(keys);
+        Map<String, Unit> units = new UnitsReader(faults).units(keys);
         List<Entry> entries = new ArrayList<>();
         keys.mapping("layers")
                 .ifPresent(layers -> layers.entries().forEach((word, node) -> {

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Nearest;
@@ -14,12 +12,11 @@ import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.filter.Ecql;
 import org.fallrule.filter.Filter;
-import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
-/** Reads what site.yaml says of layers and units. */
+/** Reads what site.yaml says of layers. */
 final class LayerSpecReader {
     private final List<Fault> faults;
 
@@ -68,10 +65,14 @@ final class LayerSpecReader {
         if (node instanceof Node.Scalar file && !file.text().isBlank()) {
             return Optional.of(LayerSpec.plain(role, file.text(), file.place()));
         }
-        if (!(node instanceof Node.Mapping mapping)) {
-            faults.add(new Fault(node.place(), role.word() + ": found " + found(node) + ", wanted a file's name"));
-            return Optional.empty();
+        if (node instanceof Node.Mapping mapping) {
+            return keyed(role, mapping);
         }
+        faults.add(new Fault(node.place(), role.word() + ": found " + found(node) + ", wanted a file's name"));
+        return Optional.empty();
+    }
+
+    private Optional<LayerSpec> keyed(Role role, Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
         Optional<Node.Scalar> file = keys.required("file", "the layer's file");
         Optional<Node.Scalar> table = keys.scalar("table");
@@ -80,12 +81,7 @@ final class LayerSpecReader {
         Map<Attribute<?>, Node.Scalar> fields = attributes(role, keys, "fields");
         Map<Attribute<?>, Node.Scalar> all = attributes(role, keys, "all");
         all.values().removeIf(Node.Scalar::blank);
-        Map<String, Unit> units = units(keys);
-        if (Attribute.of(role).contains(Attribute.ELEVATION)) {
-            keys.scalar("unit")
-                    .flatMap(word -> unit(Attribute.ELEVATION.name(), word))
-                    .ifPresent(unit -> units.put(Attribute.ELEVATION.name(), unit));
-        }
+        Map<String, Unit> units = new UnitsReader(faults).ofLayer(role, keys);
         Map<Attribute<?>, Map<String, String>> values = values(role, keys);
         Optional<Node.Scalar> where = keys.scalar("where");
         Filter filter = where.map(this::filter).orElse(new Filter.Always());
@@ -151,41 +147,5 @@ final class LayerSpecReader {
                     }));
         });
         return values;
-    }
-
-    /** The units under {@code units}: by attribute, or {@code elevation} for every elevation and Z. A blank says nothing. */
-    Map<String, Unit> units(Keys keys) {
-        Map<String, Unit> units = new LinkedHashMap<>();
-        keys.texts("units").forEach((name, word) -> unit(name, word).ifPresent(unit -> units.put(name, unit)));
-        return units;
-    }
-
-    private Optional<Unit> unit(String name, Node.Scalar word) {
-        Optional<Dimension> dimension = Attribute.named(name).flatMap(Attribute::dimension);
-        if (dimension.isEmpty()) {
-            faults.add(new Fault(
-                    word.place(),
-                    "units: " + name + " is not a quantity" + Nearest.hint(name, measured()) + " Known: "
-                            + String.join(", ", measured())));
-            return Optional.empty();
-        }
-        if (word.blank()) {
-            return Optional.empty();
-        }
-        Optional<Unit> unit = Unit.named(word.text(), dimension.get());
-        if (unit.isEmpty()) {
-            faults.add(new Fault(
-                    word.place(),
-                    "unknown unit " + word.text() + " of " + name + "; use " + Unit.symbolsOf(dimension.get())));
-        }
-        return unit;
-    }
-
-    private static Set<String> measured() {
-        Set<String> names = new TreeSet<>();
-        Attribute.all().stream()
-                .filter(attribute -> attribute.dimension().isPresent())
-                .forEach(attribute -> names.add(attribute.name()));
-        return names;
     }
 }

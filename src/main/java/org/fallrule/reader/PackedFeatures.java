@@ -29,6 +29,9 @@ final class PackedFeatures {
     /** Words that get a number; of columns such as names, in which each differs, the rest is written out. */
     private static final int MOST_WORDS = 4096;
 
+    /** Columns are told apart by two bytes. */
+    static final int MOST_COLUMNS = 0xFFFF;
+
     /** Z is not a number where there is none. */
     private static final int DIMENSIONS = 3;
 
@@ -69,6 +72,11 @@ final class PackedFeatures {
             throw new UncheckedIOException(e);
         }
         return bytes.toByteArray();
+    }
+
+    /** Whether the features have more different columns than can be told apart. */
+    boolean hasTooManyColumns() {
+        return columns.size() > MOST_COLUMNS;
     }
 
     /** The place of a feature in the order of packing. */

@@ -56,7 +56,7 @@ record SharedFile(Path folder, Length near, SiteFile says) {
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<Node.Scalar> datum = keys.scalar("datum");
         LayerSpecReader specs = new LayerSpecReader(faults);
-        Map<String, Unit> units = specs.units(keys);
+        Map<String, Unit> units = new UnitsReader(faults).units(keys);
         Map<Role, Place> absent = new SiteFileReader(faults).absent(keys);
         List<LayerSpec> layers = keys.mapping("shared").map(specs::layers).orElse(List.of()).stream()
                 .map(spec -> spec.withDatum(spec.datum().or(() -> datum)))

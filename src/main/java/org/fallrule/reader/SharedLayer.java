@@ -100,6 +100,12 @@ final class SharedLayer {
             }
             extent.expandToInclude(geometry.get().getEnvelopeInternal());
             features.add(packed.pack(feature, geometry.get()));
+            if (packed.hasTooManyColumns()) {
+                throw new UnusableInput(
+                        Place.of(spec.shownUp().source()).feature(feature.label()),
+                        "brings the layer to more than " + PackedFeatures.MOST_COLUMNS
+                                + " different columns, which no layer needs; export it with the same columns throughout");
+            }
         }
     }
 

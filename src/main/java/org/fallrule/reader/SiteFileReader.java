@@ -45,7 +45,7 @@ final class SiteFileReader {
         LayerProfile profile = ProfileFile.read(folder, from, faults);
         LayerSpecReader layerReader = new LayerSpecReader(faults, profile);
         Map<String, Unit> units = new LinkedHashMap<>(profile.units());
-        units.putAll(layerReader.units(keys));
+        units.putAll(new UnitsReader(faults).units(keys));
         Survey survey = keys.mapping("survey").map(this::survey).orElse(Survey.UNKNOWN);
         Map<Role, Place> absent = absent(keys);
         List<LayerSpec> layers = keys.mapping("layers").map(layerReader::layers).orElse(List.of());

@@ -53,7 +53,7 @@ final class SiteFolder {
 
     /** What the site is said to be: site.yaml, and where that names no layers, the files that are named for roles. */
     SiteFile siteFile(List<Fault> faults, List<Fault> problems) {
-        refuseOtherSpelling(faults);
+        tellOtherSpelling(faults, problems);
         SiteFile written = siteYaml()
                 .map(file -> new SiteFileReader(faults).read(file, SITE_FILE))
                 .orElseGet(SiteFile::silent);
@@ -89,13 +89,18 @@ final class SiteFolder {
         return Optional.of(file);
     }
 
-    private void refuseOtherSpelling(List<Fault> faults) {
-        if (names.contains(SITE_FILE)) {
-            return;
-        }
+    /** A site.yml would be taken as read by whoever put it there, beside a site.yaml too. */
+    private void tellOtherSpelling(List<Fault> faults, List<Fault> problems) {
+        boolean isThere = names.contains(SITE_FILE);
         names.stream()
+                .filter(name -> !name.equals(SITE_FILE))
                 .filter(name -> Set.of(SITE_FILE, "site.yml").contains(name.toLowerCase(Locale.ROOT)))
-                .forEach(name -> faults.add(new Fault(Place.of(name), "is not read; rename it to " + SITE_FILE)));
+                .map(name -> new Fault(
+                        Place.of(name),
+                        isThere
+                                ? "is not read, since " + SITE_FILE + " is; take it away, or put what it says in there"
+                                : "is not read; rename it to " + SITE_FILE))
+                .forEach(isThere ? problems::add : faults::add);
     }
 
     private List<LayerSpec> namedForRoles(List<Fault> faults) {

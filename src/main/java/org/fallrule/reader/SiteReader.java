@@ -2,7 +2,6 @@ package org.fallrule.reader;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,8 +11,6 @@ import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
-import org.fallrule.reader.frame.ToLocal;
-import org.fallrule.reader.trap.PlanAsRead;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Frame;
 import org.fallrule.site.Layer;
@@ -100,43 +97,23 @@ public final class SiteReader {
         stopAtFaults();
         LocalFrame frame = frame(open);
         PlanDatum datum = PlanDatum.of(file, open, problems);
-        Map<Role, List<Feature>> features = ZeroHeights.unused(features(open, frame, datum), problems);
+        FramedLayers plan = new FramedLayers(open, frame, faults, problems);
+        Map<Role, List<Feature>> features = ZeroHeights.unused(plan.features(datum), problems);
         stopAtFaults();
         if (shared.isPresent() && features.containsKey(Role.LOT)) {
             features.put(Role.LOT, LotOfPlan.marked(features, problems));
         }
         new PlanSanity(faults, problems)
-                .look(
-                        features,
-                        (role, there) -> open.stream()
-                                .filter(layer -> layer.is(role))
-                                .findFirst()
-                                .flatMap(layer -> Misread.cause(
-                                        layer.system(), frame, features.getOrDefault(role, List.of()), there))
-                                .orElse(""));
+                .look(features, (role, there) -> plan.misread(role, features.getOrDefault(role, List.of()), there));
         Map<Role, Layer> rasters =
                 new GroundRasters(folder, file, frame, datum, faults, problems).around(features.values());
         stopAtFaults();
         shared.ifPresent(all -> rasters.putAll(all.rasters(features, Map.copyOf(rasters), frame, datum, problems)));
-        problems.addAll(asRead(open, features, frame, rasters).problems());
-        Map<Role, Layer> layers = layers(file, open, features);
+        problems.addAll(plan.asRead(features, rasters).problems());
+        Map<Role, Layer> layers = plan.layers(features, file.absent());
         stopAtFaults();
         layers.putAll(rasters);
         return site(place.id(), file, open, frame, layers);
-    }
-
-    private static PlanAsRead asRead(
-            List<OpenLayer> open, Map<Role, List<Feature>> features, LocalFrame frame, Map<Role, Layer> rasters) {
-        return new PlanAsRead(
-                frame,
-                open.stream()
-                        .map(layer -> new PlanAsRead.LayerAsRead(
-                                layer.spec().role(),
-                                layer.spec().source(),
-                                layer.system(),
-                                features.getOrDefault(layer.spec().role(), List.of())))
-                        .toList(),
-                rasters);
     }
 
     /** A system that site.yaml names has to be one, whether or not a layer needs it. */
@@ -145,41 +122,6 @@ public final class SiteReader {
             file.crs().ifPresent(LayerSystem::of);
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
-        }
-    }
-
-    /** The features of a role as the plan means them: marks joined, each line once, doubtful depths asked about. */
-    private List<Feature> drawn(Role role, List<Feature> all) {
-        List<Feature> owned = LotOwnership.settled(role, all, problems);
-        List<Feature> joined = MarkedPoints.joined(role, owned, faults);
-        RepeatedFeatures.tell(role, joined, problems);
-        return RepeatedLines.once(role, PlausibleDepths.asked(role, joined, problems), problems);
-    }
-
-    private Map<Role, Layer> layers(SiteFile file, List<OpenLayer> open, Map<Role, List<Feature>> features) {
-        Map<Role, Layer> layers = new EnumMap<>(Role.class);
-        features.forEach((role, all) -> layers.put(
-                role,
-                new Layer.Supplied(
-                        drawn(role, all),
-                        open.stream()
-                                .filter(layer -> layer.is(role))
-                                .map(layer -> layer.spec().source())
-                                .toList())));
-        file.absent().forEach((role, by) -> absent(role, by, layers));
-        return layers;
-    }
-
-    /** A shared layer that shows something near the plan outweighs the plan's word that there is none. */
-    private void absent(Role role, Place by, Map<Role, Layer> layers) {
-        Layer found = layers.getOrDefault(role, new Layer.NotSupplied());
-        if (found.features().isEmpty()) {
-            layers.put(role, new Layer.StatedAbsent(by));
-        } else {
-            problems.add(new Fault(
-                    by,
-                    "states that there is no " + role.spoken() + ", but "
-                            + found.features().get(0).origin() + " lies near; it is held against the rules"));
         }
     }
 
@@ -218,23 +160,6 @@ public final class SiteReader {
         Coordinate origin =
                 given.map(frame -> frame.toLonLat(new Coordinate(0, 0))).orElseGet(extent::centre);
         return LocalFrame.at(origin.x, origin.y);
-    }
-
-    private Map<Role, List<Feature>> features(List<OpenLayer> open, LocalFrame frame, PlanDatum datum) {
-        Map<Role, List<Feature>> features = new EnumMap<>(Role.class);
-        for (OpenLayer layer : open) {
-            ToLocal toLocal = new ToLocal(layer.system(), frame);
-            List<Feature> read = new FeatureMaker(
-                            layer.spec(), layer.raw(), toLocal::local, layer.units(), faults, problems)
-                    .features();
-            List<Feature> made = LotLines.joined(
-                    layer.spec().role(), read, place -> layer.shown(frame.toLonLat(place)), faults, problems);
-            boolean foreign = WithoutHeights.isNeededFor(made)
-                    && datum.isForeign(layer.spec(), layer.system().heightDatum());
-            features.computeIfAbsent(layer.spec().role(), any -> new ArrayList<>())
-                    .addAll(foreign ? made.stream().map(WithoutHeights::of).toList() : made);
-        }
-        return features;
     }
 
     private void stopAtFaults() {

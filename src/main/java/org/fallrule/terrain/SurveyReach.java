@@ -10,8 +10,8 @@ import org.fallrule.measure.Unit;
  * How far a survey reaches from its points. A triangulation bridges any hole, up to its convex hull; triangles with an edge
  * far longer than is usual between the survey's points are left out, at the rim and inside, so that nothing was surveyed is
  * not read as level ground. Far longer is four times the length that nine in ten edges do not pass; so a dense line of
- * points in a sparse survey does not make the sparse part a hole. Which edges count, {@link SurveyLinks} says. Nothing is left out of a survey of few points,
- * which has no usual length.
+ * points in a sparse survey does not make the sparse part a hole. Which edges count, {@link SurveyLinks} says. Nothing is left
+ * out of a survey of few points, which has no usual length.
  *
  * @param within the triangles that the survey reaches
  * @param leftOut what to say of those that were left out

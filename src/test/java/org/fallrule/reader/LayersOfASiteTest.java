@@ -218,6 +218,16 @@ class LayersOfASiteTest {
     }
 
     @Test
+    void aLineThatGoesNowhereIsRefusedWithAnotherAdviceThanAnArea() {
+        folder.layer("pipe.geojson", SiteOnDisk.feature("", "LineString", "[[-76.05, 35.3], [-76.05, 35.3]]"));
+
+        refused(
+                "layers: {lot: lot.geojson, pipe: pipe.geojson}",
+                "pipe.geojson: feature 1: is not a sound shape: too few distinct points in geometry component at x"
+                        + " -76.05, y 35.3; draw it from one place to another, or take it out");
+    }
+
+    @Test
     void theManyPointsOfAFeatureAreSeveralFeatures() {
         folder.layer(
                 "inlet.geojson",

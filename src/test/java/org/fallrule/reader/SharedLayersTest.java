@@ -118,6 +118,24 @@ class SharedLayersTest {
     }
 
     @Test
+    void moreColumnsThanCanBeToldApartAreRefused() {
+        String[] lots = new String[8];
+        for (int lot = 0; lot < lots.length; lot++) {
+            StringBuilder columns = new StringBuilder("'id': 'L-" + lot + "'");
+            for (int column = 0; column < 9_000; column++) {
+                columns.append(", 'c").append(9_000 * lot + column).append("': 1");
+            }
+            lots[lot] = SiteOnDisk.feature(columns.toString(), "Polygon", square(-76.05, 35.3, 0.001));
+        }
+        stack.layer("lots.geojson", lots);
+
+        assertThatThrownBy(this::site)
+                .isInstanceOf(UnusableInput.class)
+                .hasMessageStartingWith(
+                        "../lots.geojson: feature 8: brings the layer to more than 65535 different columns, which no layer");
+    }
+
+    @Test
     void featuresKeepTheirFileAndTheUnitsOfTheSharedFile() {
         Feature gas = site().features(Role.UTILITY).get(0);
 

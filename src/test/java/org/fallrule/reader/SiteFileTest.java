@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.fallrule.SiteOnDisk;
+import org.fallrule.document.Fault;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Layer;
@@ -156,6 +157,16 @@ class SiteFileTest {
         assertThatThrownBy(() -> SiteReader.read(folder.path()))
                 .isInstanceOf(UnusableInput.class)
                 .hasMessage(name + ": is not read; rename it to site.yaml");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"site.yml", "Site.yaml"})
+    void aSecondSiteYamlUnderAnotherNameIsTold(String name) {
+        folder.with(name, "county: larkmoor");
+
+        assertThat(read("layers: {lot: lot.geojson}").problems())
+                .extracting(Fault::toString)
+                .contains(name + ": is not read, since site.yaml is; take it away, or put what it says in there");
     }
 
     @Test

@@ -142,9 +142,9 @@ class StormInBooksTest {
                 "curve: {10 yr: {form: a/(t+b)^c, a: 50, b: 8, c: 0.8, unit: in/h, minutes: [60, 5]}} | 4:79: minutes:"
                         + " give the shortest and the longest duration that the formula was fitted to, such as [5, 60]",
                 "curve: {10 yr: {form: a/(t+b)^c, a: 0, b: 8, c: 0.8, unit: in/h, minutes: [5, 60]}} | 4:39: \"0\" is not"
-                        + " above zero",
+                        + " above zero; give the number that the formula is printed with",
                 "curve: {10 yr: {form: a/(t+b)^c, a: 50, b: -8, c: 0.8, unit: in/h, minutes: [5, 60]}} | 4:46: \"-8\" is"
-                        + " negative",
+                        + " negative; give the number that the formula is printed with",
                 "curve: {10 yr: {form: a/(t+b)^c, a: 50, b: 8, unit: in/h, minutes: [5, 60]}} | 4:18: the key c is"
                         + " missing; give its number, t in minutes",
                 "curve: {10 yr: {form: a/(t+b)^c, a: 50, b: 8, c: 1, e: 1, unit: in/h, minutes: [5, 60]}} | 4:55: unknown"

@@ -71,7 +71,8 @@ final class Definition {
                     northFirst(projected.getBaseCRS()));
         } catch (NoninvertibleTransformException e) {
             throw new UnusableInput(
-                    where, "the projection of \"" + projected.getName().getCode() + "\" has no inverse");
+                    where, "the projection of \"" + projected.getName().getCode() + "\" has no inverse; wanted a system that places"
+                            + " can be found in, such as EPSG:2264");
         }
     }
 
@@ -102,7 +103,8 @@ final class Definition {
         try {
             return unit.getConverterToAny(target).convert(1.0);
         } catch (IncommensurableException | UnconvertibleException e) {
-            throw new UnusableInput(where, "the system's unit cannot be expressed in " + wanted);
+            throw new UnusableInput(where, "the system's unit cannot be expressed in " + wanted + "; wanted a system in feet, metres or degrees, such as"
+                            + " EPSG:2264");
         }
     }
 }

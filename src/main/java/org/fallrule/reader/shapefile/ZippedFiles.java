@@ -8,15 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
-import org.fallrule.document.Nearest;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 
@@ -27,12 +22,6 @@ import org.fallrule.document.UnusableInput;
 final class ZippedFiles implements Companions {
     /** 256 MiB. */
     static final int MOST_BYTES = 256 << 20;
-
-    private static final int MOST_ENTRIES = 10_000;
-    private static final Set<String> WANTED = Set.of("shp", "shx", "dbf", "prj", "cpg");
-    private static final Pattern LEADS_OUT =
-            Pattern.compile("(?:.*[/\\\\])?\\.\\.(?:[/\\\\].*)?|[/\\\\].*|[A-Za-z]:.*");
-    private static final Pattern OF_THE_ARCHIVER = Pattern.compile("__MACOSX/.*|(?:.*/)?\\._[^/]*");
 
     private final Place place;
     private final Map<String, ShownFile> files = new HashMap<>();
@@ -69,85 +58,20 @@ final class ZippedFiles implements Companions {
     /** The shapefiles in a zip file, with their folders, without {@code .shp}. */
     static List<String> layers(Path zip, Place place) {
         try (ZipFile file = opened(zip)) {
-            return shapefiles(new ZippedFiles(place).names(file));
+            return ZipContents.of(file, place).shapefiles();
         } catch (IOException | IllegalArgumentException broken) {
             throw new UnusableInput(
                     place, "is no zip file that can be read (" + broken.getMessage() + "); zip or copy it again");
         }
     }
 
-    private List<String> names(ZipFile zip) {
-        if (zip.size() > MOST_ENTRIES) {
-            throw new UnusableInput(
-                    place, "holds " + zip.size() + " files, wanted at most " + MOST_ENTRIES + "; zip the layer alone");
-        }
-        List<String> names = zip.stream()
-                .filter(entry -> !entry.isDirectory())
-                .map(ZipEntry::getName)
-                .filter(name -> !OF_THE_ARCHIVER.matcher(name).matches())
-                .toList();
-        names.stream()
-                .filter(name -> LEADS_OUT.matcher(name).matches())
-                .findFirst()
-                .ifPresent(this::refuse);
-        return names;
-    }
-
-    private static List<String> shapefiles(List<String> names) {
-        return names.stream()
-                .filter(name -> extension(name).equals("shp"))
-                .map(ZippedFiles::stem)
-                .toList();
-    }
-
     private void unpack(ZipFile zip, Optional<String> layer) throws IOException {
-        List<String> names = names(zip);
-        String chosen = choose(shapefiles(names), layer);
-        for (String name : names) {
-            String extension = extension(name);
-            if (WANTED.contains(extension)
-                    && stem(name).equalsIgnoreCase(chosen)
-                    && (stem(name).equals(chosen) || !files.containsKey(extension))) {
-                files.put(extension, new HeldFile(unpacked(zip, name), Place.of(place.file() + "/" + base(name))));
-            }
+        ZipContents contents = ZipContents.of(zip, place);
+        Map<String, String> names = contents.filesOf(contents.shapefile(layer));
+        for (Map.Entry<String, String> named : names.entrySet()) {
+            Place shown = Place.of(place.file() + "/" + ZipContents.base(named.getValue()));
+            files.put(named.getKey(), new HeldFile(unpacked(zip, named.getValue()), shown));
         }
-    }
-
-    private void refuse(String name) {
-        throw new UnusableInput(
-                place, "holds a file " + name + ", which leads out of it; zip the layer's files again without folders");
-    }
-
-    private String choose(List<String> stems, Optional<String> wanted) {
-        List<String> shown = stems.stream().map(ZippedFiles::base).toList();
-        if (stems.isEmpty()) {
-            throw new UnusableInput(
-                    place, "holds no shapefile (.shp); zip the .shp with its .shx, .dbf and .prj, or unpack it");
-        }
-        if (wanted.isEmpty() && stems.size() > 1) {
-            throw new UnusableInput(
-                    place,
-                    "holds " + stems.size() + " shapefiles: " + String.join(", ", shown)
-                            + "; say in site.yaml which one it is, such as {file: " + place.file() + ", table: "
-                            + shown.get(0) + "}");
-        }
-        if (wanted.isEmpty()) {
-            return stems.get(0);
-        }
-        String word = wanted.get().replaceFirst("(?i)\\.shp$", "");
-        List<String> found = stems.stream()
-                .filter(stem -> stem.equalsIgnoreCase(word) || base(stem).equalsIgnoreCase(word))
-                .toList();
-        if (found.size() == 1) {
-            return found.get(0);
-        }
-        throw new UnusableInput(
-                place,
-                found.isEmpty()
-                        ? "holds no shapefile " + word + Nearest.hint(word, shown) + " It has "
-                                + String.join(", ", shown)
-                        : "holds several shapefiles " + word + ": " + String.join(", ", found)
-                                + "; name it with its folder");
     }
 
     private byte[] unpacked(ZipFile zip, String name) throws IOException {
@@ -172,19 +96,6 @@ final class ZippedFiles implements Companions {
     @Override
     public Optional<ShownFile> find(String extension) {
         return Optional.ofNullable(files.get(extension));
-    }
-
-    private static String extension(String name) {
-        return name.substring(stem(name).length()).replace(".", "").toLowerCase(Locale.ROOT);
-    }
-
-    private static String stem(String name) {
-        int dot = name.lastIndexOf('.');
-        return dot > name.lastIndexOf('/') ? name.substring(0, dot) : name;
-    }
-
-    private static String base(String name) {
-        return name.substring(name.lastIndexOf('/') + 1);
     }
 
     /** A file that is in memory. */
