@@ -19,7 +19,6 @@ import org.fallrule.measure.Time;
 import org.fallrule.method.Answer;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
-import org.fallrule.site.Role;
 import org.fallrule.terrain.flow.ContributingArea;
 
 /**
@@ -37,16 +36,19 @@ final class InletRunoffs {
     private final DrawnAreas drawn;
     private final Map<Feature, InletCatchments.Catchment> catchments;
     private final Function<Feature, Optional<String>> soilAt;
+    private final SurfaceAbove above;
 
     InletRunoffs(
             Locality locality,
             DrawnAreas drawn,
             Map<Feature, InletCatchments.Catchment> catchments,
-            Function<Feature, Optional<String>> soilAt) {
+            Function<Feature, Optional<String>> soilAt,
+            SurfaceAbove above) {
         this.locality = locality;
         this.drawn = drawn;
         this.catchments = catchments;
         this.soilAt = soilAt;
+        this.above = above;
     }
 
     /** What runs off to an inlet, or what is missing to tell. */
@@ -137,8 +139,8 @@ final class InletRunoffs {
                 locality.storm().returnPeriod().map(Stated::value));
         for (Map.Entry<String, Area> surface : surfaces.entrySet()) {
             if (surface.getKey().equals(InletCatchments.UNKNOWN)) {
-                return "what covers the ground that drains to " + inlet.spoken() + " is not known; supply the layers "
-                        + Role.DRIVE.word() + " and " + Role.WALK.word() + ", or list them under absent";
+                return "what covers the ground that drains to " + inlet.spoken() + " is not known; "
+                        + above.settledBy();
             }
             Answer<Stated<Ratio>> coefficient = locality.runoff().coefficient(surface.getKey(), setting);
             if (coefficient.value().isEmpty()) {
