@@ -129,7 +129,7 @@ public final class DrainWater {
         if (runoffs.isEmpty()) {
             boolean knowsLawn = surfaces.word(Optional.empty()).isPresent();
             DrawnAreas drawn = new DrawnAreas(site, areas().guttered(), ground, knowsLawn);
-            runoffs = Optional.of(new InletRunoffs(locality, drawn, catchments(), this::soilAt));
+            runoffs = Optional.of(new InletRunoffs(locality, drawn, catchments(), this::soilAt, surfaces));
         }
         return runoffs.get();
     }

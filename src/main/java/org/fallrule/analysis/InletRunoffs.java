@@ -27,11 +27,12 @@ final class InletRunoffs {
             Locality locality,
             DrawnAreas drawn,
             Map<Feature, InletCatchments.Catchment> catchments,
-            Function<Feature, Optional<String>> soilAt) {
+            Function<Feature, Optional<String>> soilAt,
+            SurfaceAbove above) {
         this.locality = locality;
         this.drawn = drawn;
         this.catchments = catchments;
-        this.parts = new RunoffParts(locality, drawn, soilAt);
+        this.parts = new RunoffParts(locality, drawn, soilAt, above);
     }
 
     /** What runs off to an inlet, or what is missing to tell. */

@@ -13,7 +13,6 @@ import org.fallrule.measure.Ratio;
 import org.fallrule.method.Answer;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
-import org.fallrule.site.Role;
 import org.fallrule.terrain.flow.ContributingArea;
 
 /** The parts of an inlet's area, each with how much of the rain runs off it and who says so. */
@@ -21,11 +20,13 @@ final class RunoffParts {
     private final Locality locality;
     private final DrawnAreas drawn;
     private final Function<Feature, Optional<String>> soilAt;
+    private final SurfaceAbove above;
 
-    RunoffParts(Locality locality, DrawnAreas drawn, Function<Feature, Optional<String>> soilAt) {
+    RunoffParts(Locality locality, DrawnAreas drawn, Function<Feature, Optional<String>> soilAt, SurfaceAbove above) {
         this.locality = locality;
         this.drawn = drawn;
         this.soilAt = soilAt;
+        this.above = above;
     }
 
     /**
@@ -37,10 +38,10 @@ final class RunoffParts {
         Area whole = new Area(area.geometry().getArea());
         Optional<String> surface = area.get(Attribute.SURFACE);
         return area.get(Attribute.RUNOFF_COEFFICIENT)
-                .map(given -> Answer.of(List.of(new InletRunoff.Part(
-                        surface.orElse("all"), whole, given, "given by " + area.spoken()))))
-                .orElseGet(() -> of(
-                        inlet, surface.map(word -> Map.of(word, whole)).orElseGet(() -> drawn.surfaces(area)), way));
+                .map(given -> Answer.of(List.of(
+                        new InletRunoff.Part(surface.orElse("all"), whole, given, "given by " + area.spoken()))))
+                .orElseGet(() ->
+                        of(inlet, surface.map(word -> Map.of(word, whole)).orElseGet(() -> drawn.surfaces(area)), way));
     }
 
     /** The parts of an area by what lies on it, or what is missing to tell. */
@@ -53,9 +54,8 @@ final class RunoffParts {
         List<InletRunoff.Part> parts = new ArrayList<>();
         for (Map.Entry<String, Area> surface : surfaces.entrySet()) {
             if (surface.getKey().equals(InletCatchments.UNKNOWN)) {
-                return Answer.none("what covers the ground that drains to " + inlet.spoken()
-                        + " is not known; supply the layers " + Role.DRIVE.word() + " and " + Role.WALK.word()
-                        + ", or list them under absent");
+                return Answer.none("what covers the ground that drains to " + inlet.spoken() + " is not known; "
+                        + above.settledBy());
             }
             Answer<Stated<Ratio>> coefficient = locality.runoff().coefficient(surface.getKey(), setting);
             if (coefficient.value().isEmpty()) {

@@ -65,8 +65,24 @@ public final class SurfaceAbove {
         if (covering.isPresent()) {
             return Optional.of(covering.get().role().word());
         }
-        boolean open = ON_THE_LOT.stream().anyMatch(role -> site.layer(role) instanceof Layer.NotSupplied);
-        return open ? Optional.empty() : Optional.of("lawn");
+        return notSupplied().isEmpty() ? Optional.of("lawn") : Optional.empty();
+    }
+
+    /** What would tell whether a place under none of these is lawn: the layers that the plan leaves out. */
+    public String settledBy() {
+        List<String> words = notSupplied();
+        return words.size() == 1
+                ? "supply the " + words.get(0) + " layer, or list " + words.get(0)
+                        + " under absent in site.yaml if there is none"
+                : "supply the " + String.join(" and ", words)
+                        + " layers, or list them under absent in site.yaml if there are none";
+    }
+
+    private List<String> notSupplied() {
+        return ON_THE_LOT.stream()
+                .filter(role -> site.layer(role) instanceof Layer.NotSupplied)
+                .map(Role::word)
+                .toList();
     }
 
     /** The plan distances along a line, in metres from its start, where a surface's edge crosses it. */

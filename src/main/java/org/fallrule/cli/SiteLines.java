@@ -66,7 +66,7 @@ final class SiteLines implements DocketRun.Watcher {
         out.println(docket.entries().size() + " sites: "
                 + needs.entrySet().stream()
                         .filter(each -> each.getValue() > 0)
-                        .map(each -> each.getValue() + " " + each.getKey().spoken())
+                        .map(each -> each.getKey().spoken() + " " + each.getValue())
                         .collect(Collectors.joining(", "))
                 + ".");
         docket.mostFailing().stream()

@@ -56,11 +56,24 @@ final class Course {
     }
 
     private static FindingChange bothOpen(Finding before, Finding after) {
+        if (keepsItsLimit(before) && keepsItsLimit(after)) {
+            return byMissing(before, after);
+        }
         Optional<Double> was = shortfall(before);
         Optional<Double> is = shortfall(after);
         if (was.isPresent() && is.isPresent() && sameDimension(before, after)) {
             return byShortfall(before, after, is.get() - was.get());
         }
+        return byMissing(before, after);
+    }
+
+    /** What is known of something that cannot be told may keep its limit; its margin is none of the whole. */
+    private static boolean keepsItsLimit(Finding finding) {
+        return finding.outcome() == Outcome.CANNOT_TELL
+                && shortfall(finding).filter(by -> by <= 0).isPresent();
+    }
+
+    private static FindingChange byMissing(Finding before, Finding after) {
         int more = after.observation().missing().size()
                 - before.observation().missing().size();
         if (more == 0) {

@@ -27,6 +27,10 @@ public final class UnreadableQuantity extends RuntimeException {
     }
 
     static UnreadableQuantity unitUnknown(String text, String unit, Dimension wanted) {
+        if (wanted == Dimension.LENGTH && (text.indexOf('\'') > 0 || text.indexOf('"') > 0)) {
+            return new UnreadableQuantity("\"" + text + "\" is not read as feet and inches; give one number with its"
+                    + " unit: 5 ft 6 in is 5.5 ft or 66 in");
+        }
         return new UnreadableQuantity("\"" + text + "\": \"" + unit.strip() + "\" is not a unit of " + wanted.word()
                 + (wanted == Dimension.RATIO ? "; give a number alone" : "; use " + Unit.symbolsOf(wanted)));
     }

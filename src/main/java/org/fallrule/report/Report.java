@@ -5,6 +5,7 @@ import java.util.List;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
+import org.fallrule.finding.Weight;
 import org.fallrule.proposal.Outlook;
 import org.fallrule.remedy.Remedies;
 import org.fallrule.review.Review;
@@ -62,9 +63,17 @@ public record Report(
                     + (failing == 1 ? " fails" : " fail") + (open > 0 ? ", " + open + " more open." : ".");
         }
         if (open > 0) {
-            return "Nothing binding fails, but " + counted(open, "finding") + (open == 1 ? " is" : " are") + " open.";
+            return "Nothing binding fails, but " + counted(open, "finding") + (open == 1 ? " is" : " are") + " open"
+                    + advice() + ".";
         }
-        return "Nothing binding fails and nothing is open.";
+        return "Nothing binding fails and nothing is open" + advice() + ".";
+    }
+
+    private String advice() {
+        long failing = with(Outcome.FAILS).stream()
+                .filter(finding -> finding.weight() == Weight.SHOULD)
+                .count();
+        return failing == 0 ? "" : "; " + counted(failing, "piece") + " of advice not followed";
     }
 
     private static String counted(long count, String what) {

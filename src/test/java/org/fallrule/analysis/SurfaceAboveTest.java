@@ -57,6 +57,15 @@ class SurfaceAboveTest {
     }
 
     @Test
+    void onlyTheLayersThatThePlanLeavesOutAreAskedFor() {
+        assertThat(new SurfaceAbove(plan().absent(DRIVE).site()).settledBy())
+                .isEqualTo("supply the walk layer, or list walk under absent in site.yaml if there is none");
+        assertThat(new SurfaceAbove(plan().site()).settledBy())
+                .isEqualTo(
+                        "supply the drive and walk layers, or list them under absent in site.yaml if there are none");
+    }
+
+    @Test
     void streetsThatAreNotSuppliedLeaveTheLotKnown() {
         assertThat(at(DRIVE_AND_WALK.with(STREET, "S-1", "POLYGON ((90 0, 99 0, 99 9, 90 0))"), 98, 4))
                 .contains("street");

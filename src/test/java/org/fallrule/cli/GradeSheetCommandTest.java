@@ -36,7 +36,7 @@ class GradeSheetCommandTest {
                 .isZero();
         assertThat(folder.toFile().list()).containsExactly("harrow-14-gradesheet.csv");
         assertThat(Files.readString(folder.resolve("harrow-14-gradesheet.csv")))
-                .startsWith("site,pipe,station,distance_ft");
+                .startsWith("\uFEFFsite,pipe,station,distance_ft");
     }
 
     @ParameterizedTest

@@ -218,7 +218,7 @@ class HostileInputTest {
                 quillfeather()
                         .replacing("utility.geojson", "\"depth\": 42", "\"depth\": \"2'6\"")
                         .path(),
-                "utility.geojson: feature 1: depth: \"2'6\": ");
+                "utility.geojson: feature 1: depth: \"2'6\" is not read as feet and inches; give one number");
     }
 
     @Test

@@ -62,7 +62,7 @@ class ManySitesTest {
 
         assertThat(ran.out().lines().limit(7))
                 .startsWith("harrow-14: Does not meet the rules: 13 binding findings fail, 8 more open.")
-                .contains("", "5 sites: 1 binding rules fail, 2 open, 1 advice not followed, 1 nothing open.");
+                .contains("", "5 sites: binding rules fail 1, open 2, advice not followed 1, nothing open 1.");
         assertThat(ran.out()).contains("fails in 2 of 5: ground-falls-from-house", "Index written to ");
         assertThat(ran.out().lines()).hasSizeLessThan(12);
         assertThat(place.resolve("out").toFile().list())
@@ -99,7 +99,7 @@ class ManySitesTest {
 
         assertThat(Ran.check("@" + list, "--quiet").out().lines())
                 .containsExactly(
-                        "plumb-line-1: Nothing binding fails and nothing is open.",
+                        "plumb-line-1: Nothing binding fails and nothing is open; 7 pieces of advice not followed.",
                         "quillfeather-8: Nothing binding fails and nothing is open.");
     }
 

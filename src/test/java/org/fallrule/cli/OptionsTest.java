@@ -174,7 +174,7 @@ class OptionsTest {
     void theScreenClosesWithTheVerdictAndWhatToOpen() {
         assertThat(Ran.check(SAMPLES.resolve("plumb-line-1")).out())
                 .endsWith(
-                        "\nNothing binding fails and nothing is open.\nWith --out DIR the report is written too, to read"
+                        "\nNothing binding fails and nothing is open; 7 pieces of advice not followed.\nWith --out DIR the report is written too, to read"
                                 + " and to print, with a map of\neach finding.\n");
 
         Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--out", place.resolve("out"), "--format", "text,csv");

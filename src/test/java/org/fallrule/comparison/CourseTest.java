@@ -12,6 +12,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
@@ -118,6 +119,21 @@ class CourseTest {
         assertThat(change(untold("OF-1", 1), away("OF-1", 6, 0))).isEqualTo("gone: cannot tell, now meets");
         assertThat(change(untold("OF-1", 2), untold("OF-1", 1))).isEqualTo("better: less is missing");
         assertThat(change(untold("OF-1", 1), untold("OF-1", 2))).isEqualTo("worse: more is missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "6.00, 5.50, 'unchanged: as it was'",
+        "4.50, 4.00, 'worse: 0.50 ft farther from what is asked'",
+        "6.00, 4.00, 'worse: 2 ft farther from what is asked'",
+    })
+    void whatIsKnownOfSomethingThatCannotBeToldCountsOnceItMisses(double before, double after, String course) {
+        assertThat(change(partlyTold(before), partlyTold(after))).isEqualTo(course);
+    }
+
+    private static Finding partlyTold(double feet) {
+        Observation seen = away("OF-1", feet, 0).observation();
+        return finding("away", seen.with(Outcome.CANNOT_TELL).lacking(new Missing("something else", "say it")));
     }
 
     @Test

@@ -104,6 +104,7 @@ class WrittenTest {
                 "5 furlong    | \"5 furlong\": \"furlong\" is not a unit of length; use m, cm, mm, ft, ft_us or in",
                 "5 %          | \"5 %\": \"%\" is not a unit of length; use m, cm, mm, ft, ft_us or in",
                 "5 ft 6 in    | \"5 ft 6 in\": \"ft 6 in\" is not a unit of length; use m, cm, mm, ft, ft_us or in",
+                "5'6\"         | \"5'6\"\" is not read as feet and inches; give one number with its unit: 5 ft 6 in is 5.5 ft or 66 in",
                 "1:48         | \"1:48\": \":48\" is not a unit of length; use m, cm, mm, ft, ft_us or in",
                 "five feet    | \"five feet\" is not a number; give a length such as 18 in",
                 "''           | \"\" is not a number; give a length such as 18 in",

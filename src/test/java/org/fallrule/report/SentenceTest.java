@@ -105,9 +105,10 @@ class SentenceTest {
         assertThat(Reports.with(java.util.List.of(fails, advice, borderline)).verdict())
                 .isEqualTo("Does not meet the rules: 1 binding finding fails, 1 more open.");
         assertThat(Reports.with(java.util.List.of(advice, borderline)).verdict())
-                .isEqualTo("Nothing binding fails, but 1 finding is open.");
+                .isEqualTo("Nothing binding fails, but 1 finding is open; 1 piece of advice not followed.");
         assertThat(Reports.with(java.util.List.of(advice)).verdict())
-                .isEqualTo("Nothing binding fails and nothing is open.");
+                .isEqualTo("Nothing binding fails and nothing is open; 1 piece of advice not followed.");
+        assertThat(Reports.with(java.util.List.of()).verdict()).isEqualTo("Nothing binding fails and nothing is open.");
     }
 
     @Test

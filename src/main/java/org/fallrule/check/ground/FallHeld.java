@@ -57,8 +57,20 @@ final class FallHeld {
 
     /** How a sample stands; nothing where no limit is asked. */
     Optional<Sampled> against(WallSample sample) {
-        return limits.hold(building, attributes(sample), asked -> measured(sample, asked))
+        Attributes known = attributes(sample);
+        return limits.hold(building, known, asked -> measured(sample, asked))
+                .map(seen -> known.has(Attribute.ABOVE) ? seen : unlessCovered(seen, known))
                 .map(seen -> new Sampled(sample, seen.at(sample.line())));
+    }
+
+    /** What covers the ground is worked out from other layers; the building's own cannot give it. */
+    private Observation unlessCovered(Observation seen, Attributes known) {
+        return limits.of(known) instanceof Limits.Answer.Undecided undecided
+                        && undecided.lacking().equals(Attribute.ABOVE.name())
+                ? Observation.cannotTell(
+                        building,
+                        new Missing("what covers the ground beside " + building.spoken(), surfaces.settledBy()))
+                : seen;
     }
 
     private Observation measured(WallSample sample, Limits.Answer.Asked asked) {

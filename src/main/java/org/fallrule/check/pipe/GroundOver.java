@@ -95,7 +95,7 @@ final class GroundOver {
         if (lacking.remove(Attribute.ABOVE.name())) {
             seen = seen.lacking(new Missing(
                     "what lies above " + run.pipe().spoken() + " " + stretch.spokenReaches(),
-                    "supply the walk and drive layers, or list them under absent in site.yaml if there are none"));
+                    analysis.surfaces().settledBy()));
         }
         return lacking.isEmpty()
                 ? seen

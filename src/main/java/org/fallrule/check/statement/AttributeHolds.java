@@ -84,7 +84,7 @@ public final class AttributeHolds implements Check {
 
     private static List<Observation> observe(SiteAnalysis analysis, Condition must, Feature subject) {
         return SurfacePart.of(analysis, must, subject).stream()
-                .map(part -> part.held(must))
+                .map(part -> part.held(must, analysis.surfaces()))
                 .toList();
     }
 }

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.check.Condition;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
@@ -100,8 +101,12 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         return breaks;
     }
 
-    /** Holds the part against a condition. */
-    Observation held(Condition condition) {
+    /**
+     * Holds the part against a condition.
+     *
+     * @param surfaces what lies on the ground
+     */
+    Observation held(Condition condition, SurfaceAbove surfaces) {
         return switch (condition.test(attributes)) {
             case TRUE -> Observation.plain(Outcome.MEETS, feature).at(where);
             case FALSE ->
@@ -109,7 +114,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
                         .at(where)
                         .noting(said(condition))
                         .noting("asked is " + condition.text());
-            case UNKNOWN -> undecided(condition).at(where);
+            case UNKNOWN -> undecided(condition, surfaces).at(where);
         };
     }
 
@@ -132,7 +137,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         return Printed.of(quantity, name.unit().orElse(Unit.usual(quantity.dimension())));
     }
 
-    private Observation undecided(Condition condition) {
+    private Observation undecided(Condition condition, SurfaceAbove surfaces) {
         Observation seen = Observation.plain(Outcome.CANNOT_TELL, feature);
         List<String> lacking =
                 new ArrayList<>(List.of(condition.lacking(attributes).split(", ", -1)));
@@ -141,9 +146,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
             String what = feature.role() == Role.PIPE
                     ? "what lies above " + feature.spoken() + " from station " + spoken(reaches)
                     : "what " + feature.spoken() + " stands in";
-            seen = seen.lacking(new Missing(
-                    what,
-                    "supply the walk and drive layers, or list them under absent in site.yaml if there are none"));
+            seen = seen.lacking(new Missing(what, surfaces.settledBy()));
         }
         if (lacking.isEmpty()) {
             return seen;

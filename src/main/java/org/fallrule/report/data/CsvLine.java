@@ -20,7 +20,15 @@ public final class CsvLine {
     private static final Pattern WITHIN =
             Pattern.compile("(;[\\s\"]*)(?!" + QUANTITY + "(?:;|$))(?=[" + FORMULA_STARTS + "])");
 
+    /** Spreadsheets take a table for one of their own language's letters, unless it begins with this. */
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
     private CsvLine() {}
+
+    /** The row of names that a table begins with. */
+    public static String first(List<String> names) {
+        return BYTE_ORDER_MARK + of(names);
+    }
 
     public static String of(List<String> cells) {
         return cells.stream().map(CsvLine::cell).collect(Collectors.joining(",", "", "\r\n"));

@@ -33,7 +33,7 @@ public final class FindingsCsv {
 
     public static String write(Report report) {
         StringBuilder text = new StringBuilder();
-        text.append(CsvLine.of(HEADER));
+        text.append(CsvLine.first(HEADER));
         for (Finding finding : report.review().findings()) {
             text.append(CsvLine.of(row(report, finding)));
         }

@@ -18,7 +18,7 @@ public final class DocketCsv {
         List<String> rules = docket.rules().stream().map(RuleTally::rule).toList();
         List<String> header = new ArrayList<>(HEADER);
         header.addAll(rules);
-        StringBuilder text = new StringBuilder(CsvLine.of(header));
+        StringBuilder text = new StringBuilder(CsvLine.first(header));
         docket.byNeed().forEach(entry -> text.append(CsvLine.of(row(entry, rules))));
         return text.toString();
     }
@@ -30,9 +30,9 @@ public final class DocketCsv {
                 entry.isBroken() ? "" : entry.folder(),
                 entry.county(),
                 entry.need().word(),
-                String.valueOf(entry.binding()),
-                String.valueOf(entry.open()),
-                String.valueOf(entry.advice()),
+                counted(entry, entry.binding()),
+                counted(entry, entry.open()),
+                counted(entry, entry.advice()),
                 entry.verdict(),
                 String.join("; ", entry.causes())));
         Map<String, Outcome> outcomes = new HashMap<>();
@@ -42,5 +42,10 @@ public final class DocketCsv {
             cells.add(outcome == null ? "" : outcome.word());
         }
         return cells;
+    }
+
+    /** Nothing was counted in a plan that could not be checked. */
+    private static String counted(DocketEntry entry, long count) {
+        return entry.isBroken() ? "" : String.valueOf(count);
     }
 }

@@ -14,7 +14,7 @@ public final class GradeSheetCsv {
     public static String write(GradeSheet sheet) {
         SheetUnits units = sheet.settings().units();
         String unit = "_" + units.symbol();
-        StringBuilder text = new StringBuilder(CsvLine.of(List.of(
+        StringBuilder text = new StringBuilder(CsvLine.first(List.of(
                 "site",
                 "pipe",
                 "station",

@@ -57,9 +57,9 @@ public record DocketPage(
             String path,
             String address,
             NeedSign need,
-            long binding,
-            long open,
-            long advice,
+            String binding,
+            String open,
+            String advice,
             String county,
             List<String> says) {}
 

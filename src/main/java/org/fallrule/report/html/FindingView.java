@@ -2,7 +2,6 @@ package org.fallrule.report.html;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
 import org.fallrule.report.Fact;
@@ -20,6 +19,7 @@ import org.fallrule.report.map.PlainText;
  * @param says the finding in one sentence
  * @param facts what was measured and asked, and what the rule rests on, each with its name
  * @param missing what the plan does not say
+ * @param remedy what would pass, or why nothing does
  * @param weight what hangs on the rule
  * @param map the map as SVG; empty when there is none
  * @param place what it is about and where that lies
@@ -32,6 +32,7 @@ public record FindingView(
         String says,
         List<Fact> facts,
         List<Missing> missing,
+        Optional<Fact> remedy,
         String weight,
         Optional<String> map,
         FindingPlace place) {
@@ -44,12 +45,11 @@ public record FindingView(
                 PlainText.of(finding.title()),
                 PlainText.of(finding.rule()),
                 PlainText.of(Sentence.of(finding)),
-                Stream.concat(remedy.stream(), FindingFacts.of(finding).stream())
-                        .map(FindingView::shown)
-                        .toList(),
+                FindingFacts.of(finding).stream().map(FindingView::shown).toList(),
                 finding.observation().missing().stream()
                         .map(each -> new Missing(PlainText.of(each.what()), PlainText.of(each.settledBy())))
                         .toList(),
+                remedy.map(FindingView::shown),
                 finding.weight().word(),
                 map,
                 place);

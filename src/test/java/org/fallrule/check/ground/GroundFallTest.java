@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.finding.Measured;
+import org.fallrule.finding.Missing;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -199,8 +200,11 @@ class GroundFallTest {
 
         assertThat(check(plan, BY_SURFACE))
                 .containsExactly(
-                        "cannot_tell B-1; lacks above of building B-1, on which the limit depends; 100 % of the"
-                                + " wall cannot be told");
+                        "cannot_tell B-1; lacks what covers the ground beside building B-1; 100 % of the wall cannot be told");
+        assertThat(plan.observe(new GroundFall(), BY_SURFACE).get(0).missing())
+                .extracting(Missing::settledBy)
+                .containsExactly(
+                        "supply the drive and walk layers, or list them under absent in site.yaml if there are none");
     }
 
     @Test

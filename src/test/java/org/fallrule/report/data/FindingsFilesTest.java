@@ -266,7 +266,7 @@ class FindingsFilesTest {
     void everyRowOfTheTableHasEveryColumnAndEndsInCrLf() {
         String text = FindingsCsv.write(Reports.of("harrow-14"));
 
-        assertThat(text).endsWith("\r\n").startsWith("site,rule,check,weight,outcome,");
+        assertThat(text).endsWith("\r\n").startsWith("\uFEFFsite,rule,check,weight,outcome,");
         assertThat(Csv.parse(text)).allMatch(row -> row.size() == 15);
     }
 

@@ -80,7 +80,8 @@ class ReadByGdalTest {
     void theTableIsReadWithEveryCell(String sample) throws IOException, InterruptedException {
         String written = FindingsCsv.write(Reports.of(sample));
         Path file = Files.writeString(place.resolve("findings.csv"), written);
-        List<List<String>> ours = Csv.parse(written);
+        assertThat(written).startsWith("\uFEFF");
+        List<List<String>> ours = Csv.parse(written.substring(1));
 
         JsonNode theirs = read(file);
 
