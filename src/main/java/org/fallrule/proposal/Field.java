@@ -41,13 +41,13 @@ final class Field {
     private final List<Area> roots = new ArrayList<>();
     private final List<Area> besideBuildings = new ArrayList<>();
 
-    private record Area(Geometry shape, PointOnGeometryLocator locator) {
+    private record Area(Envelope box, PointOnGeometryLocator locator) {
         static Area of(Geometry shape) {
-            return new Area(shape, new IndexedPointInAreaLocator(shape));
+            return new Area(shape.getEnvelopeInternal(), new IndexedPointInAreaLocator(shape));
         }
 
         boolean holds(Coordinate place) {
-            return shape.getEnvelopeInternal().contains(place) && locator.locate(place) == Location.INTERIOR;
+            return box.contains(place) && locator.locate(place) == Location.INTERIOR;
         }
     }
 
@@ -140,19 +140,32 @@ final class Field {
     }
 
     private boolean isBarred(Coordinate place, Coordinate inlet) {
-        boolean near = place.distance(inlet) <= AT_INLET;
-        return barred.stream().anyMatch(area -> area.holds(place) && !(near && area.holds(inlet)));
+        for (Area area : barred) {
+            if (area.holds(place) && !(place.distance(inlet) <= AT_INLET && area.holds(inlet))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean passes(Strip strip, LineSegment step, Coordinate inlet) {
         for (LineSegment axis : strip.axis) {
-            if (angle(axis, step) < strip.corridor.least()
+            if (isWithin(strip.corridor.half(), axis, step)
+                    && angle(axis, step) < strip.corridor.least()
                     && axis.distance(step) < strip.corridor.half()
                     && axis.distance(inlet) >= strip.corridor.half()) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether the boxes of two pieces come so near; their distance is reckoned only then. */
+    private static boolean isWithin(double metres, LineSegment one, LineSegment other) {
+        return Math.min(one.p0.x, one.p1.x) - metres <= Math.max(other.p0.x, other.p1.x)
+                && Math.min(other.p0.x, other.p1.x) - metres <= Math.max(one.p0.x, one.p1.x)
+                && Math.min(one.p0.y, one.p1.y) - metres <= Math.max(other.p0.y, other.p1.y)
+                && Math.min(other.p0.y, other.p1.y) - metres <= Math.max(one.p0.y, one.p1.y);
     }
 
     private static double angle(LineSegment one, LineSegment other) {

@@ -14,13 +14,18 @@ final class Heights {
     private final Feature pipe;
     private final double above;
     private final Map<Coordinate, Optional<Double>> far = new HashMap<>();
+    private final double leastSlope;
+    /** By what lies on the ground. */
     private final Map<String, Double> lastRuns = new HashMap<>();
+
+    private final Map<String, Double> under = new HashMap<>();
 
     Heights(Ground ground, LineRules rules, Stock stock, Length size) {
         this.ground = ground;
         this.rules = rules;
         this.pipe = stock.pipe(size);
         this.above = stock.outside(size) - stock.wall(size);
+        this.leastSlope = rules.leastSlope(pipe);
     }
 
     /** The ground; nothing where it is not known. */
@@ -30,12 +35,14 @@ final class Heights {
 
     /** The highest invert at a place far from the outfall; nothing where the ground is not known. */
     Optional<Double> highest(Coordinate place) {
-        return far.computeIfAbsent(place, where -> ground(where).map(level -> level - under(where)));
+        return far.computeIfAbsent(
+                place, where -> ground(where).map(level -> level - under(where, rules.above(where))));
     }
 
     /** From the ground down to the invert where cover is asked. */
-    private double under(Coordinate place) {
-        return rules.cover(pipe, place, LineRules.far()).orElse(0.0) + above;
+    private double under(Coordinate place, String surface) {
+        return under.computeIfAbsent(
+                surface, any -> rules.cover(pipe, place, LineRules.far()).orElse(0.0) + above);
     }
 
     /**
@@ -43,10 +50,10 @@ final class Heights {
      * of the ground evenly.
      */
     Optional<Double> highest(Coordinate place, double toOutfall) {
-        double last = lastRun(place);
-        return toOutfall > last
-                ? highest(place)
-                : ground(place).map(level -> level - under(place) * toOutfall / Math.max(last, toOutfall));
+        String surface = rules.above(place);
+        double last = lastRun(place, surface);
+        double share = toOutfall > last ? 1 : toOutfall / Math.max(last, toOutfall);
+        return ground(place).map(level -> level - under(place, surface) * share);
     }
 
     /** The highest invert where water is taken in: under the cover that is asked of pipes and that to allow at an inlet. */
@@ -56,10 +63,14 @@ final class Heights {
 
     /** How long the last run is of which no cover is asked. */
     double lastRun(Coordinate place) {
-        return lastRuns.computeIfAbsent(rules.above(place), above -> rules.lastRun(pipe, place));
+        return lastRun(place, rules.above(place));
+    }
+
+    private double lastRun(Coordinate place, String surface) {
+        return lastRuns.computeIfAbsent(surface, any -> rules.lastRun(pipe, place));
     }
 
     double leastSlope() {
-        return rules.leastSlope(pipe);
+        return leastSlope;
     }
 }

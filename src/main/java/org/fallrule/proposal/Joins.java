@@ -21,6 +21,10 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
     private final Drain drain;
     private final Grades grades;
     private final double reach;
+    private final List<Piece> pieces;
+
+    /** A straight piece of a reach, which ends at that vertex of it. */
+    private record Piece(Drain.Reach reach, int number, LineSegment line) {}
 
     /** @param grades those of the drain so far */
     Joins(Field field, Lattice lattice, Coordinate inlet, Drain drain, Grades grades) {
@@ -30,6 +34,9 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
         this.drain = drain;
         this.grades = grades;
         this.reach = 3 * lattice.spacing();
+        this.pieces = drain.reaches().stream()
+                .flatMap(each -> pieces(each).stream())
+                .toList();
     }
 
     /** Where a branch joins. */
@@ -59,17 +66,18 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
 
     /** From a place to the nearest reach, in metres. */
     double distance(Coordinate place) {
-        return drain.reaches().stream()
-                .flatMap(each -> pieces(each).stream())
-                .mapToDouble(piece -> piece.distance(place))
-                .min()
-                .orElse(Double.MAX_VALUE);
+        double nearest = Double.MAX_VALUE;
+        for (Piece piece : pieces) {
+            nearest = Math.min(nearest, piece.line.distance(place));
+        }
+        return nearest;
     }
 
-    private static List<LineSegment> pieces(Drain.Reach reach) {
-        List<LineSegment> pieces = new ArrayList<>();
+    private static List<Piece> pieces(Drain.Reach reach) {
+        List<Piece> pieces = new ArrayList<>();
         for (int i = 1; i < reach.axis().size(); i++) {
-            pieces.add(new LineSegment(reach.axis().get(i - 1), reach.axis().get(i)));
+            pieces.add(new Piece(
+                    reach, i, new LineSegment(reach.axis().get(i - 1), reach.axis().get(i))));
         }
         return pieces;
     }
@@ -127,15 +135,12 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
     private void onPipe(Coordinate from, int direction, double level, double turn, List<LineSearch.Last<Join>> ends) {
         LineSegment ray = new LineSegment(from, lattice.along(from, direction, reach));
         Optional<Join.On> nearest = Optional.empty();
-        for (Drain.Reach each : drain.reaches()) {
-            List<LineSegment> pieces = pieces(each);
-            for (int i = 0; i < pieces.size(); i++) {
-                Coordinate met = pieces.get(i).intersection(ray);
-                if (met != null
-                        && (nearest.isEmpty()
-                                || met.distance(from) < nearest.get().place().distance(from))) {
-                    nearest = Optional.of(new Join.On(each, i + 1, met));
-                }
+        for (Piece piece : pieces) {
+            Coordinate met = piece.line.intersection(ray);
+            if (met != null
+                    && (nearest.isEmpty()
+                            || met.distance(from) < nearest.get().place().distance(from))) {
+                nearest = Optional.of(new Join.On(piece.reach, piece.number, met));
             }
         }
         nearest.filter(join -> fits(join, ray))
@@ -145,7 +150,7 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
 
     /** A wye needs a straight piece of pipe before and after it, and takes the branch in with the flow. */
     private boolean fits(Join.On join, LineSegment ray) {
-        LineSegment piece = pieces(join.reach()).get(join.piece() - 1);
+        LineSegment piece = pieces(join.reach()).get(join.piece() - 1).line;
         double room = lattice.spacing() / 2;
         return turned(piece, ray) <= WYE
                 && turned(piece, ray) > 1e-3

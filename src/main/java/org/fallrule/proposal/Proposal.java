@@ -15,8 +15,31 @@ import org.fallrule.review.Review;
  * @param quantities what it takes to build
  * @param apron length of the stone apron at the outfall; nought for none
  * @param cost by the weights of the rule book, in cubic yards of trench
+ * @param course where its course comes from
  */
-public record Proposal(SiteAnalysis analysis, Review review, Quantities quantities, Length apron, double cost) {
+public record Proposal(
+        SiteAnalysis analysis, Review review, Quantities quantities, Length apron, double cost, Course course) {
+
+    /** Where the course of a line comes from. */
+    public enum Course {
+        /** Found on the grid. */
+        FOUND("found"),
+        /** That of the submitted drain, at other heights, in other sizes. */
+        SUBMITTED("submitted, laid anew"),
+        /** The submitted drain as it is. */
+        AS_SUBMITTED("as submitted");
+
+        private final String spoken;
+
+        Course(String spoken) {
+            this.spoken = spoken;
+        }
+
+        /** {@code as submitted}. */
+        public String spoken() {
+            return spoken;
+        }
+    }
 
     /** What stays open: it is for the crew and the reviewer to settle. */
     public List<Finding> open() {

@@ -99,16 +99,27 @@ public final class Proposer {
 
     private Proposals proposals() {
         List<Proposal> found = new ArrayList<>();
-        Optional<Proposal> next = first(Difference.NONE, Set.of());
+        Optional<Proposal> next = first(Difference.NONE, Set.of()).or(this::submitted);
         while (next.isPresent()) {
             found.add(next.get());
-            next = found.size() < MOST ? another(found) : Optional.empty();
+            boolean goesOn = found.size() < MOST && next.get().course() == Proposal.Course.FOUND;
+            next = goesOn ? another(found) : Optional.empty();
         }
         if (!always.isEmpty() || found.isEmpty()) {
             return new Proposals(List.of(), hindrances(!found.isEmpty()), !found.isEmpty());
         }
         found.sort(Comparator.comparingDouble(Proposal::cost));
         return new Proposals(found, List.of(), true);
+    }
+
+    /** The submitted line, in heights and sizes of its own or as it is: it may pass where no line of the grid does. */
+    private Optional<Proposal> submitted() {
+        Optional<Drain> drain = SubmittedDrain.of(analysis.site(), analysis.network());
+        Aim any = new Aim(false, false);
+        return drain.flatMap(line -> aims()
+                        .flatMap(aim -> search(aim, Set.of()).along(line).stream())
+                        .findFirst())
+                .or(() -> drain.flatMap(line -> search(any, Set.of()).asSubmitted()));
     }
 
     /** One more line: its outfall well apart from those of the others, or past the house on another side. */
@@ -121,7 +132,7 @@ public final class Proposer {
     }
 
     private Optional<Proposal> first(Difference difference, Set<String> leftOut) {
-        return Stream.of(new Aim(true, true), new Aim(false, true), new Aim(false, false))
+        return aims()
                 .flatMap(aim -> search(aim, leftOut).line(difference.taken(), difference.closed()).stream())
                 .filter(difference::isHeldBy)
                 .findFirst();
@@ -129,6 +140,10 @@ public final class Proposer {
 
     /** What a search is to meet: advice too or not, for sure or as far as the survey tells. */
     private record Aim(boolean advice, boolean surely) {}
+
+    private static Stream<Aim> aims() {
+        return Stream.of(new Aim(true, true), new Aim(false, true), new Aim(false, false));
+    }
 
     private Search search(Aim aim, Set<String> leftOut) {
         Set<String> uncounted = new HashSet<>(setAside);

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.locality.Laying;
+import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Volume;
@@ -93,22 +96,37 @@ public record Quantities(
                         drain, areas(proposed, List.of(Role.BUILDING), laying.metres(Laying.Measure.FROM_BUILDING)))));
     }
 
+    /** Whether the plan says how deep every pipe lies all along. */
+    static boolean canBeTold(SiteAnalysis plan) {
+        return plan.network().runs().stream()
+                .allMatch(run -> PipeProfile.of(run)
+                        .filter(profile -> stations(run).stream()
+                                .allMatch(station -> ground(plan, profile, station).isPresent()))
+                        .isPresent());
+    }
+
     private static double trench(SiteAnalysis proposed, PipeRun run, Stock stock, Length size) {
         PipeProfile profile = PipeProfile.of(run).orElseThrow();
-        double length = run.axis().getLength();
-        int parts = Math.max(1, (int) Math.ceil(length / STEP));
+        List<Double> stations = stations(run);
         List<Double> areas = new ArrayList<>();
-        for (int i = 0; i <= parts; i++) {
-            double station = length * i / parts;
-            double ground = proposed.ground()
-                    .orElseThrow()
-                    .elevationAt(profile.placeAt(station))
-                    .orElseThrow()
-                    .metres();
+        for (double station : stations) {
+            double ground = ground(proposed, profile, station).orElseThrow().metres();
             double bottom = profile.invertAt(station).metres() - stock.below(size);
             areas.add(stock.trench(size) * Math.max(0, ground - bottom));
         }
-        return averageEndAreas(areas, length / parts);
+        return averageEndAreas(areas, run.axis().getLength() / (stations.size() - 1));
+    }
+
+    private static List<Double> stations(PipeRun run) {
+        double length = run.axis().getLength();
+        int parts = Math.max(1, (int) Math.ceil(length / STEP));
+        return IntStream.rangeClosed(0, parts)
+                .mapToObj(i -> length * i / parts)
+                .toList();
+    }
+
+    private static Optional<Elevation> ground(SiteAnalysis plan, PipeProfile profile, double station) {
+        return plan.ground().flatMap(surface -> surface.elevationAt(profile.placeAt(station)));
     }
 
     /**

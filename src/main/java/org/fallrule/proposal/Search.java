@@ -80,7 +80,7 @@ final class Search {
             if (grades.isEmpty()) {
                 return Optional.empty();
             }
-            Proposal proposal = proposal(grades.get());
+            Proposal proposal = proposal(grades.get(), Proposal.Course.FOUND);
             List<Finding> against = verdict.against(proposal.review());
             if (against.isEmpty()) {
                 return Optional.of(proposal);
@@ -100,6 +100,36 @@ final class Search {
         return Optional.empty();
     }
 
+    /** A drain of which only the heights and sizes are looked for; nothing where it does not pass in any. */
+    Optional<Proposal> along(Drain drain) {
+        Sizing sizing = new Sizing(analysis, rules, stock, new Grading(analysis, rules, noted, stock, ground));
+        for (int wider = 0; wider < stock.sizes().size(); wider++) {
+            Optional<Proposal> proposal = sizing.of(drain, wider)
+                    .map(grades -> proposal(grades, Proposal.Course.SUBMITTED))
+                    .filter(laid -> verdict.against(laid.review()).isEmpty());
+            if (proposal.isPresent()) {
+                return proposal;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The plan as it was submitted; nothing where it does not pass, or what it takes cannot be told. */
+    Optional<Proposal> asSubmitted() {
+        Review review = Reviewer.review(analysis, book, today);
+        if (!verdict.against(review).isEmpty() || !Quantities.canBeTold(analysis)) {
+            return Optional.empty();
+        }
+        Quantities quantities = Quantities.of(analysis, stock, noted, laying);
+        return Optional.of(new Proposal(
+                analysis,
+                review,
+                quantities,
+                Quantities.apron(analysis),
+                quantities.cost(laying),
+                Proposal.Course.AS_SUBMITTED));
+    }
+
     private Optional<Grades> grades(Geometry allowed, Length size, List<Geometry> blocked, int wider) {
         Grading grading = new Grading(analysis, rules, noted, stock, ground);
         Field field = new Field(analysis, asked, rules, noted, ground, stock, laying, size, surely, blocked);
@@ -116,7 +146,7 @@ final class Search {
         return Quantities.of(drained, stock, noted, laying).cost(laying);
     }
 
-    private Proposal proposal(Grades grades) {
+    private Proposal proposal(Grades grades, Proposal.Course course) {
         List<Coordinate> cleanouts = Cleanouts.of(grades.drain(), noted, stock.pipe(stock.smallest()));
         ProposedSite proposed = new ProposedSite(analysis, stock, grades);
         SiteAnalysis drained = analysis.with(proposed.with(cleanouts, Optional.of(new Length(Unit.FOOT.toSi()))));
@@ -124,7 +154,8 @@ final class Search {
         SiteAnalysis ready = analysis.with(proposed.with(cleanouts, apron));
         Review review = Reviewer.review(ready, book, today);
         Quantities quantities = Quantities.of(ready, stock, noted, laying);
-        return new Proposal(ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying));
+        return new Proposal(
+                ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying), course);
     }
 
     /** The stone that the rules on outlets ask for where a foot of it is shown; none where the bare ground holds. */

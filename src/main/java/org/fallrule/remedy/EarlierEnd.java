@@ -58,7 +58,7 @@ final class EarlierEnd implements Remedy {
     private static String left(Shown shown, double fall, double length) {
         return fall > 0
                 ? ": fall left " + shown.height(fall) + ", slope " + Shown.slope(fall / length)
-                : ": no fall left, the ground there stands " + shown.height(-fall) + " above the pipe's upper end";
+                : ", where the ground is too high for it to fall";
     }
 
     private static Optional<Elevation> onItsSlope(PipeRun last, double length) {

@@ -15,6 +15,7 @@ import org.fallrule.site.Role;
 /** Another basin in the same place: a deeper or shallower sump, weep holes, more weight, a wider or finer grate. */
 final class OtherBasin implements Remedy {
     private static final int MOST = 400;
+    private static final double SIXTEENTH = Unit.INCH.toSi() / 16;
 
     @Override
     public List<Series> series(Situation at) {
@@ -25,7 +26,7 @@ final class OtherBasin implements Remedy {
         List<Series> series = new ArrayList<>();
         if (at.isOf("drain_down")) {
             series.add(new Series(MOST, steps -> weep(at, inlet, steps)));
-            series.add(new Series(MOST, steps -> sump(at, inlet, -steps)));
+            series.add(new Series(sumpSteps(at, inlet), steps -> sump(at, inlet, -steps)));
             series.add(Series.single(() -> noSump(at, inlet)));
         }
         if (at.isOf("frost", "attribute", "flotation")) {
@@ -39,9 +40,16 @@ final class OtherBasin implements Remedy {
             series.add(new Series(MOST, steps -> grate(at, inlet, steps)));
         }
         if (at.isOf("attribute")) {
-            series.add(0, new Series(MOST, steps -> finer(at, inlet, steps)));
+            series.add(0, new Series(sixteenths(inlet) - 1, steps -> finer(at, inlet, steps)));
         }
         return series;
+    }
+
+    /** By how many steps a sump can be made shallower and still be one. */
+    private static int sumpSteps(Situation at, Feature inlet) {
+        return inlet.get(Attribute.SUMP)
+                .map(sump -> (int) Math.ceil(sump.metres() / at.shown().inchStep() - 1e-6) - 1)
+                .orElse(0);
     }
 
     private static Optional<Change> sump(Situation at, Feature inlet, int steps) {
@@ -102,16 +110,20 @@ final class OtherBasin implements Remedy {
         });
     }
 
-    private static Optional<Change> finer(Situation at, Feature inlet, int steps) {
-        double sixteenth = Unit.INCH.toSi() / 16;
+    /** The openings of a grate in sixteenths of an inch, rounded up. */
+    private static int sixteenths(Feature inlet) {
         return inlet.get(Attribute.GRATE_OPENING)
-                .map(now -> Math.ceil(now.metres() / sixteenth - 1e-6) - steps)
-                .filter(left -> left >= 1)
-                .map(left -> new Change(
-                        at.edits()
-                                .set(inlet, Attribute.GRATE_OPENING, new Length(left * sixteenth))
-                                .site(),
-                        "a grate on " + inlet.spoken() + " with openings of no more than " + Printed.trimmed(left / 16)
-                                + " in"));
+                .map(opening -> (int) Math.ceil(opening.metres() / SIXTEENTH - 1e-6))
+                .orElse(0);
+    }
+
+    private static Optional<Change> finer(Situation at, Feature inlet, int steps) {
+        int left = sixteenths(inlet) - steps;
+        return Optional.of(new Change(
+                at.edits()
+                        .set(inlet, Attribute.GRATE_OPENING, new Length(left * SIXTEENTH))
+                        .site(),
+                "a grate on " + inlet.spoken() + " with openings of no more than " + Printed.trimmed(left / 16.0)
+                        + " in"));
     }
 }

@@ -45,7 +45,7 @@ record TradeOff(Change change, Drawback drawback) {
         return ((Drawback.Problem) drawback).says();
     }
 
-    /** {@code no fall is left: 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, at least 1/8 in/ft (1.042 %) asked}. */
+    /** {@code 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, at least 1/8 in/ft (1.042 %) asked}. */
     private static Optional<String> fall(Drawback.Worse worse, Shown shown) {
         Finding finding = worse.finding();
         return finding.observation()
@@ -60,7 +60,13 @@ record TradeOff(Change change, Drawback drawback) {
 
     private static String told(PipeRun run, Shown shown) {
         double fall = run.fall().map(Length::metres).orElse(0.0);
-        return (fall > 0 ? "" : "no fall is left: ") + shown.height(fall) + " over "
-                + shown.plan(run.length().metres()) + " of " + run.pipe().spoken() + " is ";
+        String pipe = run.pipe().spoken();
+        String length = shown.plan(run.length().metres());
+        if (fall > Dimension.LENGTH.tolerance()) {
+            return shown.height(fall) + " over " + length + " of " + pipe + " is ";
+        }
+        return fall < -Dimension.LENGTH.tolerance()
+                ? pipe + " has no fall left: it rises " + shown.height(-fall) + " over " + length + ", a slope of "
+                : pipe + " has no fall left: it lies level over " + length + ", a slope of ";
     }
 }

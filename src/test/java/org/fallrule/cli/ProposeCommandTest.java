@@ -44,6 +44,18 @@ class ProposeCommandTest {
     }
 
     @Test
+    void whereTheSubmittedLinePassesItIsNotSaidThatThereIsNone(@TempDir Path out) {
+        Path folder = out.resolve("lines");
+
+        Ran ran = propose("sample-sites/plumb-line-1", "--out", folder, "--format", "json");
+
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("along the course that", "course     as submitted");
+        assertThat(Ran.check("--quiet", folder.resolve("proposal-1")).code()).isZero();
+    }
+
+    @Test
     void withoutGroundThereIsNothingToGoBy() {
         Ran ran = propose("sample-sites/thistledown-3");
 

@@ -34,7 +34,7 @@ class KindsOfChangeTest {
     }
 
     /** The least change of a kind that is so told, checked by the whole book to pass its rule, and one step less not to. */
-    private static LeastChange.Candidate least(PlanInFeet plan, Remedy kind, String rule, Predicate<String> told) {
+    static LeastChange.Candidate least(PlanInFeet plan, Remedy kind, String rule, Predicate<String> told) {
         List<LeastChange.Candidate> all = Drains.candidates(plan, kind, rule);
         LeastChange.Candidate found = all.stream()
                 .filter(each -> told.test(each.least().change().says()))

@@ -3,6 +3,7 @@ package org.fallrule.report.proposal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.fallrule.analysis.SiteAnalysis;
@@ -47,6 +48,7 @@ public final class ProposalJson {
         Quantities take = proposal.quantities();
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("folder", folder);
+        tree.put("course", proposal.course().name().toLowerCase(Locale.ROOT));
         tree.put("cost", rounded(proposal.cost()));
         tree.put(
                 "pipe",

@@ -87,16 +87,27 @@ public final class ProposalText {
     }
 
     private void proposals(List<Proposal> proposals, String grid) {
-        paragraph(
-                "",
-                (proposals.size() == 1 ? "One line passes" : proposals.size() + " lines pass") + ", found on a grid of "
-                        + grid + " and proved by a review. The cheapest comes first.");
+        if (proposals.get(0).course() != Proposal.Course.FOUND) {
+            paragraph(
+                    "",
+                    "No line was found that passes on a grid of " + grid
+                            + ", but one along the course that was submitted does, proved by a review.");
+        } else {
+            found(proposals, grid);
+        }
         for (int i = 0; i < proposals.size(); i++) {
             line("");
             line("Proposal " + (i + 1));
             ProposalWords.of(proposals.get(i)).forEach(this::row);
             proposals.get(i).analysis().network().runs().forEach(this::pipe);
         }
+    }
+
+    private void found(List<Proposal> proposals, String grid) {
+        paragraph(
+                "",
+                (proposals.size() == 1 ? "One line passes" : proposals.size() + " lines pass") + ", found on a grid of "
+                        + grid + " and proved by a review. The cheapest comes first.");
     }
 
     private void row(ProposalWords.Row row) {

@@ -25,6 +25,9 @@ final class ProposalWords {
     static List<Row> of(Proposal proposal) {
         Quantities take = proposal.quantities();
         List<Row> rows = new ArrayList<>();
+        if (proposal.course() != Proposal.Course.FOUND) {
+            rows.add(new Row("course", proposal.course().spoken()));
+        }
         rows.add(new Row("outfall", outfall(proposal)));
         rows.add(new Row("pipe", pipe(take)));
         rows.add(new Row("fittings", fittings(take)));
