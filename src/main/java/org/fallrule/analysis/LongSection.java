@@ -100,11 +100,18 @@ public final class LongSection {
     }
 
     private Attributes attributesAt(double station) {
-        Length left = new Length(beyond + profile.length().metres() - station);
-        Attributes attributes = run.pipe().attributes().with(Attribute.TO_OUTFALL, left);
+        return withWay(underSurfaceAt(station), station);
+    }
+
+    private Attributes underSurfaceAt(double station) {
+        Attributes attributes = run.pipe().attributes();
         return surfaces.at(profile.placeAt(station))
                 .map(above -> attributes.with(Attribute.ABOVE, above))
                 .orElse(attributes);
+    }
+
+    private Attributes withWay(Attributes attributes, double station) {
+        return attributes.with(Attribute.TO_OUTFALL, new Length(beyond + profile.length().metres() - station));
     }
 
     /** Where what is asked changes between two stations, under one surface. */
@@ -130,18 +137,22 @@ public final class LongSection {
         return apart;
     }
 
-    /** Where what is asked changes between two cuts, under one surface. */
+    /**
+     * Where what is asked changes between two cuts, under one surface. A surface that begins too close to a cut to be cut itself
+     * shows at the ends alone.
+     */
     private List<Double> changes(double from, double to, Function<Attributes, ?> asked) {
         List<Double> changes = new ArrayList<>();
         double inside = Math.min(EXACTLY, to - from) / 4;
         double start = from + inside;
         double length = to - from - 2 * inside;
         int steps = (int) Math.ceil(length / STEP);
+        Attributes here = underSurfaceAt((from + to) / 2);
         double before = start;
         Object keyBefore = keyAt(before, asked);
         for (int i = 1; i <= steps; i++) {
             double after = start + length * i / steps;
-            Object keyAfter = keyAt(after, asked);
+            Object keyAfter = i < steps ? key(withWay(here, after), asked) : keyAt(after, asked);
             if (!keyBefore.equals(keyAfter)) {
                 changes.add(changeBetween(before, keyBefore, after, asked));
             }

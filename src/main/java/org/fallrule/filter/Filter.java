@@ -39,7 +39,11 @@ public sealed interface Filter {
     record AllOf(List<Filter> parts) implements Filter {
         @Override
         public Truth test(Function<String, Optional<Object>> values) {
-            return parts.stream().map(part -> part.test(values)).reduce(Truth.TRUE, Truth::and);
+            Truth all = Truth.TRUE;
+            for (int i = 0; i < parts.size() && all != Truth.FALSE; i++) {
+                all = all.and(parts.get(i).test(values));
+            }
+            return all;
         }
 
         @Override
@@ -52,7 +56,11 @@ public sealed interface Filter {
     record AnyOf(List<Filter> parts) implements Filter {
         @Override
         public Truth test(Function<String, Optional<Object>> values) {
-            return parts.stream().map(part -> part.test(values)).reduce(Truth.FALSE, Truth::or);
+            Truth any = Truth.FALSE;
+            for (int i = 0; i < parts.size() && any != Truth.TRUE; i++) {
+                any = any.or(parts.get(i).test(values));
+            }
+            return any;
         }
 
         @Override

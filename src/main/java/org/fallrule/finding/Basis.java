@@ -32,8 +32,10 @@ public record Basis(
         MANUAL,
         PRACTICE;
 
+        private final String word = name().toLowerCase(Locale.ROOT);
+
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return word;
         }
 
         public String spoken() {

@@ -16,6 +16,8 @@ public enum Outcome {
     /** An authority has excused it. */
     WAIVED;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     public static Outcome of(Standing standing) {
         return switch (standing) {
             case MEETS -> MEETS;
@@ -31,7 +33,7 @@ public enum Outcome {
 
     /** The word in files: {@code cannot_tell}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** The word in sentences: {@code cannot tell}. */

@@ -11,7 +11,9 @@ public enum Weight {
     /** A fact for whoever builds it: noted, and never held against the plan. */
     NOTE;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 }

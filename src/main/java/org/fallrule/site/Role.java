@@ -34,6 +34,7 @@ public enum Role {
 
     private final Form form;
     private final String meaning;
+    private final String word = name().toLowerCase(Locale.ROOT);
 
     Role(Form form, String meaning) {
         this.form = form;
@@ -51,7 +52,7 @@ public enum Role {
 
     /** The role's name in site.yaml and rule books: {@code water_body}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** The role's name in a sentence: {@code water body}. */

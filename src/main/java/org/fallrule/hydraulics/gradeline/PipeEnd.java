@@ -1,6 +1,6 @@
 package org.fallrule.hydraulics.gradeline;
 
-import org.fallrule.hydraulics.mechanics.Bisection;
+import org.fallrule.hydraulics.mechanics.Bracket;
 
 /** How the water leaves the lower end of a pipe into the node there. */
 final class PipeEnd {
@@ -28,7 +28,7 @@ final class PipeEnd {
         if (standing <= least) {
             return reach.criticalM;
         }
-        return Bisection.rootOfRising(
+        return Bracket.rootOfRising(
                 y -> y + kept * reach.velocityHeadAt(y) - standing, reach.criticalM, reach.diameterM);
     }
 }

@@ -1,6 +1,6 @@
 package org.fallrule.hydraulics.gradeline;
 
-import org.fallrule.hydraulics.mechanics.Bisection;
+import org.fallrule.hydraulics.mechanics.Bracket;
 import org.fallrule.hydraulics.pipe.NormalDepth;
 import org.fallrule.hydraulics.pipe.NormalFlow;
 import org.fallrule.measure.Flow;
@@ -87,7 +87,7 @@ public final class WaterSurface {
     }
 
     private double depthWithin(double from, double to, double metres) {
-        double part = Bisection.rootOfRising(t -> advance(from, from + t * (to - from)) - metres, 0, 1);
+        double part = Bracket.rootOfRising(t -> advance(from, from + t * (to - from)) - metres, 0, 1);
         return from + part * (to - from);
     }
 

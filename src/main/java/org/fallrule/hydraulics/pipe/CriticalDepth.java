@@ -1,6 +1,6 @@
 package org.fallrule.hydraulics.pipe;
 
-import org.fallrule.hydraulics.mechanics.Bisection;
+import org.fallrule.hydraulics.mechanics.Bracket;
 import org.fallrule.hydraulics.mechanics.Water;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
@@ -66,7 +66,7 @@ public final class CriticalDepth {
     /** For solvers: the critical depth in metres of a flow above zero. */
     public static double metres(double diameterM, double flowCms) {
         double wanted = flowCms * flowCms / Water.GRAVITY;
-        return Bisection.rootOfRising(
+        return Bracket.rootOfRising(
                 y -> {
                     CircularSection section = new CircularSection(diameterM, y);
                     double area = section.areaSqM();

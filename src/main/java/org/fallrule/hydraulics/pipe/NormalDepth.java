@@ -1,7 +1,7 @@
 package org.fallrule.hydraulics.pipe;
 
 import java.util.Optional;
-import org.fallrule.hydraulics.mechanics.Bisection;
+import org.fallrule.hydraulics.mechanics.Bracket;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Slope;
@@ -14,7 +14,7 @@ public final class NormalDepth {
                     "normal_depth",
                     "Normal depth in a round pipe, part full",
                     "Depth and velocity of a steady flow in a long round pipe, by Manning's formula.")
-            .formula("Q = (1/n) A R^(2/3) S^(1/2), solved for y by halving")
+            .formula("Q = (1/n) A R^(2/3) S^(1/2), solved for y")
             .formula("theta = 2 acos(1 - 2y/D);  A = D^2 (theta - sin theta)/8;  P = D theta/2;  R = A/P")
             .symbol("Q", "flow", "m3/s")
             .symbol("n", "Manning's roughness, the same at every depth", "")
@@ -72,11 +72,11 @@ public final class NormalDepth {
         double wanted = flowCms * pipe.roughness().n() / Math.sqrt(slope.ratio());
         double diameter = pipe.bore().metres();
         double crest = GREATEST_FILLING * diameter;
-        double depth = Bisection.rootOfRising(y -> pipe.section(y).sectionFactor() - wanted, 0, crest);
+        double depth = Bracket.rootOfRising(y -> pipe.section(y).sectionFactor() - wanted, 0, crest);
         Optional<Length> upper = flowCms < fullCms
                 ? Optional.empty()
                 : Optional.of(new Length(
-                        Bisection.rootOfRising(y -> wanted - pipe.section(y).sectionFactor(), crest, diameter)));
+                        Bracket.rootOfRising(y -> wanted - pipe.section(y).sectionFactor(), crest, diameter)));
         Velocity velocity = new Velocity(pipe.section(depth).velocityMps(flowCms));
         return new NormalFlow.Open(new Length(depth), depth / diameter, velocity, upper);
     }
@@ -84,7 +84,7 @@ public final class NormalDepth {
     /** Where the derivative of the section factor by the angle is zero: 3 theta - 5 theta cos theta + 2 sin theta = 0. */
     private static double greatestFilling() {
         double theta =
-                Bisection.rootOfRising(t -> 5 * t * Math.cos(t) - 3 * t - 2 * Math.sin(t), 1.5 * Math.PI, 2 * Math.PI);
+                Bracket.rootOfRising(t -> 5 * t * Math.cos(t) - 3 * t - 2 * Math.sin(t), 1.5 * Math.PI, 2 * Math.PI);
         return (1 - Math.cos(theta / 2)) / 2;
     }
 }
