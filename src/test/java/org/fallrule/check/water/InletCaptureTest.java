@@ -85,7 +85,8 @@ class InletCaptureTest {
 
     @Test
     void aFrameWithoutBarsIsOpenAllOver() {
-        // weir over 22 in, (0.2 / (3 x 1.8333))^(2/3) = 0.1097 ft; 4 in by 7 in are a hair less than 28 sq in by computer
+        // weir over 22 in, (0.2 / (3 x 1.8333))^(2/3) = 0.1097 ft; 4 in by 7 in are a hair less than 28 sq in by
+        // computer
         assertThat(check(
                         yard(
                                 1440,
