@@ -3,6 +3,7 @@ package org.fallrule.terrain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -17,6 +18,11 @@ import org.locationtech.jts.geom.LineString;
 class ContourLinesTest {
 
     private static List<ContourLines.Contour> of(ToDoubleFunction<Coordinate> height, Envelope box, double interval) {
+        return of(height, box, Integer.MAX_VALUE, interval);
+    }
+
+    private static List<ContourLines.Contour> of(
+            ToDoubleFunction<Coordinate> height, Envelope box, int most, double... intervals) {
         GroundSurface surface = new GroundSurface() {
             @Override
             public Optional<Elevation> elevationAt(Coordinate place) {
@@ -39,7 +45,8 @@ class ContourLinesTest {
                 return List.of();
             }
         };
-        return ContourLines.of(surface, box, new Length(0.5), List.of(new Length(interval)), Integer.MAX_VALUE);
+        List<Length> lengths = Arrays.stream(intervals).mapToObj(Length::new).toList();
+        return ContourLines.of(surface, box, new Length(0.5), lengths, most);
     }
 
     @Test
@@ -72,6 +79,29 @@ class ContourLinesTest {
         assertThat(ring.isClosed()).isTrue();
         assertThat(ring.getCoordinates())
                 .allSatisfy(place -> assertThat(Math.hypot(place.x, place.y)).isCloseTo(5, within(0.0125)));
+    }
+
+    /** From 100 m to 102 m, so that a line of every half metre between makes three, of every metre one. */
+    @Test
+    void theFirstIntervalThatComesToNoMoreLinesThanAskedCountsAndElseTheLast() {
+        Envelope box = new Envelope(0.5, 19.5, 0, 10);
+        ToDoubleFunction<Coordinate> plane = place -> 100 + 0.1 * place.x;
+
+        assertThat(of(plane, box, 3, 0.5, 1)).hasSize(3);
+        assertThat(of(plane, box, 2, 0.5, 1))
+                .extracting(each -> each.level().metres())
+                .containsExactly(101.0);
+        assertThat(of(plane, box, 0, 0.5, 1)).hasSize(1);
+    }
+
+    @Test
+    void linesRunToTheEdgeOfTheBox() {
+        List<ContourLines.Contour> contours = of(place -> 101 + 0.8 * place.y, new Envelope(-3, 4, 0, 10), 5);
+
+        assertThat(contours).extracting(each -> each.level().metres()).containsExactly(105.0);
+        Envelope line = contours.get(0).lines().getEnvelopeInternal();
+        assertThat(List.of(line.getMinX(), line.getMaxX())).containsExactly(-3.0, 4.0);
+        assertThat(line.getMinY()).isCloseTo(5, within(1e-6));
     }
 
     @Test

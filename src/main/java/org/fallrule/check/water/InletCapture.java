@@ -113,8 +113,10 @@ public final class InletCapture implements Check {
         Length length = inlet.get(Attribute.GRATE_LENGTH).orElseThrow();
         Length width = inlet.get(Attribute.GRATE_WIDTH).orElseThrow();
         Area open = inlet.get(Attribute.GRATE_OPEN_AREA).orElseThrow();
-        double part = open.squareMetres() / (length.metres() * width.metres());
-        return part <= 1 ? Optional.of(new RectangularGrate(length, width, part, false)) : Optional.empty();
+        double whole = length.metres() * width.metres();
+        return open.squareMetres() <= whole + Dimension.AREA.tolerance()
+                ? Optional.of(new RectangularGrate(length, width, Math.min(1, open.squareMetres() / whole), false))
+                : Optional.empty();
     }
 
     private static Observation under(SiteAnalysis analysis, Feature inlet, GrateHead head, Limits.Answer.Asked asked) {

@@ -84,6 +84,21 @@ class InletCaptureTest {
     }
 
     @Test
+    void aFrameWithoutBarsIsOpenAllOver() {
+        // weir over 22 in, (0.2 / (3 x 1.8333))^(2/3) = 0.1097 ft; 4 in by 7 in are a hair less than 28 sq in by
+        // computer
+        assertThat(check(
+                        yard(
+                                1440,
+                                "kind = basin",
+                                "grate_length = 4 in",
+                                "grate_width = 7 in",
+                                "grate_open_area = 28 sq in"),
+                        "at_most: 3 in\nclogged: 0"))
+                .containsExactly("meets CB-1: 1.3 in; design flow 0.200 cfs");
+    }
+
+    @Test
     void downspoutsHaveNoGrate() {
         assertThat(check(yard(1440, "kind = downspout"), "at_most: 3 in\nclogged: 0"))
                 .isEmpty();

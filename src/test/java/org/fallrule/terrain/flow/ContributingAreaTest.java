@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.fallrule.measure.Length;
 import org.fallrule.terrain.Shape;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,64 @@ class ContributingAreaTest {
         // A sector of half angle asin(3 / 15), up to the circle's two tangent points, and the circle's far side.
         double geometry = 3 * Math.sqrt(225 - 9) + 9 * (Math.PI / 2 + Math.asin(0.2));
         assertThat(area(found)).isCloseTo(geometry, within(0.5 * (2 * 15 + 2 * Math.PI * 3)));
+    }
+
+    /** On a plane of 2 % from the rim at y = 20 down to y = 0; along the diagonal from the corner at (20, 20). */
+    @Test
+    void theFarthestWaterIsThatOfTheLongestWayFromNodeToNode() {
+        GroundGrid south = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        GroundGrid southWest = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * (x + y)), 1);
+
+        ContributingArea.FlowWay straight =
+                ContributingArea.of(south, new Coordinate(3, 0), ONE_CELL).farthest();
+        ContributingArea.FlowWay slanting =
+                ContributingArea.of(southWest, new Coordinate(0, 0), ONE_CELL).farthest();
+
+        assertThat(straight.length().metres()).isCloseTo(20, within(1e-9));
+        assertThat(straight.fall().metres()).isCloseTo(0.4, within(1e-9));
+        assertThat(slanting.length().metres()).isCloseTo(20 * Math.sqrt(2), within(1e-9));
+        assertThat(slanting.fall().metres()).isCloseTo(0.8, within(1e-9));
+    }
+
+    @Test
+    void waterThatComesFromNowhereHasNoWay() {
+        GroundGrid cone = FilledGroundTest.grid(Shape.square(20, (x, y) -> 10 - 0.1 * Math.hypot(x, y)), 1);
+        ContributingArea.FlowWay top =
+                ContributingArea.of(cone, new Coordinate(0, 0), ONE_CELL).farthest();
+
+        assertThat(top.length().metres()).isZero();
+        assertThat(top.fall().metres()).isZero();
+    }
+
+    /** The strip of cells above the place, 1 m wide: roof beyond y = 15, lawn below it, and a pool that keeps its rain. */
+    @Test
+    void theAreaIsToldByWhatLiesThere() {
+        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        ContributingArea found = ContributingArea.of(
+                        grid,
+                        List.of(new Coordinate(3, 0)),
+                        ONE_CELL,
+                        place -> place.y > 15.5
+                                ? Optional.of("roof")
+                                : place.y > 11.5 ? Optional.empty() : Optional.of("lawn"))
+                .get(0);
+
+        assertThat(found.byLabel()).containsOnlyKeys("roof", "lawn");
+        assertThat(found.byLabel().get("roof").squareMetres()).isCloseTo(4, within(1e-9));
+        assertThat(found.byLabel().get("lawn").squareMetres()).isCloseTo(12, within(1e-9));
+        assertThat(area(found)).isCloseTo(16, within(1e-9));
+    }
+
+    @Test
+    void ofTwoPlacesWithinReachTheNearerTakesTheWater() {
+        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        List<ContributingArea> both =
+                ContributingArea.of(grid, List.of(new Coordinate(-2, 0), new Coordinate(2.5, 0)), new Length(4));
+
+        // Columns from -6 to 0 are nearer to the first, from 1 to 6 to the second, each from the rim down through its
+        // circle.
+        assertThat(area(both.get(0))).isCloseTo(7 * 20 + (0 + 2 + 3 + 3 + 4 + 3 + 3), within(1e-9));
+        assertThat(area(both.get(1))).isCloseTo(6 * 20 + (3 + 3 + 3 + 3 + 3 + 1), within(1e-9));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.fallrule.measure.Length;
 import org.fallrule.terrain.Shape;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -47,6 +48,33 @@ class FilledGroundTest {
         assertThat(pond.outline().getArea()).isCloseTo(pond.area().squareMetres(), within(1e-6));
         assertThat(pond.outline().isValid()).isTrue();
         assertThat(filled.pondAt(new Coordinate(19.5, 19.5))).isEmpty();
+    }
+
+    /** Of a bowl z = r^2 / 100 what lies no more than 4 cm above the bottom is a disc of 2 m, give or take half a cell. */
+    @Test
+    void theBottomOfAPondIsWhatLiesAsLow() {
+        FilledGround filled = FilledGround.of(grid(Shape.square(20, (x, y) -> 0.01 * (x * x + y * y)), 0.25));
+        Pond pond = filled.ponds().get(0);
+
+        assertThat(pond.bottom(new Length(0.04)).getArea()).isCloseTo(Math.PI * 4, within(2 * Math.PI * 2 * 0.25 / 2));
+        // Within a millimetre are its lowest cell and the four beside it, 0.6 mm up; those at the corners lie 1.25 mm
+        // up.
+        assertThat(pond.bottom(new Length(0)).getArea()).isCloseTo(5 * 0.25 * 0.25, within(1e-9));
+    }
+
+    @Test
+    void theLevelIsThatOfTheWaterInAPondAndOfTheGroundBesideIt() {
+        FilledGround filled =
+                FilledGround.of(grid(Shape.square(20, (x, y) -> 5 + 0.1 * x - (Math.hypot(x, y) < 4 ? 2 : 0)), 1));
+        Pond pond = filled.pondAt(new Coordinate(0, 0)).orElseThrow();
+
+        assertThat(filled.levelAt(new Coordinate(0.3, 0.4)).orElseThrow()).isEqualTo(pond.level());
+        assertThat(filled.levelAt(new Coordinate(12.25, -7.5)).orElseThrow().metres())
+                .isCloseTo(6.225, within(1e-9));
+        assertThat(filled.levelAt(new Coordinate(20, 20)).orElseThrow().metres())
+                .isCloseTo(7, within(1e-9));
+        assertThat(filled.levelAt(new Coordinate(20.1, 0))).isEmpty();
+        assertThat(filled.levelAt(new Coordinate(0, -20.1))).isEmpty();
     }
 
     @Test
