@@ -154,8 +154,7 @@ final class Search {
         SiteAnalysis ready = analysis.with(proposed.with(cleanouts, apron));
         Review review = Reviewer.review(ready, book, today);
         Quantities quantities = Quantities.of(ready, stock, noted, laying);
-        return new Proposal(
-                ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying), course);
+        return new Proposal(ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying), course);
     }
 
     /** The stone that the rules on outlets ask for where a foot of it is shown; none where the bare ground holds. */
