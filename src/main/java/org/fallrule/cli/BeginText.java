@@ -71,7 +71,8 @@ final class BeginText {
     }
 
     private static String remark(Statement line) {
-        boolean says = !line.remark().isEmpty() && !line.remark().equals(line.sureness().spoken());
+        boolean says = !line.remark().isEmpty()
+                && !line.remark().equals(line.sureness().spoken());
         return says ? " (" + line.remark() + ")" : "";
     }
 

@@ -58,7 +58,8 @@ public final class Fallrule {
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {
-            err.println("There is not enough memory for it; keep what lies around the site, or give more with java -Xmx.");
+            err.println(
+                    "There is not enough memory for it; keep what lies around the site, or give more with java -Xmx.");
         } catch (StackOverflowError e) {
             unusable(new IllegalStateException(e), err);
         }

@@ -37,7 +37,11 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
         for (String column : cells.columns()) {
             Map<String, Integer> counts = cells.counts(column);
             boolean isOfText = cells.values(column).stream().allMatch(String.class::isInstance);
-            if (isOfText && !isStatus(column, words) && isNameable(column) && !counts.isEmpty() && counts.size() <= MOST_CODES) {
+            if (isOfText
+                    && !isStatus(column, words)
+                    && isNameable(column)
+                    && !counts.isEmpty()
+                    && counts.size() <= MOST_CODES) {
                 found.add(of(column, counts, cells, words));
             }
         }
@@ -97,7 +101,8 @@ record CodeColumn(String name, Map<String, List<Meaning>> meanings, Map<String, 
                 && counts.size() == cells.features().size()
                 && counts.size() > 3;
         for (String code : counts.keySet()) {
-            boolean mayBeId = mayBeIds && SizedCode.of(code).filter(SizedCode::isBare).isPresent();
+            boolean mayBeId =
+                    mayBeIds && SizedCode.of(code).filter(SizedCode::isBare).isPresent();
             List<Meaning> known = mayBeId ? List.of() : words.code(code);
             boolean byName = known.isEmpty() && !mayBeIds;
             meanings.put(code, byName ? byName(code, with(column, code, cells.features()), words) : known);

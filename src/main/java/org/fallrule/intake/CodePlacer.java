@@ -87,7 +87,8 @@ final class CodePlacer {
     /** What a code stands for, whatever size stands with it. */
     private Optional<Meaning> asked(CodeColumn column, String base, List<Meaning> meanings) {
         List<String> codes = column.meanings().keySet().stream()
-                .filter(code -> base(code).equals(base) && meanings.equals(column.meanings().get(code)))
+                .filter(code -> base(code).equals(base)
+                        && meanings.equals(column.meanings().get(code)))
                 .toList();
         String code = codes.size() == 1 ? codes.get(0) : base;
         List<RawFeature> features = codes.stream()
@@ -96,8 +97,8 @@ final class CodePlacer {
         List<String> choices = meanings.stream()
                 .map(meaning -> meaning.spoken() + (meaning.role().isPresent() ? "" : NO_USE))
                 .toList();
-        String asks = "what does the code " + code + " stand for (" + Drawn.counted(table, features) + " in " + table.source()
-                + ")?";
+        String asks = "what does the code " + code + " stand for (" + Drawn.counted(table, features) + " in "
+                + table.source() + ")?";
         Optional<String> answer = ledger.ask(Question.choice("code." + table.source() + "." + code, asks, choices));
         if (answer.isEmpty()) {
             ledger.leaveOpen(

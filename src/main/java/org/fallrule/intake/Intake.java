@@ -105,10 +105,11 @@ public final class Intake {
 
     private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {
         if (others != null) {
-            others.forEach(other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.table(), other.features())
-                    + " taken for " + taken.role().spoken() + " " + other.because()
-                    + ", is left out: the profile takes "
-                    + taken.source()));
+            others.forEach(
+                    other -> ledger.tell(other.table().source() + ", " + Drawn.counted(other.table(), other.features())
+                            + " taken for " + taken.role().spoken() + " " + other.because()
+                            + ", is left out: the profile takes "
+                            + taken.source()));
         }
     }
 

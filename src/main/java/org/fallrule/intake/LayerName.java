@@ -83,7 +83,8 @@ final class LayerName {
 
     /** A lot may be drawn as lines around it, where the word means no other layer. */
     private static boolean fits(Role role, Role.Form form, List<Meaning> known) {
-        long roles = known.stream().filter(meaning -> meaning.role().isPresent()).count();
+        long roles =
+                known.stream().filter(meaning -> meaning.role().isPresent()).count();
         return roles == 1 ? Drawn.canBe(role, form) : Drawn.fits(role, form);
     }
 

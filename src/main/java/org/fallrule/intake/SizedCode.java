@@ -20,14 +20,13 @@ record SizedCode(String code, List<String> numbers, Optional<Unit> unit) {
     private static final int LONGEST = 40;
     private static final String WORDS = "(?<code>\\p{L}[\\p{L}/ _-]*)";
     private static final String NUMBER = "(?:\\d{1,2}[ -])?\\d{1,2}/\\d{1,2}|\\d{1,4}(?:\\.\\d{1,3})?";
-    private static final String UNIT = "\"|''|[\u201c\u201d\u2033]|['\u2018\u2019\u2032]"
-            + "|(?:inches|inch|in|feet|foot|ft|mm|cm|m)\\b\\.?";
+    private static final String UNIT =
+            "\"|''|[\u201c\u201d\u2033]|['\u2018\u2019\u2032]" + "|(?:inches|inch|in|feet|foot|ft|mm|cm|m)\\b\\.?";
     private static final String SIZE = "(?<one>" + NUMBER + ")\\s*(?<unit>" + UNIT + ")?"
             + "(?:\\s*[xX\u00d7]\\s*(?<other>" + NUMBER + ")\\s*(?<otherunit>" + UNIT + ")?)?";
     private static final Pattern BEHIND =
             Pattern.compile(WORDS + "[\\s_-]*" + SIZE + "(?:\\s+\\p{L}[\\p{L} ]*)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEFORE =
-            Pattern.compile(SIZE + "[\\s_-]*" + WORDS, Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEFORE = Pattern.compile(SIZE + "[\\s_-]*" + WORDS, Pattern.CASE_INSENSITIVE);
 
     SizedCode {
         numbers = List.copyOf(numbers);
@@ -54,7 +53,9 @@ record SizedCode(String code, List<String> numbers, Optional<Unit> unit) {
                 .findFirst()
                 .flatMap(SizedCode::unit);
         return new SizedCode(
-                found.group("code").replaceFirst("[ _-]+$", ""), numbers.map(number -> number.replace('-', ' ')).toList(), unit);
+                found.group("code").replaceFirst("[ _-]+$", ""),
+                numbers.map(number -> number.replace('-', ' ')).toList(),
+                unit);
     }
 
     /** Two strokes mean inches and one means feet, straight or curled. */

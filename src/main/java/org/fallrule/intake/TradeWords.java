@@ -33,9 +33,7 @@ final class TradeWords {
         codes = meanings(mapping(file, "codes"));
         Node.Mapping ofColors = mapping(file, "colors");
         colors = meanings(mapping(ofColors, "meanings"));
-        ((Node.Sequence) ofColors.get("columns").orElseThrow())
-                .items()
-                .forEach(name -> colorColumns.add(text(name)));
+        ((Node.Sequence) ofColors.get("columns").orElseThrow()).items().forEach(name -> colorColumns.add(text(name)));
         columns = mapping(file, "columns");
         mapping(file, "values").entries().forEach((attribute, words) -> {
             Map<String, String> known = new HashMap<>();

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -146,7 +146,8 @@ public final class ColumnFinder {
                         .filter(unit -> unit.dimension() == dimension)
                         .flatMap(unit -> signs(unit).map(sign -> Map.entry(sign, unit)))
                         .filter(ending -> isSuffix(attribute, name, plain(ending.getKey()), words))
-                        .max(Comparator.comparing((Map.Entry<String, Unit> ending) -> standsApart(column, ending.getKey()))
+                        .max(Comparator.comparing(
+                                        (Map.Entry<String, Unit> ending) -> standsApart(column, ending.getKey()))
                                 .thenComparing(ending -> ending.getKey().length()))
                         .map(Map.Entry::getValue));
     }

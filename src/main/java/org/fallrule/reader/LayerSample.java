@@ -80,7 +80,8 @@ final class LayerSample {
     }
 
     private static String drawn(Optional<Geometry> geometry) {
-        return geometry.map(each -> each.getGeometryType() + each.isEmpty()
+        return geometry.map(each -> each.getGeometryType()
+                        + each.isEmpty()
                         + (each.isEmpty() || Double.isNaN(each.getCoordinate().getZ())))
                 .orElse("");
     }

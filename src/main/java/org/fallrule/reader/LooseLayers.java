@@ -136,7 +136,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
             return all.filter(Files::isRegularFile)
                     .map(path -> folder.relativize(path).toString().replace('\\', '/'))
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
-                    .sorted(Comparator.comparing((String name) -> !isLayer(name)).thenComparing(name -> name))
+                    .sorted(Comparator.comparing((String name) -> !isLayer(name))
+                            .thenComparing(name -> name))
                     .limit(MOST_FILES)
                     .toList();
         } catch (IOException | java.io.UncheckedIOException e) {
@@ -177,7 +178,9 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
 
     private static Table table(
             LayerFiles files, LayerSpec spec, Optional<String> only, KnownLayers profile, List<Table> before) {
-        long kept = before.stream().mapToLong(table -> table.raw().features().size()).sum();
+        long kept = before.stream()
+                .mapToLong(table -> table.raw().features().size())
+                .sum();
         LayerSample sample = new LayerSample(kept < MANY ? WHOLE : WHOLE_OF_MANY);
         RawLayer raw = files.stream(spec, sample::take);
         Optional<String> table = spec.table().map(Node.Scalar::text);

@@ -17,9 +17,11 @@ import org.fallrule.document.Place;
 final class OtherFiles {
     private static final String DRAWING = "is a drawing, which is not read; export its layers as GeoJSON, GeoPackage or"
             + " shapefiles, closed outlines as polygons";
-    private static final String EXPORT = "is not a kind of file that is read; export it as GeoJSON, GeoPackage or a shapefile";
-    private static final String POINTS = "looks like a table of points; only those that end in .csv are read: rename it, and"
-            + " write a first line that names its columns, such as point,northing,easting,elevation,code";
+    private static final String EXPORT =
+            "is not a kind of file that is read; export it as GeoJSON, GeoPackage or a shapefile";
+    private static final String POINTS =
+            "looks like a table of points; only those that end in .csv are read: rename it, and"
+                    + " write a first line that names its columns, such as point,northing,easting,elevation,code";
     private static final Map<String, String> ENDINGS = Map.of(
             ".dxf", DRAWING,
             ".dwg", DRAWING,
@@ -55,13 +57,19 @@ final class OtherFiles {
     private static boolean holdsPoints(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             String text = new String(in.readNBytes(LOOKED_AT), StandardCharsets.ISO_8859_1);
-            return text.lines().limit(2).filter(line -> numbers(line) >= LEAST_NUMBERS).count() > 0;
+            return text.lines()
+                            .limit(2)
+                            .filter(line -> numbers(line) >= LEAST_NUMBERS)
+                            .count()
+                    > 0;
         } catch (IOException e) {
             return false;
         }
     }
 
     private static long numbers(String line) {
-        return Arrays.stream(line.split("[,;\\s]+", -1)).filter(cell -> NUMBER.matcher(cell).matches()).count();
+        return Arrays.stream(line.split("[,;\\s]+", -1))
+                .filter(cell -> NUMBER.matcher(cell).matches())
+                .count();
     }
 }

@@ -74,8 +74,8 @@ final class SiteFolder {
 
     /** What site.yaml and the profile that it names ask and nobody has answered. */
     List<Fault> questions() {
-        List<Fault> open =
-                new ArrayList<>(siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
+        List<Fault> open = new ArrayList<>(
+                siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
         open.addAll(ProfileFile.questions(folder));
         return open;
     }

@@ -153,7 +153,8 @@ class BeginCommandTest {
         String drafted = Files.readString(site.path("site.yaml"));
         Files.writeString(site.path("site.yaml"), drafted.replaceFirst("(?m)^  diameter: .*$", "  diameter: in"));
         assertThat(Ran.check("--county", "larkmoor", site.path()).out())
-                .contains("../office.yaml:2: is open: which collector", "../office.yaml:8: diameter: is open: in or mm?")
+                .contains(
+                        "../office.yaml:2: is open: which collector", "../office.yaml:8: diameter: is open: in or mm?")
                 .doesNotContain("the numbers have no unit");
     }
 

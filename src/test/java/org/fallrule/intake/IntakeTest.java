@@ -226,8 +226,7 @@ class IntakeTest {
         Draft draft = draft();
 
         assertThat(sizes(draft, Role.PIPE, "diameter")).containsExactly("PIPE 4\" = 4 in");
-        assertThat(sizes(draft, Role.UTILITY, "diameter"))
-                .containsExactly("GAS 2\" = 2 in", "GAS 1-1/4\" = 1 1/4 in");
+        assertThat(sizes(draft, Role.UTILITY, "diameter")).containsExactly("GAS 2\" = 2 in", "GAS 1-1/4\" = 1 1/4 in");
     }
 
     /** One question for a code, whatever sizes stand with it. */
@@ -271,8 +270,9 @@ class IntakeTest {
                 .extracting(layer -> layer.role().word() + " " + layer.counted())
                 .containsExactly("inlet at least 1 point", "spot at least 10000 points");
         assertThat(draft.told())
-                .contains("shots.csv: of its 12,001 features 10,001 were looked at closely, the first and each that has a"
-                        + " value or a way of writing that those before it had not");
+                .contains(
+                        "shots.csv: of its 12,001 features 10,001 were looked at closely, the first and each that has a"
+                                + " value or a way of writing that those before it had not");
     }
 
     @Test
@@ -361,7 +361,9 @@ class IntakeTest {
 
         assertThat(taken(draft)).isEqualTo("outfall likely, tree likely, spot likely");
         folder.with("site.yaml", draft.yaml());
-        assertThat(SiteReader.read(folder.path()).features(Role.SPOT).get(0)
+        assertThat(SiteReader.read(folder.path())
+                        .features(Role.SPOT)
+                        .get(0)
                         .get(org.fallrule.site.Attribute.ELEVATION)
                         .orElseThrow()
                         .metres())
@@ -388,7 +390,8 @@ class IntakeTest {
         assertThat(draft().unreadable())
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.toString())
-                        .startsWith("PNEZD.csv:1: holds numbers where the columns' names are wanted; write a first line"));
+                        .startsWith(
+                                "PNEZD.csv:1: holds numbers where the columns' names are wanted; write a first line"));
     }
 
     /** A point that is not on the ground must not become ground because its file is called topo. */

@@ -81,7 +81,9 @@ class TradeWordsTest {
         assertThat(String.join(
                         "|",
                         new LayerName(words, layer)
-                                .meaningsOrNone(form).stream().map(Meaning::spoken).toList()))
+                                .meaningsOrNone(form).stream()
+                                        .map(Meaning::spoken)
+                                        .toList()))
                 .isEqualTo(meanings);
     }
 

@@ -183,7 +183,8 @@ class SchemaTest {
     @Test
     void aProfileOfEachUsualFormKeepsToIt() throws IOException {
         String page = Files.readString(Path.of("docs/site-data.md"));
-        String shown = page.substring(page.indexOf("    title: our collector"), page.indexOf("and in each `site.yaml`"));
+        String shown =
+                page.substring(page.indexOf("    title: our collector"), page.indexOf("and in each `site.yaml`"));
 
         assertThat(faults(ProfileSchema.write(), shown.stripIndent())).isEmpty();
         assertThat(faults(ProfileSchema.write(), """

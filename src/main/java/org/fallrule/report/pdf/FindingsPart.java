@@ -27,9 +27,8 @@ final class FindingsPart {
                 "Binding ones first, then advice; of each those that fail, are borderline, cannot be told. A number on the plan or in a long"
                         + " section is that of a finding. Signs and lines that the plan's legend and the key of the long"
                         + " sections explain are not explained again.");
-        Set<Look> explained = plan.drawing(0, Double.POSITIVE_INFINITY)
-                .map(SvgWriter::legend)
-                .orElse(Set.of());
+        Set<Look> explained =
+                plan.drawing(0, Double.POSITIVE_INFINITY).map(SvgWriter::legend).orElse(Set.of());
         List<Finding> findings = report.byNeed();
         int settled = 0;
         for (int i = 0; i < findings.size(); i++) {
