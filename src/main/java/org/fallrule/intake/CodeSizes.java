@@ -53,14 +53,14 @@ final class CodeSizes {
     /** Adds the lines under {@code fields} and {@code values} that hold the sizes; none where there are no sizes. */
     void add(List<Statement> fields, Map<String, List<Statement>> values) {
         tellUnused();
-        sized.keySet().removeIf(code -> !isUsed(code));
+        sized.entrySet().removeIf(each -> !isUsed(each));
         if (sized.isEmpty()) {
             return;
         }
         boolean someBare = !hasUnit && sized.values().stream().anyMatch(SizedCode::isBare);
         boolean isAsked = someBare || placed.role() == Role.INLET;
         Optional<String> answer = isAsked ? asked(someBare) : Optional.empty();
-        boolean isSure = !isAsked || answer.isPresent() || placed.role() != Role.INLET && hasMarked();
+        boolean isSure = !isAsked || answer.isPresent() || (placed.role() != Role.INLET && hasMarked());
         for (int i = 0; i < attributes.size(); i++) {
             int number = i;
             List<Statement> lines = new ArrayList<>();
@@ -78,15 +78,17 @@ final class CodeSizes {
     }
 
     /** Of one measure only a size across is none. */
-    private boolean isUsed(String code) {
+    private boolean isUsed(Map.Entry<String, SizedCode> each) {
         boolean isOfBasin =
-                placed.role() != Role.INLET || "basin".equals(placed.kinds().get(code));
-        return isOfBasin && sized.get(code).numbers().size() <= attributes.size();
+                placed.role() != Role.INLET || "basin".equals(placed.kinds().get(each.getKey()));
+        return isOfBasin && each.getValue().numbers().size() <= attributes.size();
     }
 
     private void tellUnused() {
-        List<String> unused =
-                sized.keySet().stream().filter(code -> !isUsed(code)).toList();
+        List<String> unused = sized.entrySet().stream()
+                .filter(each -> !isUsed(each))
+                .map(Map.Entry::getKey)
+                .toList();
         if (!unused.isEmpty()) {
             ledger.tell(placed.table().source() + ": what stands with codes, as in " + shown(unused)
                     + ", is not used as a size of the layer " + placed.role().spoken());
@@ -106,7 +108,7 @@ final class CodeSizes {
 
     private Statement line(String code, int number, Optional<String> answer, boolean isSure) {
         SizedCode size = sized.get(code);
-        if (size == null || answer.equals(Optional.of(NO_SIZE)) && (size.isBare() || placed.role() == Role.INLET)) {
+        if (size == null || (answer.equals(Optional.of(NO_SIZE)) && (size.isBare() || placed.role() == Role.INLET))) {
             return Statement.none(code, "");
         }
         if (isHigh(size)) {

@@ -82,13 +82,15 @@ final class LayerDrafter {
 
     /** A column of the attribute's own name needs no line, unless the profile says that none is known. */
     private List<Statement> whatTheProfileLeavesOpen() {
-        return known.openColumns(role).stream()
-                .filter(attribute -> columns.taken().containsKey(attribute))
-                .filter(attribute ->
-                        columns.fields().stream().noneMatch(line -> line.key().equals(attribute.name())))
-                .map(attribute -> Statement.certain(
-                        attribute.name(), columns.taken().get(attribute).name()))
-                .toList();
+        List<Statement> named = new ArrayList<>();
+        columns.taken().forEach((attribute, column) -> {
+            boolean isSaid =
+                    columns.fields().stream().anyMatch(line -> line.key().equals(attribute.name()));
+            if (!isSaid && known.openColumns(role).contains(attribute)) {
+                named.add(Statement.certain(attribute.name(), column.name()));
+            }
+        });
+        return named;
     }
 
     /** The kind, where the codes that the layer was told by say it too; where no column does, that is asked. */
