@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class JsonWriter {
     /** Characters to begin with; a report has some hundred thousand. */
-    private static final int ROOM = 1 << 16;
+    private static final int ROOM = 1 << 19;
 
     private static final String NAME_END = " : ";
 

@@ -22,6 +22,8 @@ public final class Yaml {
     private static final int MOST_DEPTH = 30;
     private static final int LARGEST = 512 << 10;
 
+    private static final YAMLFactory FACTORY = factory();
+
     private final YAMLParser parser;
     private final YamlFaults faults;
 
@@ -61,17 +63,20 @@ public final class Yaml {
         refuseLong(text.length(), shownAs);
         refuseUnprintable(text, shownAs);
         YamlFaults faults = new YamlFaults(shownAs);
-        LoaderOptions options = new LoaderOptions();
-        options.setNestingDepthLimit(MOST_DEPTH);
-        options.setMaxAliasesForCollections(0);
-        try (YAMLParser parser =
-                YAMLFactory.builder().loaderOptions(options).build().createParser(text)) {
+        try (YAMLParser parser = FACTORY.createParser(text)) {
             return new Yaml(parser, faults).document();
         } catch (JsonProcessingException e) {
             throw faults.of(e);
         } catch (IOException e) {
             throw new UnusableInput(Place.of(shownAs), "cannot be read: " + e.getMessage());
         }
+    }
+
+    private static YAMLFactory factory() {
+        LoaderOptions options = new LoaderOptions();
+        options.setNestingDepthLimit(MOST_DEPTH);
+        options.setMaxAliasesForCollections(0);
+        return YAMLFactory.builder().loaderOptions(options).build();
     }
 
     private Node.Mapping document() throws IOException {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fallrule.document.Nearest;
@@ -23,6 +24,7 @@ final class LayerFiles {
 
     private final Path folder;
     private final Map<String, RawLayer> read = new HashMap<>();
+    private final Map<Path, List<Path>> entries = new HashMap<>();
 
     LayerFiles(Path folder) {
         this.folder = folder;
@@ -54,7 +56,7 @@ final class LayerFiles {
                             + Nearest.hint(spec.file(), names()));
         }
         refuseLinkOut(file, folder, spec.place());
-        companions(file).forEach(companion -> refuseLinkOut(companion, folder, spec.place()));
+        beside(file).forEach(companion -> refuseLinkOut(companion, folder, spec.place()));
         return file;
     }
 
@@ -94,8 +96,14 @@ final class LayerFiles {
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
     }
 
-    /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */
+    /**
+     * A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. What stands in the
+     * folder itself and is no link leads nowhere, and following a path costs as much as reading a small file.
+     */
     static void refuseLinkOut(Path file, Path folder, Place named) {
+        if (folder.toAbsolutePath().equals(file.toAbsolutePath().getParent()) && !Files.isSymbolicLink(file)) {
+            return;
+        }
         try {
             if (!file.toRealPath().startsWith(folder.toRealPath())) {
                 throw new UnusableInput(
@@ -109,13 +117,27 @@ final class LayerFiles {
 
     /** The files beside a layer's that differ from it in the ending only, upper and lower case alike; some are read with it. */
     static List<Path> companions(Path shp) {
+        return Optional.ofNullable(shp.getParent())
+                .map(place -> companions(shp, entries(place)))
+                .orElse(List.of());
+    }
+
+    private List<Path> beside(Path file) {
+        return Optional.ofNullable(file.getParent())
+                .map(place -> companions(file, entries.computeIfAbsent(place, LayerFiles::entries)))
+                .orElse(List.of());
+    }
+
+    private static List<Path> companions(Path shp, List<Path> beside) {
         String base = stem(shp);
-        Path place = shp.getParent();
-        if (place == null) {
-            return List.of();
-        }
+        return beside.stream()
+                .filter(file -> stem(file).equalsIgnoreCase(base))
+                .toList();
+    }
+
+    private static List<Path> entries(Path place) {
         try (Stream<Path> files = Files.list(place)) {
-            return files.filter(file -> stem(file).equalsIgnoreCase(base)).toList();
+            return files.toList();
         } catch (IOException e) {
             throw new UnusableInput(Place.of(place.toString()), "cannot be listed (" + e + "); make it readable");
         }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.csv.SurveyedPoints;
@@ -89,28 +88,27 @@ enum LayerFormat {
         }
     };
 
-    private final String endings;
+    private static final List<String> ALL_ENDINGS =
+            Arrays.stream(values()).flatMap(format -> format.endings.stream()).toList();
+
+    private final List<String> endings;
 
     /** @param endings its endings, parted by blanks */
     LayerFormat(String endings) {
-        this.endings = endings;
+        this.endings = List.of(endings.split(" ", -1));
     }
 
     /** The format of a file by its ending, in any case. */
     static Optional<LayerFormat> of(String file) {
         String name = file.toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(format -> format.endings().anyMatch(name::endsWith))
+                .filter(format -> format.endings.stream().anyMatch(name::endsWith))
                 .findFirst();
     }
 
     /** The endings of all formats, in the order in which a file named for a role is looked for. */
     static List<String> allEndings() {
-        return Arrays.stream(values()).flatMap(LayerFormat::endings).toList();
-    }
-
-    private Stream<String> endings() {
-        return Arrays.stream(endings.split(" ", -1));
+        return ALL_ENDINGS;
     }
 
     /** Reads a file of this format. */

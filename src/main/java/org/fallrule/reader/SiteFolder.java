@@ -120,9 +120,11 @@ final class SiteFolder {
     }
 
     private List<String> namedFor(Role role) {
+        List<String> wanted = LayerFormat.allEndings().stream()
+                .map(ending -> role.word() + ending)
+                .toList();
         return names.stream()
-                .filter(name -> LayerFormat.allEndings().stream()
-                        .anyMatch(ending -> name.equalsIgnoreCase(role.word() + ending)))
+                .filter(name -> wanted.stream().anyMatch(name::equalsIgnoreCase))
                 .filter(name -> Files.isRegularFile(folder.resolve(name)))
                 .toList();
     }
