@@ -94,7 +94,7 @@ final class ProposalFolder {
                 number++;
                 Path place = folder.resolve(PROPOSAL + number);
                 SiteWriter.write(proposal.analysis().site(), submitted, place);
-                report(place, analysis.site(), county, book, without, formats, settings);
+                report(proposal, place, analysis.site(), county, book, without, formats, settings);
             }
             Files.writeString(
                     folder.resolve(SUMMARY),
@@ -107,6 +107,7 @@ final class ProposalFolder {
 
     /** Reads the folder as whoever gets it will, reviews it again, and writes the report of that. */
     private void report(
+            Proposal proposal,
             Path place,
             Site plan,
             String county,
@@ -131,7 +132,7 @@ final class ProposalFolder {
                         book,
                         review,
                         Remedies.NONE,
-                        Outlook.of(analysis, book).beside(plan)));
+                        Outlook.of(analysis, book).of(proposal, plan)));
     }
 
     private static void delete(Path tree) throws IOException {

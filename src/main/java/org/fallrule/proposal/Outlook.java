@@ -12,10 +12,11 @@ import org.fallrule.site.Site;
  *
  * @param standing where an outfall may stand, and a basin
  * @param submitted the plan that was handed in, where the report is of a proposal for it
+ * @param proposed that proposal
  */
-public record Outlook(List<StandingGround> standing, Optional<Site> submitted) {
+public record Outlook(List<StandingGround> standing, Optional<Site> submitted, Optional<Proposal> proposed) {
 
-    public static final Outlook NONE = new Outlook(List.of(), Optional.empty());
+    public static final Outlook NONE = new Outlook(List.of(), Optional.empty(), Optional.empty());
 
     public Outlook {
         standing = List.copyOf(standing);
@@ -26,10 +27,12 @@ public record Outlook(List<StandingGround> standing, Optional<Site> submitted) {
                 Stream.of(StandingGround.ofOutfall(analysis, book), StandingGround.ofBasin(analysis, book))
                         .flatMap(Optional::stream)
                         .toList(),
+                Optional.empty(),
                 Optional.empty());
     }
 
-    public Outlook beside(Site plan) {
-        return new Outlook(standing, Optional.of(plan));
+    /** The same, of a proposal for a plan that was handed in. */
+    public Outlook of(Proposal proposal, Site plan) {
+        return new Outlook(standing, Optional.of(plan), Optional.of(proposal));
     }
 }

@@ -20,7 +20,7 @@ class ProposeCommandTest {
     void eachProposalIsASiteFolderThatCheckPasses(@TempDir Path out) throws IOException {
         Path folder = out.resolve("lines");
 
-        Ran ran = propose("sample-sites/maple-court-2", "--out", folder, "--format", "svg,json");
+        Ran ran = propose("sample-sites/maple-court-2", "--out", folder, "--format", "svg,json,html,text");
 
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
@@ -29,6 +29,10 @@ class ProposeCommandTest {
         assertThat(Ran.check("--quiet", folder.resolve("proposal-1")).code()).isZero();
         assertThat(Files.readString(folder.resolve("reports/proposal-1/plan.svg")))
                 .contains("drain as submitted", "an outfall may stand here");
+        assertThat(Files.readString(folder.resolve("reports/proposal-1/report.html")))
+                .contains("What it takes to build", "<th scope=\"row\">trench dug</th>", "An outfall may stand in");
+        assertThat(Files.readString(folder.resolve("reports/proposal-1/report.txt")))
+                .contains("WHAT IT TAKES TO BUILD", "  spoil to haul off: ");
         assertThat(Files.readString(folder.resolve("proposals.json")))
                 .contains("fallrule-proposals/1", "\"folder\" : \"proposal-1\"");
     }

@@ -10,6 +10,8 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.network.FlowLine;
+import org.fallrule.report.BillOfQuantities;
+import org.fallrule.report.StandingWords;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.Fact;
@@ -69,6 +71,10 @@ final class PageBuilder {
                 Stream.concat(SiteFacts.of(report).stream(), RemedyWords.jointFact(report).stream())
                         .map(FindingView::shown)
                         .toList(),
+                report.outlook().standing().stream()
+                        .map(ground -> PlainText.of(StandingWords.of(ground, report.site())))
+                        .toList(),
+                report.outlook().proposed().map(BillOfQuantities::of).orElse(List.of()),
                 counts(),
                 FailingRule.in(open),
                 FilterChoices.of(report),

@@ -2,6 +2,7 @@ package org.fallrule.report.html;
 
 import java.util.List;
 import java.util.Optional;
+import org.fallrule.report.BillOfQuantities;
 import org.fallrule.report.Fact;
 
 /**
@@ -13,6 +14,8 @@ import org.fallrule.report.Fact;
  * @param passes whether nothing binding fails and nothing is open; decides the verdict's sign
  * @param fails whether a binding rule fails
  * @param about facts about the plan
+ * @param standing where an outfall or a basin may stand
+ * @param takes what a proposal takes to build; empty where the report is of none
  * @param counts how many findings there are of each outcome
  * @param failing the binding rules that fail
  * @param choices what the findings can be chosen by
@@ -38,6 +41,8 @@ public record ReportPage(
         boolean passes,
         boolean fails,
         List<Fact> about,
+        List<String> standing,
+        List<Fact> takes,
         List<Count> counts,
         List<FailingRule> failing,
         FilterChoices choices,
@@ -64,6 +69,11 @@ public record ReportPage(
 
     /** A rule book and the beginning of its file's digest. */
     public record Book(String title, String file, String digest) {}
+
+    /** What has to be said with {@link #takes}. */
+    public String takesLead() {
+        return BillOfQuantities.LEAD;
+    }
 
     /** How many findings there are. */
     public int total() {

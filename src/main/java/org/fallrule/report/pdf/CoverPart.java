@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.fallrule.finding.Outcome;
+import org.fallrule.proposal.StandingGround;
+import org.fallrule.report.StandingWords;
 import org.fallrule.report.Fact;
 import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
@@ -38,6 +40,9 @@ final class CoverPart {
         galley.pages().skip(6);
         counts();
         galley.facts(facts());
+        for (StandingGround ground : report.outlook().standing()) {
+            galley.paragraph(StandingWords.of(ground, report.site()));
+        }
         galley.heading(2, "Rule books", 60);
         books();
         signature();

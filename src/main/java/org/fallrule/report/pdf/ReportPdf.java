@@ -32,6 +32,7 @@ public final class ReportPdf {
             galley.pages().nextUnlessFresh();
             new SectionSheets(galley, report).write();
             galley.pages().nextUnlessFresh();
+            new QuantitiesPart(galley, report).write();
             new FindingsPart(galley, report, plan).write();
             new TablesPart(galley, report).write();
             new ComputationsPart(galley, computations).write();

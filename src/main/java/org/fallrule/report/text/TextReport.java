@@ -12,6 +12,7 @@ import org.fallrule.finding.Finding;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Outcome;
 import org.fallrule.finding.Weight;
+import org.fallrule.report.BillOfQuantities;
 import org.fallrule.report.Cautions;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.CrossingWords;
@@ -63,6 +64,7 @@ public final class TextReport {
         notes();
         notApplicable();
         standing();
+        takes();
         drain();
         crossings();
         problems();
@@ -142,6 +144,15 @@ public final class TextReport {
             line("");
             report.outlook().standing().forEach(ground -> paragraph("", StandingWords.of(ground, report.site())));
         }
+    }
+
+    private void takes() {
+        report.outlook().proposed().ifPresent(proposal -> {
+            line("");
+            line("WHAT IT TAKES TO BUILD");
+            BillOfQuantities.of(proposal).forEach(fact -> paragraph("  ", fact.name() + ": " + fact.value()));
+            paragraph("  ", BillOfQuantities.LEAD);
+        });
     }
 
     private void meets() {
