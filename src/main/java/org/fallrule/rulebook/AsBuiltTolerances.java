@@ -87,6 +87,13 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
         boolean atLeastAsTightAs(Tolerance other) {
             return weight.compareTo(other.weight) <= 0 && limit().atLeastAsTightAs(other.limit());
         }
+
+        /** The tighter of two tolerances, with the heavier weight of both. */
+        private Tolerance worse(Tolerance other) {
+            Tolerance tighter = limit().atLeastAsTightAs(other.limit()) ? this : other;
+            Weight heavier = weight.compareTo(other.weight) <= 0 ? weight : other.weight;
+            return new Tolerance(tighter.within, heavier, tighter.basis, tighter.setBy);
+        }
     }
 
     public Optional<Tolerance> of(Measure measure) {
@@ -101,12 +108,14 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
         return new AsBuiltTolerances(both);
     }
 
-    /** Of each measure the tighter tolerance of two counties whose rules both apply. */
+    /**
+     * Of each measure the tighter tolerance of two counties whose rules both apply. Where the other county's weighs more, so
+     * does this one: what one of them says must hold does not become advice.
+     */
     public AsBuiltTolerances tighter(AsBuiltTolerances other) {
         Map<Measure, Tolerance> both = new EnumMap<>(Measure.class);
         both.putAll(byMeasure);
-        other.byMeasure.forEach((measure, theirs) ->
-                both.merge(measure, theirs, (one, two) -> two.limit().atLeastAsTightAs(one.limit()) ? two : one));
+        other.byMeasure.forEach((measure, theirs) -> both.merge(measure, theirs, Tolerance::worse));
         return new AsBuiltTolerances(both);
     }
 }
