@@ -87,6 +87,13 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
         boolean atLeastAsTightAs(Tolerance other) {
             return weight.compareTo(other.weight) <= 0 && limit().atLeastAsTightAs(other.limit());
         }
+
+        /** The tighter of two tolerances, with the heavier weight of both. */
+        private Tolerance worse(Tolerance other) {
+            Tolerance tighter = limit().atLeastAsTightAs(other.limit()) ? this : other;
+            Weight heavier = weight.compareTo(other.weight) <= 0 ? weight : other.weight;
+            return new Tolerance(tighter.within, heavier, tighter.basis, tighter.setBy);
+        }
     }
 
     public Optional<Tolerance> of(Measure measure) {
@@ -101,16 +108,14 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
         return new AsBuiltTolerances(both);
     }
 
-    /** Of each measure the tighter tolerance of two counties whose rules both apply; of two as tight the one that weighs more. */
+    /**
+     * Of each measure the tighter tolerance of two counties whose rules both apply. Where the other county's weighs more, so
+     * does this one: what one of them says must hold does not become advice.
+     */
     public AsBuiltTolerances tighter(AsBuiltTolerances other) {
         Map<Measure, Tolerance> both = new EnumMap<>(Measure.class);
         both.putAll(byMeasure);
-        other.byMeasure.forEach((measure, theirs) -> both.merge(measure, theirs, AsBuiltTolerances::tighter));
+        other.byMeasure.forEach((measure, theirs) -> both.merge(measure, theirs, Tolerance::worse));
         return new AsBuiltTolerances(both);
-    }
-
-    private static Tolerance tighter(Tolerance one, Tolerance other) {
-        boolean keeps = one.atLeastAsTightAs(other) || !other.limit().atLeastAsTightAs(one.limit());
-        return keeps ? one : other;
     }
 }

@@ -22,7 +22,7 @@ class DimensionTest {
     @ParameterizedTest
     @EnumSource(Dimension.class)
     void theExampleInAnErrorCanBeRead(Dimension dimension) {
-        for (String each : dimension.example().split(" or ")) {
+        for (String each : dimension.example().split(" or ", -1)) {
             assertThat(Written.parse(each, dimension).quantity().dimension()).isEqualTo(dimension);
         }
     }

@@ -108,18 +108,31 @@ class AsBuiltInBooksTest {
                         fault.startsWith("rules/counties/c.yaml:8:") && fault.contains("wanted must or should"));
     }
 
-    @Test
-    void ofTwoCountiesTheTighterToleranceIsTaken() {
-        books.with("counties/d.yaml", "as_built: {invert: 0.05 ft, rim: 0.1 ft, basis: {kind: practice}}\n");
+    private List<String> ofBothCounties() {
         RuleLibrary library = books.library();
-        RuleBook both = StricterBook.of(
+        return words(StricterBook.of(
                 "c",
                 library.load("c", Optional.empty()),
                 "d",
                 library.load("d", Optional.empty()),
-                org.fallrule.document.Place.of("counties.geojson"));
+                org.fallrule.document.Place.of("counties.geojson")));
+    }
 
-        assertThat(words(both))
+    @Test
+    void whatMustHoldInOneOfTwoCountiesIsNoMereAdviceInBoth() {
+        books.with("counties/c.yaml", "as_built: {invert: 0.2 ft, slope: 1 %, weight: must, basis: {kind: practice}}\n");
+        books.with("counties/d.yaml", "as_built: {invert: 0.1 ft, slope: 1 %, basis: {kind: practice}}\n");
+
+        assertThat(ofBothCounties())
+                .containsExactly(
+                        "invert 0.1 ft must rules/counties/d.yaml:2", "slope 1 % must rules/counties/c.yaml:2");
+    }
+
+    @Test
+    void ofTwoCountiesTheTighterToleranceIsTaken() {
+        books.with("counties/d.yaml", "as_built: {invert: 0.05 ft, rim: 0.1 ft, basis: {kind: practice}}\n");
+
+        assertThat(ofBothCounties())
                 .containsExactly(
                         "invert 0.05 ft should rules/counties/d.yaml:2",
                         "rim 0.1 ft should rules/counties/d.yaml:2",
