@@ -11,7 +11,6 @@ import org.fallrule.measure.Area;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;

@@ -37,10 +37,10 @@ final class RunoffParts {
         Area whole = new Area(area.geometry().getArea());
         Optional<String> surface = area.get(Attribute.SURFACE);
         return area.get(Attribute.RUNOFF_COEFFICIENT)
-                .map(given -> Answer.of(List.of(new InletRunoff.Part(
-                        surface.orElse("all"), whole, given, "given by " + area.spoken()))))
-                .orElseGet(() -> of(
-                        inlet, surface.map(word -> Map.of(word, whole)).orElseGet(() -> drawn.surfaces(area)), way));
+                .map(given -> Answer.of(List.of(
+                        new InletRunoff.Part(surface.orElse("all"), whole, given, "given by " + area.spoken()))))
+                .orElseGet(() ->
+                        of(inlet, surface.map(word -> Map.of(word, whole)).orElseGet(() -> drawn.surfaces(area)), way));
     }
 
     /** The parts of an area by what lies on it, or what is missing to tell. */

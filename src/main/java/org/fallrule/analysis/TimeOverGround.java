@@ -29,7 +29,8 @@ record TimeOverGround(Time time, String by) {
     /** The longest of the times that the plan gives for drainage areas; empty where it gives none. */
     static Optional<TimeOverGround> given(List<Feature> areas) {
         return areas.stream()
-                .flatMap(area -> area.get(Attribute.CONCENTRATION_TIME)
+                .flatMap(area -> area
+                        .get(Attribute.CONCENTRATION_TIME)
                         .map(time -> new TimeOverGround(time, "given by " + area.spoken()))
                         .stream())
                 .max((one, other) -> Double.compare(one.time.seconds(), other.time.seconds()));

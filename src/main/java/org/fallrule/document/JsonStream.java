@@ -127,7 +127,8 @@ public final class JsonStream implements Closeable {
         try {
             double value = parser.getDoubleValue();
             if (!Double.isFinite(value)) {
-                throw fault("the number " + Excerpt.of(text(), LONGEST_FOUND) + " is too large; wanted a finite number");
+                throw fault(
+                        "the number " + Excerpt.of(text(), LONGEST_FOUND) + " is too large; wanted a finite number");
             }
             return value;
         } catch (IOException e) {

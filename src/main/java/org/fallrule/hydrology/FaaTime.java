@@ -32,8 +32,8 @@ public final class FaaTime {
     /** The time of overland flow, or why there is none. */
     public static Answer<Time> time(Ratio runoffCoefficient, Length length, Slope slope) {
         if (runoffCoefficient.value() < 0 || runoffCoefficient.value() > 1) {
-            return Answer.none("a runoff coefficient lies between 0 and 1, found "
-                    + Printed.trimmed(runoffCoefficient.value()));
+            return Answer.none(
+                    "a runoff coefficient lies between 0 and 1, found " + Printed.trimmed(runoffCoefficient.value()));
         }
         return Overland.sound(length, slope)
                 .map(ground -> new Time(1.8

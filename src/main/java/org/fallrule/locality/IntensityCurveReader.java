@@ -97,8 +97,10 @@ final class IntensityCurveReader {
             if (number > 0 || (number == 0 && !aboveZero)) {
                 return Optional.of(number);
             }
-            faults.add(new Fault(text.place(), text.kind() + (aboveZero ? " is not above zero" : " is negative")
-                    + "; give the number that the formula is printed with"));
+            faults.add(new Fault(
+                    text.place(),
+                    text.kind() + (aboveZero ? " is not above zero" : " is negative")
+                            + "; give the number that the formula is printed with"));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(text.place(), e.says()));
         }

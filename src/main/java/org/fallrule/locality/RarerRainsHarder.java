@@ -22,8 +22,7 @@ final class RarerRainsHarder {
 
     /** Of several commoner storms that rain harder the rarest is named. */
     private void compare(
-            List<Map.Entry<ReturnPeriod, Stated<Rainfall>>> commoner,
-            Map.Entry<ReturnPeriod, Stated<Rainfall>> rarer) {
+            List<Map.Entry<ReturnPeriod, Stated<Rainfall>>> commoner, Map.Entry<ReturnPeriod, Stated<Rainfall>> rarer) {
         commoner.stream()
                 .filter(each ->
                         rainsLess(each.getValue().value(), rarer.getValue().value()))

@@ -43,9 +43,8 @@ final class FramedLayers {
 
     private List<Feature> made(OpenLayer layer) {
         ToLocal toLocal = new ToLocal(layer.system(), frame);
-        List<Feature> read = new FeatureMaker(
-                        layer.spec(), layer.raw(), toLocal::local, layer.units(), faults, problems)
-                .features();
+        List<Feature> read =
+                new FeatureMaker(layer.spec(), layer.raw(), toLocal::local, layer.units(), faults, problems).features();
         return LotLines.joined(
                 layer.spec().role(), read, place -> layer.shown(frame.toLonLat(place)), faults, problems);
     }

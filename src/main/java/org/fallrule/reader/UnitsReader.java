@@ -35,9 +35,7 @@ final class UnitsReader {
         Map<String, Unit> units = units(keys);
         String elevation = Attribute.ELEVATION.name();
         if (Attribute.of(role).contains(Attribute.ELEVATION)) {
-            keys.scalar("unit")
-                    .flatMap(word -> unit(elevation, word))
-                    .ifPresent(unit -> units.put(elevation, unit));
+            keys.scalar("unit").flatMap(word -> unit(elevation, word)).ifPresent(unit -> units.put(elevation, unit));
         }
         return units;
     }

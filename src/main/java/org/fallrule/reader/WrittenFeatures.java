@@ -52,8 +52,7 @@ final class WrittenFeatures {
 
     private List<Feature> feature(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
-        Optional<Role> role =
-                keys.required("role", "what it stands for").flatMap(word -> RoleWord.read(word, faults));
+        Optional<Role> role = keys.required("role", "what it stands for").flatMap(word -> RoleWord.read(word, faults));
         Optional<Node.Scalar> id = keys.required("id", "the feature's name in the plan");
         Optional<Geometry> geometry =
                 keys.required("at", "its geometry in well-known text").flatMap(this::geometry);

@@ -51,8 +51,8 @@ public final class Attributes {
         }
         Attributes first = several.get(0).attributes();
         return first.without(attribute -> several.stream()
-                .anyMatch(each -> !Objects.equals(
-                        each.attributes().values.get(attribute), first.values.get(attribute))));
+                .anyMatch(
+                        each -> !Objects.equals(each.attributes().values.get(attribute), first.values.get(attribute))));
     }
 
     public <T> Optional<T> get(Attribute<T> attribute) {

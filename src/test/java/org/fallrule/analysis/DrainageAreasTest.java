@@ -55,23 +55,26 @@ class DrainageAreasTest {
 
         assertThat(drainedTo(named)).isEmpty();
         assertThat(problems(named))
-                .containsExactly("drainage_area.geojson: DA-1: drainage area DA-1 drains to CB-9, which is no inlet of the"
-                        + " plan; it counts for none: name its inlet in the column drains_to");
+                .containsExactly(
+                        "drainage_area.geojson: DA-1: drainage area DA-1 drains to CB-9, which is no inlet of the"
+                                + " plan; it counts for none: name its inlet in the column drains_to");
     }
 
     @Test
     void anAreaWithoutAnInletIsTold() {
         assertThat(drainedTo(area(BESIDE))).isEmpty();
         assertThat(problems(area(BESIDE)))
-                .containsExactly("drainage_area.geojson: DA-1: drainage area DA-1 holds no inlet; it counts for none: name"
-                        + " its inlet in the column drains_to");
+                .containsExactly(
+                        "drainage_area.geojson: DA-1: drainage area DA-1 holds no inlet; it counts for none: name"
+                                + " its inlet in the column drains_to");
     }
 
     @Test
     void anAreaAroundSeveralInletsIsTold() {
         assertThat(drainedTo(area(AROUND_BOTH))).isEmpty();
         assertThat(problems(area(AROUND_BOTH)))
-                .containsExactly("drainage_area.geojson: DA-1: drainage area DA-1 holds the inlets CB-1, CB-2; it counts"
-                        + " for none: name its inlet in the column drains_to");
+                .containsExactly(
+                        "drainage_area.geojson: DA-1: drainage area DA-1 holds the inlets CB-1, CB-2; it counts"
+                                + " for none: name its inlet in the column drains_to");
     }
 }

@@ -105,7 +105,10 @@ class SharedLayersTest {
         stack.with("sites.yaml", "near: 10 ft\nshared: {utility: {file: marks.geojson, crs: EPSG:2264}}\n")
                 .layer(
                         "marks.geojson",
-                        SiteOnDisk.feature("'id': 'G-long', 'kind': 'gas'", "LineString", line.append(']').toString()));
+                        SiteOnDisk.feature(
+                                "'id': 'G-long', 'kind': 'gas'",
+                                "LineString",
+                                line.append(']').toString()));
         String corners = "[[[1999980, 599960], [2000020, 599960], [2000020, 599995], [1999980, 599995],"
                 + " [1999980, 599960]]]";
         plan.with("site.yaml", "crs: EPSG:2264\nlayers: {building: building.geojson}\n")

@@ -149,15 +149,17 @@ class ValueReaderTest {
     @ParameterizedTest
     @ValueSource(strings = {"1.7976931348623157e308", "-1.7976931348623157E308", "1e8"})
     void aNumberThatNothingOnALotHasIsNotUsedAndThatIsTold(String cell) {
-        ValueReader reader =
-                reader(Role.DRAINAGE_AREA, Map.of("concentration_time", Unit.MINUTE), Map.of(), Map.of());
+        ValueReader reader = reader(Role.DRAINAGE_AREA, Map.of("concentration_time", Unit.MINUTE), Map.of(), Map.of());
 
-        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, cell, FEATURE)).isEmpty();
+        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, cell, FEATURE))
+                .isEmpty();
         assertThat(problems)
                 .extracting(Fault::toString)
-                .containsExactly("marks.shp: feature 14: COL: \"" + cell + "\" is no concentration time and is not used,"
-                        + " here or elsewhere in the column; leave it empty where it is not known");
-        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, "10", FEATURE)).isPresent();
+                .containsExactly(
+                        "marks.shp: feature 14: COL: \"" + cell + "\" is no concentration time and is not used,"
+                                + " here or elsewhere in the column; leave it empty where it is not known");
+        assertThat(reader.value(Attribute.CONCENTRATION_TIME, PLAIN, "10", FEATURE))
+                .isPresent();
     }
 
     @Test

@@ -73,8 +73,8 @@ class AttributeNameTest {
     void everyNameCanStandInAConditionAsItIs() {
         assertThat(AttributeName.all())
                 .filteredOn(name -> !name.equals("id"))
-                .allSatisfy(name -> assertThat(Ecql.parse(name + " = 1", Place.of("rule.yaml"))
-                                .names())
+                .allSatisfy(name -> assertThat(
+                                Ecql.parse(name + " = 1", Place.of("rule.yaml")).names())
                         .containsExactly(name));
     }
 

@@ -71,8 +71,9 @@ final class Definition {
                     northFirst(projected.getBaseCRS()));
         } catch (NoninvertibleTransformException e) {
             throw new UnusableInput(
-                    where, "the projection of \"" + projected.getName().getCode() + "\" has no inverse; wanted a system that places"
-                            + " can be found in, such as EPSG:2264");
+                    where,
+                    "the projection of \"" + projected.getName().getCode()
+                            + "\" has no inverse; wanted a system that places" + " can be found in, such as EPSG:2264");
         }
     }
 
@@ -103,8 +104,10 @@ final class Definition {
         try {
             return unit.getConverterToAny(target).convert(1.0);
         } catch (IncommensurableException | UnconvertibleException e) {
-            throw new UnusableInput(where, "the system's unit cannot be expressed in " + wanted + "; wanted a system in feet, metres or degrees, such as"
-                            + " EPSG:2264");
+            throw new UnusableInput(
+                    where,
+                    "the system's unit cannot be expressed in " + wanted
+                            + "; wanted a system in feet, metres or degrees, such as" + " EPSG:2264");
         }
     }
 }

@@ -37,8 +37,8 @@ final class LayerNotes {
 
     List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
-        met.forEach((kind, counted) ->
-                faults.add(new Fault(counted.first(), String.format(Locale.ROOT, kind.sentence, counted.times()) + first(counted))));
+        met.forEach((kind, counted) -> faults.add(new Fault(
+                counted.first(), String.format(Locale.ROOT, kind.sentence, counted.times()) + first(counted))));
         return faults;
     }
 

@@ -52,10 +52,12 @@ final class ColumnValue {
             try {
                 return Optional.of(LocalDate.parse(text));
             } catch (DateTimeException none) {
-                complain.accept("\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is no date such as 2024-05-31; read as text");
+                complain.accept(
+                        "\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is no date such as 2024-05-31; read as text");
             }
         } else if (REAL.contains(type) || WHOLE.contains(type) || type.equals("BOOLEAN")) {
-            complain.accept("\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is text in a column of type " + type + "; read as text");
+            complain.accept("\"" + Excerpt.of(text, LONGEST_TEXT) + "\" is text in a column of type " + type
+                    + "; read as text");
         }
         return Optional.of(text);
     }

@@ -109,7 +109,10 @@ class HostileRasterTest {
         ByteBuffer bytes = ByteBuffer.allocate(1 << 20).order(ByteOrder.LITTLE_ENDIAN);
         bytes.putShort((short) 0x4949).putShort((short) 42).putInt(8).putShort((short) entries);
         for (int i = 0; i < entries; i++) {
-            bytes.putShort((short) (40_000 + i)).putShort((short) 1).putInt(900_000).putInt(0);
+            bytes.putShort((short) (40_000 + i))
+                    .putShort((short) 1)
+                    .putInt(900_000)
+                    .putInt(0);
         }
         Path file = tiff(bytes.array());
         assertThatThrownBy(() -> read(file))
