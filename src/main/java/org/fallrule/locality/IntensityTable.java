@@ -3,7 +3,6 @@ package org.fallrule.locality;
 import java.util.List;
 import org.fallrule.measure.Intensity;
 import org.fallrule.measure.Time;
-import org.fallrule.measure.Unit;
 
 /**
  * Intensities by duration.
@@ -29,11 +28,5 @@ public record IntensityTable(List<Row> rows) implements Rainfall {
                 throw new IllegalArgumentException("durations rise from row to row");
             }
         }
-    }
-
-    /** A row in the units in which tables are mostly printed. */
-    public static Row row(double minutes, double inchesPerHour) {
-        return new Row(
-                new Time(minutes * Unit.MINUTE.toSi()), new Intensity(inchesPerHour * Unit.INCH_PER_HOUR.toSi()));
     }
 }

@@ -16,20 +16,27 @@ final class RarerRainsHarder {
     void check(SortedMap<ReturnPeriod, Stated<Rainfall>> rainfall) {
         List<Map.Entry<ReturnPeriod, Stated<Rainfall>>> commonestFirst = List.copyOf(rainfall.entrySet());
         for (int i = 1; i < commonestFirst.size(); i++) {
-            compare(commonestFirst.get(i - 1), commonestFirst.get(i));
+            compare(commonestFirst.subList(0, i), commonestFirst.get(i));
         }
     }
 
+    /** Of several commoner storms that rain harder the rarest is named. */
     private void compare(
-            Map.Entry<ReturnPeriod, Stated<Rainfall>> commoner, Map.Entry<ReturnPeriod, Stated<Rainfall>> rarer) {
-        if (commoner.getValue().value() instanceof IntensityTable below
-                && rarer.getValue().value() instanceof IntensityTable above
-                && rainsLess(below, above)) {
-            faults.add(new Fault(
-                    rarer.getValue().setBy(),
-                    "the rain of " + rarer.getKey() + " is weaker than that of " + commoner.getKey()
-                            + " of the same duration; check the two"));
-        }
+            List<Map.Entry<ReturnPeriod, Stated<Rainfall>>> commoner, Map.Entry<ReturnPeriod, Stated<Rainfall>> rarer) {
+        commoner.stream()
+                .filter(each ->
+                        rainsLess(each.getValue().value(), rarer.getValue().value()))
+                .reduce((one, next) -> next)
+                .ifPresent(each -> faults.add(new Fault(
+                        rarer.getValue().setBy(),
+                        "the rain of " + rarer.getKey() + " is weaker than that of " + each.getKey()
+                                + " of the same duration; check the two")));
+    }
+
+    private static boolean rainsLess(Rainfall commoner, Rainfall rarer) {
+        return commoner instanceof IntensityTable below
+                && rarer instanceof IntensityTable above
+                && rainsLess(below, above);
     }
 
     private static boolean rainsLess(IntensityTable commoner, IntensityTable rarer) {

@@ -85,7 +85,7 @@ final class GroundRasters {
         Optional<String> crs = spec.crs().or(site::crs).map(Node.Scalar::text);
         try {
             RasterReader.Reading reading =
-                    RasterReader.read(new LayerFiles(folder).path(spec), before + spec.file(), crs, unit, frame, plan);
+                    RasterReader.read(new LayerFiles(folder).checked(spec), before + spec.file(), crs, unit, frame, plan);
             problems.addAll(reading.notes());
             return datum.isForeign(spec, reading.datum())
                     ? Optional.empty()

@@ -46,7 +46,7 @@ final class LayerFiles {
         return RASTER_ENDINGS.stream().anyMatch(name::endsWith);
     }
 
-    /** The path of a layer's file, which is there and inside of the site folder, as is what stands beside it. */
+    /** The path of a layer's file, which is there and inside of the site folder. */
     Path path(LayerSpec spec) {
         Path file = inside(spec);
         if (!Files.isRegularFile(file)) {
@@ -55,19 +55,18 @@ final class LayerFiles {
                     "there is no file " + spec.file() + " in the site folder" + backslash(spec)
                             + Nearest.hint(spec.file(), names()));
         }
-        refuseLinkOut(file, folder, spec.place());
-        beside(file).forEach(companion -> refuseLinkOut(companion, folder, spec.place()));
+        refuseLinkOut(file, spec);
         return file;
     }
 
     private RawLayer open(LayerSpec spec) {
-        Path file = path(spec);
+        Path file = checked(spec);
         return format(spec).read(file, spec);
     }
 
     /** The layer in a file without its features, which are handed on one by one. */
     RawLayer stream(LayerSpec spec, Consumer<RawFeature> features) {
-        Path file = path(spec);
+        Path file = checked(spec);
         return format(spec).read(file, spec, features);
     }
 
@@ -76,6 +75,13 @@ final class LayerFiles {
                 .orElseThrow(() -> new UnusableInput(
                         Place.of(spec.file()),
                         "is not a kind of file that can be read; give " + String.join(", ", LayerFormat.allEndings())));
+    }
+
+    /** As {@link #path}, with what stands beside it and may be read with it inside of the folder too. */
+    Path checked(LayerSpec spec) {
+        Path file = path(spec);
+        beside(file).forEach(companion -> refuseLinkOut(companion, spec));
+        return file;
     }
 
     private static String backslash(LayerSpec spec) {
@@ -94,6 +100,10 @@ final class LayerFiles {
                     spec.place(), "\"" + spec.file() + "\" cannot be a file's name; name the layer's file");
         }
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
+    }
+
+    private void refuseLinkOut(Path file, LayerSpec spec) {
+        refuseLinkOut(file, folder, spec.place());
     }
 
     /**

@@ -152,7 +152,7 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
     }
 
     private static Raster raster(Path folder, String file) {
-        Path path = new LayerFiles(folder).path(LayerSpec.plain(Role.GROUND, file, Place.of(file)));
+        Path path = new LayerFiles(folder).checked(LayerSpec.plain(Role.GROUND, file, Place.of(file)));
         RasterReader.Description said = RasterReader.describe(path, file);
         return new Raster(file, said.hasSystem(), said.heightUnit());
     }

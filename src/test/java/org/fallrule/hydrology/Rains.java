@@ -31,7 +31,9 @@ final class Rains {
     static IntensityTable table(double... numbers) {
         List<IntensityTable.Row> rows = new ArrayList<>();
         for (int i = 0; i < numbers.length; i += 2) {
-            rows.add(IntensityTable.row(numbers[i], numbers[i + 1]));
+            rows.add(new IntensityTable.Row(
+                    new Time(numbers[i] * Unit.MINUTE.toSi()),
+                    new Intensity(numbers[i + 1] * Unit.INCH_PER_HOUR.toSi())));
         }
         return new IntensityTable(rows);
     }

@@ -163,6 +163,24 @@ class StormInBooksTest {
     }
 
     @Test
+    void aRarerStormIsHeldAgainstAllCommonerOnesNotTheNextAlone() {
+        assertThat(faults(
+                        "intensity:",
+                        "  2 yr: [{minutes: 5, by: 6 in/h}]",
+                        "  10 yr: [{minutes: 10, by: 5 in/h}]",
+                        "  25 yr: [{minutes: 5, by: 5.9 in/h}]"))
+                .containsExactly(
+                        "rules/counties/c.yaml:7:12: the rain of 25 yr is weaker than that of 2 yr of the same duration;"
+                                + " check the two");
+        assertThat(faults(
+                        "intensity:",
+                        "  2 yr: [{minutes: 5, by: 6 in/h}]",
+                        "  10 yr: [{minutes: 10, by: 5 in/h}]",
+                        "  25 yr: [{minutes: 5, by: 6 in/h}]"))
+                .isEmpty();
+    }
+
+    @Test
     void theSameRainTwiceIsRefused() {
         assertThat(faults(
                         "return_period: 10 yr",
