@@ -3,7 +3,6 @@ package org.fallrule.analysis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.fallrule.measure.Dimension;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Reach;
@@ -27,10 +26,5 @@ public final class RunParts {
         }
         reaches.sort(Comparator.comparingDouble(Reach::from));
         return Reach.joined(reaches);
-    }
-
-    /** {@code station 0+17.8 to 0+22.2, 0+97.8 to 1+02.2}. */
-    public static String spoken(List<Reach> reaches) {
-        return "station " + reaches.stream().map(Reach::toString).collect(Collectors.joining(", "));
     }
 }

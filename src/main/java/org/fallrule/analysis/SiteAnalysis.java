@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Locality;
 import org.fallrule.network.NetworkBuilder;
 import org.fallrule.network.PipeNetwork;
 import org.fallrule.network.PipeRun;
+import org.fallrule.network.Reach;
+import org.fallrule.network.Station;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
@@ -102,6 +105,16 @@ public record SiteAnalysis(
     /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */
     public SiteAnalysis asking(Predicate<Feature> of) {
         return new SiteAnalysis(site, locality, ground, existing, surfaces, flow, network, water, problems, zones, of);
+    }
+
+    /** A place along a pipe in the plan's own unit: {@code 0+41.7} where its heights are in feet, else {@code 12.71 m}. */
+    public String station(double metres) {
+        return new Station(metres, site.metric()).toString();
+    }
+
+    /** {@code 0+17.8 to 0+22.2, 0+97.8 to 1+02.2}. */
+    public String stations(List<Reach> reaches) {
+        return reaches.stream().map(reach -> reach.spoken(site.metric())).collect(Collectors.joining(", "));
     }
 
     /** The pipes that checks answer for. */

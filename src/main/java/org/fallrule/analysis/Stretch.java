@@ -2,7 +2,6 @@ package org.fallrule.analysis;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Length;
@@ -85,11 +84,6 @@ public record Stretch(Attributes attributes, List<Reach> reaches, Optional<Spot>
     public double station(Bound bound) {
         Reach first = reaches.get(0);
         return worst(bound).map(Spot::station).orElse((first.from() + first.to()) / 2);
-    }
-
-    /** {@code from station 0+00.0 to 0+20.0, from station 0+60.0 to 1+00.0}. */
-    public String spokenReaches() {
-        return reaches.stream().map(reach -> "from station " + reach).collect(Collectors.joining(", "));
     }
 
     private Optional<Spot> worst(Bound bound) {

@@ -31,9 +31,8 @@ public record Reach(double from, double to) {
         return joined;
     }
 
-    /** {@code 0+41.7 to 0+60.0}. */
-    @Override
-    public String toString() {
-        return new Station(from) + " to " + new Station(to);
+    /** {@code 0+41.7 to 0+60.0}; {@code 12.71 m to 18.29 m}. */
+    public String spoken(boolean metric) {
+        return new Station(from, metric) + " to " + new Station(to, metric);
     }
 }

@@ -22,9 +22,10 @@ import org.locationtech.jts.geom.Point;
  * A crossing as the table of crossings states it.
  *
  * @param crossing where, and what is known there
+ * @param station where along the pipe, as printed
  * @param findings what the rules of separation make of it; none where no rule speaks of it
  */
-public record CrossedUtility(UtilityCrossing crossing, List<Finding> findings) {
+public record CrossedUtility(UtilityCrossing crossing, String station, List<Finding> findings) {
 
     public CrossedUtility {
         findings = List.copyOf(findings);
@@ -40,6 +41,7 @@ public record CrossedUtility(UtilityCrossing crossing, List<Finding> findings) {
             for (UtilityCrossing crossing : UtilityCrossing.along(report.analysis(), run)) {
                 all.add(new CrossedUtility(
                         crossing,
+                        report.analysis().station(crossing.station()),
                         across.stream()
                                 .filter(finding -> isOf(crossing, finding.observation()))
                                 .toList()));

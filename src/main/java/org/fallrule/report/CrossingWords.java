@@ -6,7 +6,6 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
-import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 
 /**
@@ -40,7 +39,7 @@ public record CrossingWords(
         UtilityCrossing crossing = crossed.crossing();
         return new CrossingWords(
                 crossing.run().id(),
-                new Station(crossing.station()).toString(),
+                crossed.station(),
                 crossing.utility().spoken(),
                 crossing.size().map(CrossingWords::inches).orElse(UNKNOWN),
                 crossing.utility().get(Attribute.QUALITY).orElse(UNKNOWN),

@@ -27,7 +27,8 @@ final class AsBuiltReader {
 
     AsBuiltTolerances read(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
-        Optional<Basis> basis = basis(keys);
+        Optional<Basis> basis =
+                new BasisReader(faults).required(keys, keys.mapping().place(), KEY);
         Weight weight = keys.scalar("weight").flatMap(this::weight).orElse(Weight.SHOULD);
         Map<Measure, Tolerance> tolerances = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
@@ -39,13 +40,6 @@ final class AsBuiltReader {
         }
         keys.refuseOthers(KEY);
         return new AsBuiltTolerances(tolerances);
-    }
-
-    private Optional<Basis> basis(Keys keys) {
-        if (keys.node("basis").isEmpty()) {
-            faults.add(new Fault(keys.mapping().place(), KEY + " has no basis; give kind, document and section"));
-        }
-        return keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
     }
 
     /** A tolerance is asked or advised; to note a difference is no tolerance. */

@@ -7,6 +7,7 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
+import org.fallrule.document.Place;
 import org.fallrule.finding.Basis;
 
 /** Reads what a rule rests on; gathers every fault. */
@@ -15,6 +16,19 @@ final class BasisReader {
 
     BasisReader(List<Fault> faults) {
         this.faults = faults;
+    }
+
+    /**
+     * What stands under the key {@code basis}, which has to be there.
+     *
+     * @param place where it is missed
+     * @param what what rests on it, such as {@code as_built}
+     */
+    Optional<Basis> required(Keys keys, Place place, String what) {
+        if (keys.node("basis").isEmpty()) {
+            faults.add(new Fault(place, what + " has no basis; give kind, document and section"));
+        }
+        return keys.mapping("basis").flatMap(this::basis);
     }
 
     Optional<Basis> basis(Node.Mapping mapping) {

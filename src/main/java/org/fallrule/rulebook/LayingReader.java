@@ -43,7 +43,7 @@ final class LayingReader {
         }
         Optional<String> material = keys.text("material");
         Optional<String> joint = keys.text("joint");
-        basis(keys, "laying", mapping);
+        new BasisReader(faults).required(keys, mapping.place(), "laying");
         keys.refuseOthers("laying");
         return new Laying(material, joint, sizes, measures, Map.of());
     }
@@ -57,7 +57,7 @@ final class LayingReader {
                     .ifPresent(
                             written -> weights.put(weighed, written.quantity().si()));
         }
-        basis(keys, "cost", mapping);
+        new BasisReader(faults).required(keys, mapping.place(), "cost");
         keys.refuseOthers("cost");
         return weights;
     }
@@ -72,12 +72,5 @@ final class LayingReader {
             return Optional.empty();
         }
         return length;
-    }
-
-    private void basis(Keys keys, String what, Node.Mapping mapping) {
-        keys.mapping("basis").ifPresent(new BasisReader(faults)::basis);
-        if (keys.node("basis").isEmpty()) {
-            faults.add(new Fault(mapping.place(), what + " has no basis; give kind, document and section"));
-        }
     }
 }

@@ -34,10 +34,7 @@ final class RuleCompiler {
         String title = keys.required("title", "what the rule asks, in a few words")
                 .map(Node.Scalar::text)
                 .orElse(layered.id());
-        Optional<Basis> basis = keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
-        if (keys.node("basis").isEmpty()) {
-            keys.fault(layered.setBy(), "rule " + layered.id() + " has no basis; give kind, document and section");
-        }
+        Optional<Basis> basis = new BasisReader(faults).required(keys, layered.setBy(), "rule " + layered.id());
         keys.text("loosen_because");
         keys.node("drop");
         keys.node("effective");

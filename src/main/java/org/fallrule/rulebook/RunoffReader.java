@@ -39,12 +39,9 @@ final class RunoffReader {
     /** What the key {@code runoff} holds. Its basis holds for every surface in it. */
     Runoff read(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
-        Optional<String> basis = keys.mapping("basis")
-                .flatMap(found -> new BasisReader(faults).basis(found))
+        Optional<String> basis = new BasisReader(faults)
+                .required(keys, mapping.place(), "runoff")
                 .map(Basis::spoken);
-        if (keys.node("basis").isEmpty()) {
-            keys.fault(mapping.place(), "the key basis is missing; give what the coefficients rest on");
-        }
         SortedMap<String, RunoffCoefficient> surfaces = new TreeMap<>();
         mapping.entries().forEach((name, node) -> {
             if (name.equals("basis")) {

@@ -49,7 +49,7 @@ final class UtilityTables {
                 Optional<Written> horizontal = length(of, "horizontal");
                 Optional<Written> vertical = length(of, "vertical");
                 Place place = mapping.placeOf(quality);
-                rows.put(quality, new MarkAccuracy.Known(horizontal, vertical, basis(of, place), place));
+                rows.put(quality, new MarkAccuracy.Known(horizontal, vertical, basis(of, place, "mark_accuracy of " + quality), place));
                 of.refuseOthers("mark_accuracy");
             });
         }
@@ -66,7 +66,7 @@ final class UtilityTables {
                 Place place = mapping.placeOf(kind);
                 Map<String, ExpectedCover.Band> under =
                         of.mapping("under").map(this::under).orElse(Map.of());
-                String basis = basis(of, place);
+                String basis = basis(of, place, "expected_cover of " + kind);
                 band(of, place).ifPresent(usual -> rows.put(kind, new ExpectedCover.Kind(usual, under, basis, place)));
                 of.refuseOthers("expected_cover");
             });
@@ -110,12 +110,8 @@ final class UtilityTables {
     }
 
     /** What a figure rests on, which is to be said here as in a rule: {@code common practice}, {@code ASCE 38-22}. */
-    private String basis(Keys keys, Place place) {
-        Optional<Basis> basis = keys.mapping("basis").flatMap(new BasisReader(faults)::basis);
-        if (keys.node("basis").isEmpty()) {
-            faults.add(new Fault(place, "has no basis; give kind, document and section"));
-        }
-        return basis.map(UtilityTables::spoken).orElse("");
+    private String basis(Keys keys, Place place, String what) {
+        return new BasisReader(faults).required(keys, place, what).map(UtilityTables::spoken).orElse("");
     }
 
     private static String spoken(Basis basis) {

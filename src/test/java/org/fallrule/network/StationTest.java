@@ -22,4 +22,12 @@ class StationTest {
     void aHairBeforeTheStartIsTheStart() {
         assertThat(feet(-1e-9)).isEqualTo("0+00.0");
     }
+
+    @Test
+    void onAMetricPlanTheyAreWrittenInMetres() {
+        assertThat(new Station(12.706, true)).hasToString("12.71 m");
+        assertThat(new Station(-1e-9, true)).hasToString("0.00 m");
+        assertThat(new Reach(0, 3.05).spoken(true)).isEqualTo("0.00 m to 3.05 m");
+        assertThat(new Reach(0, 3.048).spoken(false)).isEqualTo("0+00.0 to 0+10.0");
+    }
 }

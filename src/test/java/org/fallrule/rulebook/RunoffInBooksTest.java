@@ -109,7 +109,7 @@ class RunoffInBooksTest {
                         .with("counties/c.yaml", "runoff: {roof: 0.9}\n")
                         .faultsOfCounty())
                 .containsExactly(
-                        "rules/counties/c.yaml:2:9: the key basis is missing; give what the coefficients rest on");
+                        "rules/counties/c.yaml:2:9: runoff has no basis; give kind, document and section");
     }
 
     @Test

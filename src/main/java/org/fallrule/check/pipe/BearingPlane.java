@@ -19,7 +19,6 @@ import org.fallrule.measure.Written;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
@@ -67,8 +66,7 @@ final class BearingPlane {
         }
 
         Observation observation(SiteAnalysis analysis) {
-            double feet = Math.max(0, away.metres()) / Unit.FOOT.toSi();
-            Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
+            Limit limit = new Limit(Bound.AT_LEAST, asked());
             Measured measured = new Measured(
                     "plan distance from the trench to the footing",
                     gap,
@@ -77,8 +75,13 @@ final class BearingPlane {
                     Optional.empty());
             return Observation.measured(pipe.pipe(), measured)
                     .at(between)
-                    .noting("at station " + new Station(station))
+                    .noting("at station " + analysis.station(station))
                     .noting(level());
+        }
+
+        private Written asked() {
+            double feet = away.metres() / Unit.FOOT.toSi();
+            return feet > 0 ? Written.of(feet, Unit.FOOT, 2) : Written.of(0, Unit.FOOT);
         }
 
         private String level() {

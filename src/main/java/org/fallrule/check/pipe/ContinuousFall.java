@@ -20,7 +20,6 @@ import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.Belly;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -118,17 +117,22 @@ public final class ContinuousFall implements Check {
                                 .hold(
                                         run.pipe(),
                                         run.pipe().attributes(),
-                                        asked -> held(run, points, belly, asked, accuracy))
+                                        asked -> held(analysis, run, points, belly, asked, accuracy))
                                 .stream())
                 .toList();
     }
 
     private static Observation held(
-            PipeRun run, SurveyedPoints points, Belly belly, Limits.Answer.Asked asked, double accuracy) {
+            SiteAnalysis analysis,
+            PipeRun run,
+            SurveyedPoints points,
+            Belly belly,
+            Limits.Answer.Asked asked,
+            double accuracy) {
         return Observation.measured(run.pipe(), asked.against("standing water", belly.depth(), accuracy))
                 .at(GEOMETRY.createPoint(points.placeAt(belly.lowest())))
-                .noting("deepest at station " + new Station(belly.lowest()))
-                .noting("from station " + belly.reach());
+                .noting("deepest at station " + analysis.station(belly.lowest()))
+                .noting("from station " + analysis.stations(List.of(belly.reach())));
     }
 
     private static Observation falling(PipeRun run, SurveyedPoints points, Limits.Answer.Asked asked, double accuracy) {

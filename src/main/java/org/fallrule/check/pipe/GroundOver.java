@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 import org.fallrule.analysis.Accuracy;
 import org.fallrule.analysis.LongSection;
 import org.fallrule.analysis.SiteAnalysis;
@@ -19,7 +18,6 @@ import org.fallrule.measure.Length;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Reach;
-import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
@@ -94,7 +92,7 @@ final class GroundOver {
         List<String> lacking = new ArrayList<>(List.of(undecided.lacking().split(", ", -1)));
         if (lacking.remove(Attribute.ABOVE.name())) {
             seen = seen.lacking(new Missing(
-                    "what lies above " + run.pipe().spoken() + " " + stretch.spokenReaches(),
+                    "what lies above " + run.pipe().spoken() + " " + from(stretch.reaches()),
                     analysis.surfaces().settledBy()));
         }
         return lacking.isEmpty()
@@ -107,20 +105,24 @@ final class GroundOver {
         Geometry where = GEOMETRY.createPoint(profile.placeAt(stretch.station(bound)));
         Optional<Length> height = stretch.height(bound);
         if (height.isEmpty()) {
-            return Observation.cannotTell(run.pipe(), groundMissing(run, stretch.reaches()))
+            return Observation.cannotTell(run.pipe(), groundMissing(analysis, run, stretch.reaches()))
                     .at(where);
         }
         String above = stretch.attributes().get(Attribute.ABOVE).orElse("unknown ground");
         double accuracy = Accuracy.ofHeightAtGround(analysis, run.pipe()).metres();
         return Observation.measured(run.pipe(), asked.against(what + " under " + above, height.get(), accuracy))
                 .at(where)
-                .noting("at station " + new Station(stretch.station(bound)));
+                .noting("at station " + analysis.station(stretch.station(bound)));
     }
 
-    static Missing groundMissing(PipeRun run, List<Reach> reaches) {
-        String where = reaches.stream().map(reach -> "from station " + reach).collect(Collectors.joining(", "));
+    /** {@code from station 0+00.0 to 0+20.0, 0+60.0 to 1+00.0}. */
+    private String from(List<Reach> reaches) {
+        return "from station " + analysis.stations(reaches);
+    }
+
+    static Missing groundMissing(SiteAnalysis analysis, PipeRun run, List<Reach> reaches) {
         return new Missing(
-                "ground above " + run.pipe().spoken() + " " + where,
+                "ground above " + run.pipe().spoken() + " from station " + analysis.stations(reaches),
                 "take spot elevations on both sides of the pipe there");
     }
 }

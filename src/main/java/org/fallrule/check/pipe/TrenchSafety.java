@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.Stretch;
@@ -26,7 +25,6 @@ import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Reach;
-import org.fallrule.network.Station;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -86,8 +84,10 @@ public final class TrenchSafety implements Check {
         List<Observation> deepest = new ArrayList<>();
         List<Observation> observations = new ArrayList<>(EachProfile.observe(analysis, (run, profile) -> {
             Trench trench = new Trench(analysis, run, profile, terms.find(BEDDING));
-            trench.deepest().map(spot -> deepest(run, profile, spot)).ifPresent(deepest::add);
-            return Stream.of(protection(run, trench, terms), egress(run, trench, terms), groundMissing(run, trench))
+            trench.deepest().map(spot -> deepest(analysis, run, profile, spot)).ifPresent(deepest::add);
+            return Stream.of(protection(analysis, run, trench, terms),
+                            egress(analysis, run, trench, terms),
+                            groundMissing(analysis, run, trench))
                     .flatMap(Optional::stream)
                     .toList();
         }));
@@ -97,10 +97,11 @@ public final class TrenchSafety implements Check {
         return observations;
     }
 
-    private static Observation deepest(PipeRun run, PipeProfile profile, Stretch.Spot spot) {
+    private static Observation deepest(
+            SiteAnalysis analysis, PipeRun run, PipeProfile profile, Stretch.Spot spot) {
         return Observation.measured(run.pipe(), Measured.fact("greatest trench depth of the drain", spot.height()))
                 .at(GEOMETRY.createPoint(profile.placeAt(spot.station())))
-                .noting("at station " + new Station(spot.station()))
+                .noting("at station " + analysis.station(spot.station()))
                 .noting("at any depth a competent person must look for signs of a cave-in before somebody goes down");
     }
 
@@ -108,29 +109,31 @@ public final class TrenchSafety implements Check {
         return deepest.measured().orElseThrow().value().si();
     }
 
-    private static Optional<Observation> protection(PipeRun run, Trench trench, Terms terms) {
-        return reaching(run, trench, terms.get(PROTECTION), "protective system over")
+    private static Optional<Observation> protection(
+            SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
+        return reaching(analysis, run, trench, terms.get(PROTECTION), "protective system over")
                 .map(seen -> seen.noting("unless it is cut wholly in stable rock"));
     }
 
-    private static Optional<Observation> egress(PipeRun run, Trench trench, Terms terms) {
+    private static Optional<Observation> egress(
+            SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
         String travel = Printed.trimmed(terms.get(TRAVEL).in(Unit.FOOT));
-        return reaching(run, trench, terms.get(EGRESS), "ladder, ramp or stairway over")
+        return reaching(analysis, run, trench, terms.get(EGRESS), "ladder, ramp or stairway over")
                 .map(seen -> seen.noting("no more than " + travel + " ft of lateral travel from anybody in it"));
     }
 
-    private static Optional<Observation> reaching(PipeRun run, Trench trench, Quantity depth, String what) {
+    private static Optional<Observation> reaching(
+            SiteAnalysis analysis, PipeRun run, Trench trench, Quantity depth, String what) {
         List<Reach> reaches = trench.atLeast(new Length(depth.si()));
         if (reaches.isEmpty()) {
             return Optional.empty();
         }
         Length length = new Length(
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum());
-        String stations = reaches.stream().map(Reach::toString).collect(Collectors.joining(", "));
         String greatest = Printed.of(trench.deepest().orElseThrow().height(), Unit.FOOT);
         return Optional.of(Observation.measured(run.pipe(), Measured.fact(what, length))
                 .at(part(run, reaches))
-                .noting("station " + stations)
+                .noting("station " + analysis.stations(reaches))
                 .noting("up to " + greatest + " deep"));
     }
 
@@ -141,9 +144,9 @@ public final class TrenchSafety implements Check {
                 .toList());
     }
 
-    private static Optional<Observation> groundMissing(PipeRun run, Trench trench) {
+    private static Optional<Observation> groundMissing(SiteAnalysis analysis, PipeRun run, Trench trench) {
         List<Missing> missing = trench.unknown().stream()
-                .map(reach -> GroundOver.groundMissing(run, List.of(reach)))
+                .map(reach -> GroundOver.groundMissing(analysis, run, List.of(reach)))
                 .toList();
         return missing.isEmpty()
                 ? Optional.empty()

@@ -35,9 +35,9 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  * @param feature the feature
  * @param attributes what the plan says of it, and the surface
  * @param where the part
- * @param reaches the stations of the part, where it is less than the whole
+ * @param stations the stations of the part, {@code 0+10.0 to 0+20.0}; empty where it is the whole
  */
-record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<Reach> reaches) {
+record SurfacePart(Feature feature, Attributes attributes, Geometry where, String stations) {
 
     /** The parts of which the condition is to be asked: more than one only where it depends on what lies above a pipe. */
     static List<SurfacePart> of(SiteAnalysis analysis, Condition condition, Feature feature) {
@@ -52,7 +52,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
                     .at(feature.geometry().getCoordinate())
                     .map(surface -> feature.attributes().with(Attribute.STANDS_IN, surface))
                     .orElse(feature.attributes());
-            return List.of(new SurfacePart(feature, standing, feature.geometry(), List.of()));
+            return List.of(new SurfacePart(feature, standing, feature.geometry(), ""));
         }
         return List.of(whole(feature));
     }
@@ -62,7 +62,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
     }
 
     private static SurfacePart whole(Feature feature) {
-        return new SurfacePart(feature, feature.attributes(), feature.geometry(), List.of());
+        return new SurfacePart(feature, feature.attributes(), feature.geometry(), "");
     }
 
     private static List<SurfacePart> ofRun(SiteAnalysis analysis, PipeRun run) {
@@ -79,11 +79,13 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         return bySurface.isEmpty()
                 ? List.of(whole(run.pipe()))
                 : bySurface.entrySet().stream()
-                        .map(entry -> ofRun(run, axis, entry.getKey(), Reach.joined(entry.getValue())))
+                        .map(entry -> ofRun(analysis, run, entry.getKey(), Reach.joined(entry.getValue())))
                         .toList();
     }
 
-    private static SurfacePart ofRun(PipeRun run, LengthIndexedLine axis, Optional<String> above, List<Reach> reaches) {
+    private static SurfacePart ofRun(
+            SiteAnalysis analysis, PipeRun run, Optional<String> above, List<Reach> reaches) {
+        LengthIndexedLine axis = new LengthIndexedLine(run.axis());
         Attributes known = run.pipe().attributes();
         LineString[] lines = reaches.stream()
                 .map(reach -> (LineString) axis.extractLine(reach.from(), reach.to()))
@@ -92,7 +94,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
                 run.pipe(),
                 above.map(surface -> known.with(Attribute.ABOVE, surface)).orElse(known),
                 lines.length == 1 ? lines[0] : run.axis().getFactory().createMultiLineString(lines),
-                reaches);
+                analysis.stations(reaches));
     }
 
     private static Iterable<Double> breaks(SiteAnalysis analysis, LineString axis) {
@@ -123,7 +125,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         Map<String, AttributeName> names = new TreeMap<>(condition.names());
         String values =
                 names.values().stream().flatMap(name -> said(name).stream()).collect(Collectors.joining(", "));
-        return values + (attributes.has(Attribute.ABOVE) ? " from station " + spoken(reaches) : "");
+        return values + (attributes.has(Attribute.ABOVE) ? " from station " + stations : "");
     }
 
     private Optional<String> said(AttributeName name) {
@@ -144,7 +146,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         boolean surface = lacking.remove(Attribute.ABOVE.name()) || lacking.remove(Attribute.STANDS_IN.name());
         if (surface) {
             String what = feature.role() == Role.PIPE
-                    ? "what lies above " + feature.spoken() + " from station " + spoken(reaches)
+                    ? "what lies above " + feature.spoken() + " from station " + stations
                     : "what " + feature.spoken() + " stands in";
             seen = seen.lacking(new Missing(what, surfaces.settledBy()));
         }
@@ -155,9 +157,5 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
         return seen.lacking(new Missing(
                 names + " of " + feature.spoken(),
                 "give " + names + " in " + feature.origin().file()));
-    }
-
-    private static String spoken(List<Reach> reaches) {
-        return reaches.stream().map(Reach::toString).collect(Collectors.joining(", "));
     }
 }

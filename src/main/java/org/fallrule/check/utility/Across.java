@@ -11,7 +11,6 @@ import org.fallrule.check.Limits;
 import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Length;
-import org.fallrule.network.Station;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /** The height between a pipe and a utility where they cross. */
@@ -40,7 +39,7 @@ final class Across {
     private Observation placed(Observation seen, UtilityCrossing crossing) {
         return seen.against(pair.utility())
                 .at(GEOMETRY.createPoint(crossing.place()))
-                .noting("crossing at station " + new Station(crossing.station()));
+                .noting("crossing at station " + pair.analysis().station(crossing.station()));
     }
 
     private Stream<Observation> known(VerticalGap gap) {

@@ -77,6 +77,6 @@ final class Beside {
         return reaches.isEmpty()
                 ? seen
                 : seen.noting("nearer than that over " + Printed.of(new Length(length), Unit.FOOT) + ", "
-                        + RunParts.spoken(reaches));
+                        + "station " + pair.analysis().stations(reaches));
     }
 }

@@ -17,7 +17,6 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -70,7 +69,7 @@ public final class CrossingAngle implements Check {
             for (UtilityCrossing crossing : UtilityCrossing.along(analysis, run)) {
                 Feature utility = crossing.utility();
                 if (from.mayChoose(utility)) {
-                    observe(terms.get(AT_LEAST), crossing)
+                    observe(analysis, terms.get(AT_LEAST), crossing)
                             .map(seen -> from.settled(seen, utility))
                             .ifPresent(observations::add);
                 }
@@ -79,7 +78,8 @@ public final class CrossingAngle implements Check {
         return observations;
     }
 
-    private static Optional<Observation> observe(Limits limits, UtilityCrossing crossing) {
+    private static Optional<Observation> observe(
+            SiteAnalysis analysis, Limits limits, UtilityCrossing crossing) {
         Feature pipe = crossing.run().pipe();
         return limits.hold(
                 pipe,
@@ -87,6 +87,6 @@ public final class CrossingAngle implements Check {
                 asked -> Observation.measured(pipe, asked.against("crossing angle", crossing.angle(), 0))
                         .against(crossing.utility())
                         .at(GEOMETRY.createPoint(crossing.place()))
-                        .noting("crossing at station " + new Station(crossing.station())));
+                        .noting("crossing at station " + analysis.station(crossing.station())));
     }
 }

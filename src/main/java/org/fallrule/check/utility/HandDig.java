@@ -84,7 +84,7 @@ public final class HandDig implements Check {
             for (PipeRun run : analysis.network().runs()) {
                 PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
                 pair.runWithin(reach(terms, run, utility), ARC_SEGMENTS)
-                        .flatMap(inside -> observe(run, utility, inside))
+                        .flatMap(inside -> observe(analysis, run, utility, inside))
                         .map(seen -> noting(seen, from, run, utility))
                         .ifPresent(observations::add);
             }
@@ -113,7 +113,8 @@ public final class HandDig implements Check {
         return size / 2 + terms.get(ZONE).si() + pipe;
     }
 
-    private static Optional<Observation> observe(PipeRun run, Feature utility, Geometry inside) {
+    private static Optional<Observation> observe(
+            SiteAnalysis analysis, PipeRun run, Feature utility, Geometry inside) {
         if (inside.getLength() < Dimension.LENGTH.tolerance()) {
             return Optional.empty();
         }
@@ -121,7 +122,7 @@ public final class HandDig implements Check {
         return Optional.of(Observation.measured(run.pipe(), length)
                 .against(utility)
                 .at(inside)
-                .noting(RunParts.spoken(RunParts.of(run, inside))));
+                .noting("station " + analysis.stations(RunParts.of(run, inside))));
     }
 
     private static Observation noting(Observation seen, Selection from, PipeRun run, Feature utility) {

@@ -24,7 +24,6 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -117,7 +116,7 @@ public final class JointDistance implements Check {
         return PipeAndUtility.withAccuracy(seen, accuracy)
                 .against(pair.utility())
                 .at(GEOMETRY.createPoint(crossing.place()))
-                .noting("crossing at station " + new Station(crossing.station()));
+                .noting("crossing at station " + pair.analysis().station(crossing.station()));
     }
 
     private static Length shorter(Length one, Length other) {

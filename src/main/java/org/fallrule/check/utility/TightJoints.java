@@ -96,7 +96,7 @@ public final class TightJoints implements Check {
                     : Optional.of(standing(pair.run().pipe())
                             .against(pair.utility())
                             .at(near)
-                            .noting("near it from " + RunParts.spoken(reaches)));
+                            .noting("near it from station " + pair.analysis().stations(reaches)));
         });
     }
 

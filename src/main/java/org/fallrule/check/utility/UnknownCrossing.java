@@ -16,7 +16,6 @@ import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
-import org.fallrule.network.Station;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 
@@ -64,7 +63,7 @@ final class UnknownCrossing {
             missing.add(new Missing(names + " of " + pair.run().pipe().spoken(), "give " + names));
         }
         Feature utility = pair.utility();
-        String where = "at station " + new Station(crossing.station()) + " of "
+        String where = "at station " + pair.analysis().station(crossing.station()) + " of "
                 + pair.run().pipe().spoken();
         if (!crossing.isTopRelied()) {
             missing.add(new Missing(

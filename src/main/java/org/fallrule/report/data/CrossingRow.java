@@ -7,7 +7,6 @@ import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
-import org.fallrule.network.Station;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.WhoToCall;
 import org.fallrule.site.Attribute;
@@ -18,7 +17,7 @@ final class CrossingRow {
 
     static Map<String, Object> of(CrossedUtility crossed) {
         UtilityCrossing crossing = crossed.crossing();
-        Map<String, Object> row = FindingTree.ordered("pipe", crossing.run().id(), "station", station(crossing));
+        Map<String, Object> row = FindingTree.ordered("pipe", crossing.run().id(), "station", station(crossed));
         row.put("utility", crossing.utility().id());
         crossing.utility().get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
         Tables.put(row, "size", crossing.size(), Unit.INCH);
@@ -40,14 +39,14 @@ final class CrossingRow {
         return row;
     }
 
-    private static Map<String, Object> station(UtilityCrossing crossing) {
+    private static Map<String, Object> station(CrossedUtility crossed) {
         return FindingTree.ordered(
                 "value",
-                FindingTree.rounded(crossing.station(), Dimension.LENGTH),
+                FindingTree.rounded(crossed.crossing().station(), Dimension.LENGTH),
                 "unit",
                 "m",
                 "shown",
-                new Station(crossing.station()).toString());
+                crossed.station());
     }
 
     private static Map<String, Object> gap(Length clear, String shown) {

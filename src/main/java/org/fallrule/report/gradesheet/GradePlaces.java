@@ -10,6 +10,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.linearref.LengthIndexedLine;

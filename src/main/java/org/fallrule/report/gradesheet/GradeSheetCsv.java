@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.measure.Length;
-import org.fallrule.network.Station;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.data.CsvLine;
 
 /** The grade sheet as a table (RFC 4180). A cell is empty where the plan does not tell; {@code missing} says what. */
@@ -37,7 +37,7 @@ public final class GradeSheetCsv {
         return List.of(
                 sheet.id(),
                 pipe.run().id(),
-                new Station(row.station()).toString(),
+                units.station(row.station()),
                 units.number(new Length(row.station())),
                 row.ground().map(units::number).orElse(""),
                 row.invert().map(units::number).orElse(""),

@@ -9,6 +9,7 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Attribute;
 

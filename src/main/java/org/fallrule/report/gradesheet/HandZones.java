@@ -11,6 +11,7 @@ import org.fallrule.filter.Truth;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Written;
 import org.fallrule.network.OutsideDiameter;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Feature;

@@ -14,6 +14,7 @@ import org.fallrule.network.InvertLine;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.SheetUnits;
 
 /**
  * A pipe on a grade sheet.

@@ -3,6 +3,7 @@ package org.fallrule.report.gradesheet;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
+import org.fallrule.report.SheetUnits;
 
 /**
  * How a grade sheet is made.

@@ -2,12 +2,8 @@ package org.fallrule.report.html;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Outcome;
 import org.fallrule.locality.Climate;
 import org.fallrule.report.Cautions;
@@ -41,10 +37,8 @@ final class DocketPageBuilder {
     }
 
     DocketPage page() {
-        List<DocketPage.SiteRow> first = new ArrayList<>();
-        for (int i = 0; i < Math.min(WRITTEN_OUT, byNeed.size()); i++) {
-            first.add(row(i + 1, byNeed.get(i)));
-        }
+        List<DocketPage.SiteRow> rows = new ArrayList<>();
+        byNeed.forEach(entry -> rows.add(row(rows.size() + 1, entry)));
         List<RuleTally> open = rules.stream().filter(rule -> rule.open() > 0).toList();
         return new DocketPage(
                 PageText.ofDocket(),
@@ -53,7 +47,7 @@ final class DocketPageBuilder {
                 docket.needs().entrySet().stream()
                         .map(each -> new DocketPage.NeedCount(NeedSign.of(each.getKey()), each.getValue()))
                         .toList(),
-                first,
+                rows.subList(0, Math.min(WRITTEN_OUT, rows.size())),
                 byNeed.size(),
                 counties(),
                 docket.mostFailing().stream()
@@ -67,7 +61,7 @@ final class DocketPageBuilder {
                 byNeed.stream().filter(entry -> entry.lot().isEmpty()).count(),
                 docket.notices().stream().map(PlainText::of).toList(),
                 Cautions.in(Climate.UNSAID),
-                data());
+                DocketData.of(byNeed, rows, rules));
     }
 
     private boolean isWide() {
@@ -185,50 +179,5 @@ final class DocketPageBuilder {
                 PlainText.of(rule.title()),
                 rule.weight().word(),
                 cells);
-    }
-
-    private String data() {
-        Map<String, Integer> number = new HashMap<>();
-        rules.forEach(rule -> number.put(rule.rule(), number.size()));
-        List<Object> sites = new ArrayList<>();
-        for (int i = 0; i < byNeed.size(); i++) {
-            sites.add(site(i + 1, byNeed.get(i), number));
-        }
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("rules", rules.stream().map(rule -> PlainText.of(rule.rule())).toList());
-        tree.put("sites", sites);
-        return JsonWriter.compact(tree)
-                .replace("<", "\\u003c")
-                .replace("\u2028", "\\u2028")
-                .replace("\u2029", "\\u2029");
-    }
-
-    private Map<String, Object> site(int at, DocketEntry entry, Map<String, Integer> number) {
-        DocketPage.SiteRow row = row(at, entry);
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("n", row.number());
-        tree.put("name", row.name());
-        tree.put("path", row.path());
-        tree.put("at", row.address());
-        tree.put("need", row.need().word());
-        tree.put("counts", List.of(row.binding(), row.open(), row.advice()));
-        tree.put("county", row.county());
-        tree.put("says", row.says());
-        tree.put("fails", numbers(entry, Outcome.FAILS, number));
-        tree.put(
-                "open",
-                entry.standings().stream()
-                        .filter(RuleStanding::isOpen)
-                        .filter(standing -> standing.outcome() != Outcome.FAILS)
-                        .map(standing -> number.get(standing.rule()))
-                        .toList());
-        return tree;
-    }
-
-    private static List<Integer> numbers(DocketEntry entry, Outcome outcome, Map<String, Integer> number) {
-        return entry.standings().stream()
-                .filter(standing -> standing.outcome() == outcome)
-                .map(standing -> number.getOrDefault(standing.rule(), -1))
-                .toList();
     }
 }

@@ -51,9 +51,8 @@ record PlanLimit(Coordinate from, Coordinate to, double limit, Feature other, do
     private static PlanLimit between(
             Optional<Feature> subject, Feature other, Coordinate[] axes, double gap, double limit) {
         double centres = axes[0].distance(axes[1]);
-        // The rest of the way between the axes was counted to the other, also where a rule book took its size for it;
-        // or to the
-        // subject, where its trench was measured.
+        // The rest of the way between the axes was counted to the other, also where a rule book took its size for it,
+        // or to the subject, where its trench was measured.
         double ofSubject = isLine(other) ? subject.map(PlanLimit::radius).orElse(0.0) : Math.max(0, centres - gap);
         double ofOther = isLine(other) ? Math.max(0, centres - gap - ofSubject) : 0;
         if (ofSubject + ofOther >= centres) {

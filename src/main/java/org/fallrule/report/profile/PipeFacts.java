@@ -6,7 +6,7 @@ import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.PipeRun;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.PlainText;
 
 /**

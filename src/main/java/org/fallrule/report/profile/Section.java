@@ -2,7 +2,7 @@ package org.fallrule.report.profile;
 
 import java.util.List;
 import org.fallrule.network.Reach;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.Drawing;
 
 /**

@@ -9,7 +9,7 @@ import org.fallrule.network.FlowLines;
 import org.fallrule.network.InvertLine;
 import org.fallrule.network.Reach;
 import org.fallrule.report.Report;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;
 import org.fallrule.report.map.PlainText;

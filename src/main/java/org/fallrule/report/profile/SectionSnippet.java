@@ -12,7 +12,7 @@ import org.fallrule.network.FlowLine;
 import org.fallrule.network.Reach;
 import org.fallrule.report.Report;
 import org.fallrule.report.Sentence;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.Clip;
 import org.fallrule.report.map.Drawing;
 import org.fallrule.report.map.DrawingLayer;

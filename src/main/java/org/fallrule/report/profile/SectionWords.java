@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.fallrule.network.FlowLine;
 import org.fallrule.report.Report;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
@@ -31,16 +31,12 @@ final class SectionWords {
     /** What the drawing takes for granted, and what is not drawn and why, each a sentence. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        boolean feet = units == SheetUnits.FEET;
-        notes.add("Heights and stations in " + (feet ? "feet" : "metres") + "; heights "
+        notes.add("Heights and stations in " + units.word() + "; heights "
                 + report.site()
                         .datum()
                         .map(datum -> "in " + PlainText.of(datum))
                         .orElse("in a datum that the plan does not name")
                 + ".");
-        if (!feet) {
-            notes.add("Findings name stations along their pipe in hundreds of feet: 0+32.8 is 10 m.");
-        }
         if (report.site().layer(Role.UTILITY) instanceof Layer.NotSupplied) {
             notes.add("The plan says nothing of utilities, so no crossing is drawn.");
         }
@@ -79,7 +75,7 @@ final class SectionWords {
         String crossed = crossings.all().stream()
                 .map(placed -> SectionCrossings.name(placed.crossing()) + " at " + units.station(placed.station()))
                 .collect(Collectors.joining("; "));
-        return "The drain and the ground along the flow, in " + (units == SheetUnits.FEET ? "feet" : "metres") + ". "
+        return "The drain and the ground along the flow, in " + units.word() + ". "
                 + scale.words() + " Structures: " + stood + ". Pipes: " + pipes
                 + (crossed.isEmpty() ? "" : " Crossings: " + crossed + ".");
     }

@@ -10,7 +10,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.network.FlowLine;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeRun;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;

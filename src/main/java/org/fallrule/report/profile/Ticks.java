@@ -3,7 +3,7 @@ package org.fallrule.report.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fallrule.report.gradesheet.SheetUnits;
+import org.fallrule.report.SheetUnits;
 
 /**
  * Round places on an axis, in the unit of the axis.

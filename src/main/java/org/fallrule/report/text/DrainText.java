@@ -13,14 +13,12 @@ import org.fallrule.analysis.Stretch;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
-import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLines;
 import org.fallrule.network.InvertLine;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
-import org.fallrule.network.Station;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.site.Feature;
 
 /**
@@ -34,17 +32,19 @@ final class DrainText {
     private static final double ALIKE = 0.003048;
 
     private final SiteAnalysis analysis;
+    private final SheetUnits units;
     private final List<String> lines = new ArrayList<>();
 
     private DrainText(SiteAnalysis analysis) {
         this.analysis = analysis;
+        this.units = SheetUnits.of(analysis.site());
     }
 
     /** Lines of at most 80 columns; none where the plan has no pipes. */
     static List<String> lines(SiteAnalysis analysis) {
         DrainText text = new DrainText(analysis);
         if (!analysis.network().runs().isEmpty()) {
-            text.row("pipe", "station", "invert", "ground", "cover", "in feet; ? not known; x crosses");
+            text.row("pipe", "station", "invert", "ground", "cover", "in " + text.units.word() + "; ? not known; x crosses");
             FlowLines.of(analysis.network()).forEach(line -> line.runs().forEach(text::pipe));
         }
         return text.lines;
@@ -68,10 +68,10 @@ final class DrainText {
             Optional<Length> cover = profile.flatMap(pipe -> level.map(top -> top.above(pipe.topAt(place.station()))));
             row(
                     places.indexOf(place) == 0 ? run.id() : "",
-                    new Station(place.station()).toString(),
+                    units.station(place.station()),
                     height(invert(run, place.station(), end)),
                     height(level),
-                    cover.map(length -> bare(Printed.of(length, Unit.FOOT))).orElse("?"),
+                    cover.map(units::number).orElse("?"),
                     place.what());
         }
     }
@@ -111,19 +111,15 @@ final class DrainText {
         return junction.structures().stream().findFirst().map(Feature::spoken).orElse("joint");
     }
 
-    private static String crossing(UtilityCrossing crossing) {
+    private String crossing(UtilityCrossing crossing) {
         String top = crossing.top()
                 .map(level -> (crossing.isTopRelied() ? " top " : " said top ") + height(Optional.of(level)))
                 .orElse(" depth not known");
         return clipped("x " + crossing.utility().spoken(), WHAT - top.length()) + top;
     }
 
-    private static String height(Optional<Elevation> level) {
-        return level.map(known -> bare(Printed.of(known, Unit.ELEVATION_FOOT))).orElse("?");
-    }
-
-    private static String bare(String printed) {
-        return printed.substring(0, printed.lastIndexOf(' '));
+    private String height(Optional<Elevation> level) {
+        return level.map(units::number).orElse("?");
     }
 
     private static String clipped(String words, int columns) {

@@ -8,14 +8,10 @@ import java.util.List;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
-import org.fallrule.measure.Slope;
 import org.fallrule.measure.Written;
 import org.fallrule.report.SampleRules;
 import org.fallrule.site.Role;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** Values worked out by hand on a plane. */
 class GradeSheetTest {
@@ -148,27 +144,6 @@ class GradeSheetTest {
                 "invert_down = 6.75 ft");
         assertThat(sheet(nominal.spots(PLANE), "10 ft").pipes().get(0).missing())
                 .containsExactly("Wall is not known and not counted: the cut is deeper by it.");
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "0.125 | 1/4 in over 2 ft, 1/2 in over 4 ft",
-                "0.25 | 1/2 in over 2 ft, 1 in over 4 ft",
-                "0.0625 | 1/8 in over 2 ft, 1/4 in over 4 ft",
-                "0.3 | 5/8 in over 2 ft, 1 3/16 in over 4 ft",
-                "0.005 | under 1/16 in over 2 ft, under 1/16 in over 4 ft",
-                "0 | 0 in over 2 ft, 0 in over 4 ft"
-            })
-    void aLevelShowsInchesPerFootTimesItsLength(double inchesPerFoot, String shown) {
-        assertThat(SheetUnits.FEET.level(new Slope(inchesPerFoot / 12))).startsWith(shown + " of level");
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.25, 1/4 in", "0.3, 5/16 in", "0.96875, 1 in", "1.96, 1 15/16 in", "2, 2 in", "0.5, 1/2 in"})
-    void inchesAreGivenToTheNearestSixteenth(double inches, String shown) {
-        assertThat(Sixteenths.of(Length.inches(inches))).isEqualTo(shown);
     }
 
     @Test

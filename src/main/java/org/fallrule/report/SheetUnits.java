@@ -1,4 +1,4 @@
-package org.fallrule.report.gradesheet;
+package org.fallrule.report;
 
 import java.math.BigDecimal;
 import org.fallrule.measure.Elevation;
@@ -23,12 +23,12 @@ public enum SheetUnits {
         }
 
         @Override
-        String depth(Length depth) {
+        public String depth(Length depth) {
             return Printed.trimmed(Math.round(depth.in(Unit.INCH) * 10) / 10.0) + " in";
         }
 
         @Override
-        String level(Slope slope) {
+        public String level(Slope slope) {
             return Sixteenths.of(Length.feet(2 * slope.ratio())) + " over 2 ft, "
                     + Sixteenths.of(Length.feet(4 * slope.ratio())) + " over 4 ft of level, to the nearest 1/16 in";
         }
@@ -45,12 +45,12 @@ public enum SheetUnits {
         }
 
         @Override
-        String depth(Length depth) {
+        public String depth(Length depth) {
             return withUnit(depth);
         }
 
         @Override
-        String level(Slope slope) {
+        public String level(Slope slope) {
             return Math.round(600 * Math.abs(slope.ratio())) + " mm over 600 mm, "
                     + Math.round(1200 * Math.abs(slope.ratio())) + " mm over 1200 mm of level, to the nearest mm";
         }
@@ -79,6 +79,11 @@ public enum SheetUnits {
         return length.symbol();
     }
 
+    /** {@code feet}. */
+    public String word() {
+        return this == FEET ? "feet" : "metres";
+    }
+
     /** A station as the crew reads it. */
     public abstract String station(double metres);
 
@@ -86,10 +91,10 @@ public enum SheetUnits {
     public abstract String size(Length diameter);
 
     /** The depth of a utility, with its unit. */
-    abstract String depth(Length depth);
+    public abstract String depth(Length depth);
 
     /** What a level shows on a pipe of this slope. */
-    abstract String level(Slope slope);
+    public abstract String level(Slope slope);
 
     public String withUnit(Length value) {
         return Printed.of(value, length);

@@ -1,4 +1,4 @@
-package org.fallrule.report.gradesheet;
+package org.fallrule.report;
 
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
