@@ -32,6 +32,8 @@ public final class Attribute<T> {
             "facilityid",
             "assetid",
             "unitid",
+            "pipeno",
+            "structno",
             "objectid",
             "fid");
 
@@ -45,6 +47,8 @@ public final class Attribute<T> {
             "inlettype",
             "utiltype",
             "utility",
+            "bldgtype",
+            "buildingtype",
             "category");
 
     public static final Attribute<Boolean> OWN =

@@ -156,6 +156,8 @@ class ColumnFinderTest {
 
     @Test
     void ofSeveralColumnsThatCouldNameTheFeatureTheLikeliestIsTaken() {
+        assertThat(find(Role.PIPE, Attribute.ID, "fid", "PIPE_NO", "DIAM_IN"))
+                .contains(new ColumnFinder.Column("PIPE_NO", Optional.empty()));
         assertThat(find(Role.PIPE, Attribute.ID, "OBJECTID", "PIPE_ID", "FID"))
                 .contains(new ColumnFinder.Column("PIPE_ID", Optional.empty()));
         assertThat(faults).isEmpty();
