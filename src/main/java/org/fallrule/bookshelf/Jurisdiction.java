@@ -91,8 +91,8 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
         }
         return new UnusableInput(
                 IN_PLAN,
-                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county"
-                        + why);
+                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county" + why
+                        + "; a county without a book begins with two lines: docs/rule-books.md");
     }
 
     private static List<String> names(List<CountyArea> areas) {

@@ -85,10 +85,12 @@ final class BeginText {
         draft.survey().forEach(line -> add(open, "", line));
         add(open, "", draft.absent());
         draft.layers().forEach(layer -> {
-            String of = layer.role().word() + ": ";
-            layer.fields().forEach(line -> add(open, of, line));
-            layer.values().forEach((name, lines) -> lines.forEach(line -> add(open, of + name + " of ", line)));
-            layer.all().forEach(line -> add(open, of, line));
+            String of = "layer " + layer.role().word() + ", ";
+            layer.fields().forEach(line -> add(open, of + "the column of ", line));
+            layer.values()
+                    .forEach((name, lines) ->
+                            lines.forEach(line -> add(open, of + "the meaning of " + name + " ", line)));
+            layer.all().forEach(line -> add(open, of + "of all its features, ", line));
         });
         return open;
     }

@@ -82,9 +82,14 @@ public final class ColumnFinder {
             faults.add(new Fault(
                     stated.place(),
                     spec.source() + " has no column " + stated.text() + " for " + attribute.name() + "; it has "
-                            + listed(columns)));
+                            + listed(columns) + (columns.isEmpty() ? ofShapefile(spec.source()) : "")));
         }
         return found.stream().findFirst();
+    }
+
+    /** A shapefile's columns stand in a file of their own, which is easily left behind. */
+    private static String ofShapefile(String source) {
+        return source.toLowerCase(Locale.ROOT).endsWith(".shp") ? "; put its .dbf beside it, which holds them" : "";
     }
 
     /** The columns, for messages. */

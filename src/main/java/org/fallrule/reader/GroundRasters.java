@@ -84,8 +84,8 @@ final class GroundRasters {
                 .or(() -> Optional.ofNullable(site.units().get(Attribute.ELEVATION.name())));
         Optional<String> crs = spec.crs().or(site::crs).map(Node.Scalar::text);
         try {
-            RasterReader.Reading reading =
-                    RasterReader.read(new LayerFiles(folder).checked(spec), before + spec.file(), crs, unit, frame, plan);
+            RasterReader.Reading reading = RasterReader.read(
+                    new LayerFiles(folder).checked(spec), before + spec.file(), crs, unit, frame, plan);
             problems.addAll(reading.notes());
             return datum.isForeign(spec, reading.datum())
                     ? Optional.empty()

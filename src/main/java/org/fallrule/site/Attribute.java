@@ -32,6 +32,8 @@ public final class Attribute<T> {
             "facilityid",
             "assetid",
             "unitid",
+            "pipeno",
+            "structno",
             "objectid",
             "fid");
 
@@ -47,6 +49,8 @@ public final class Attribute<T> {
             "utiltype",
             "utilitytype",
             "utility",
+            "bldgtype",
+            "buildingtype",
             "category");
 
     public static final Attribute<Boolean> OWN =

@@ -122,7 +122,8 @@ class JurisdictionTest {
         assertThatThrownBy(() -> of(lot(-75.9, -75.8997)))
                 .isInstanceOf(UnusableInput.class)
                 .hasMessage("site.yaml: county: says no county; name one of east, west, here or with --county (the lot"
-                        + " lies in none of the counties in rules/counties.geojson)");
+                        + " lies in none of the counties in rules/counties.geojson); a county without a book begins with"
+                        + " two lines: docs/rule-books.md");
     }
 
     @Test
@@ -144,7 +145,8 @@ class JurisdictionTest {
         Files.delete(folder.resolve("rules/counties.geojson"));
 
         assertThatThrownBy(() -> of(lot(-76.0503, -76.05)))
-                .hasMessage("site.yaml: county: says no county; name one of east, west, here or with --county");
+                .hasMessage("site.yaml: county: says no county; name one of east, west, here or with --county; a county"
+                        + " without a book begins with two lines: docs/rule-books.md");
     }
 
     @Test

@@ -44,7 +44,8 @@ class ProposeCommandTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.out())
                 .contains("No line was found", "ground-falls-from-house", "fails whatever the line")
-                .contains("An outfall may stand nowhere", "outfall-lot-line-setback", "still none");
+                .contains("An outfall may stand nowhere", "outfall-lot-line-setback", "still none")
+                .contains("where its water runs also by", "outfall-flow-across-walk", "--without");
     }
 
     @Test

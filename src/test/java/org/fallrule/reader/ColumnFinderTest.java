@@ -148,7 +148,18 @@ class ColumnFinderTest {
     }
 
     @Test
+    void ofAShapefileWithoutColumnsTheFileThatHoldsThemIsAskedFor() {
+        find(Role.PIPE, Map.of(Attribute.DIAMETER, "DIAM"), Attribute.DIAMETER);
+        assertThat(faults)
+                .extracting(Fault::toString)
+                .containsExactly("site.yaml:7:9: layer.shp has no column DIAM for diameter; it has no columns; put its"
+                        + " .dbf beside it, which holds them");
+    }
+
+    @Test
     void ofSeveralColumnsThatCouldNameTheFeatureTheLikeliestIsTaken() {
+        assertThat(find(Role.PIPE, Attribute.ID, "fid", "PIPE_NO", "DIAM_IN"))
+                .contains(new ColumnFinder.Column("PIPE_NO", Optional.empty()));
         assertThat(find(Role.PIPE, Attribute.ID, "OBJECTID", "PIPE_ID", "FID"))
                 .contains(new ColumnFinder.Column("PIPE_ID", Optional.empty()));
         assertThat(faults).isEmpty();

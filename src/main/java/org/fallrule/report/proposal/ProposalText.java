@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.finding.Weight;
 import org.fallrule.locality.Laying;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
@@ -44,7 +45,7 @@ public final class ProposalText {
         page.line("");
         String grid = Printed.feet(book.locality().laying().metres(Laying.Measure.GRID));
         if (proposals.proposals().isEmpty()) {
-            page.none(analysis, book, proposals, grid);
+            page.none(analysis, book.only(rule -> !without.contains(rule.id())), proposals, grid);
         } else {
             page.proposals(proposals.proposals(), grid);
         }
@@ -58,8 +59,7 @@ public final class ProposalText {
         StandingGround.ofOutfall(analysis, book).ifPresent(ground -> {
             paragraph("", StandingWords.of(ground, analysis.site()));
             String rules = ground.barring().stream().map(Rule::id).collect(Collectors.joining(", "));
-            paragraph(
-                    "", "Ground of the lot is barred to it by " + rules + ", by the fall and by where its water runs.");
+            paragraph("", "Ground of the lot is barred to it by " + rules + " and by the fall" + waters(book) + ".");
         });
         line("");
         if (!proposals.hindrances().isEmpty()) {
@@ -74,6 +74,16 @@ public final class ProposalText {
         rest(proposals);
     }
 
+    /** The binding rules on where the water of an outfall runs. */
+    private static String waters(RuleBook book) {
+        String rules = book.rules().stream()
+                .filter(rule ->
+                        rule.weight() == Weight.MUST && rule.check().name().equals("flow_path"))
+                .map(Rule::id)
+                .collect(Collectors.joining(", "));
+        return rules.isEmpty() ? "" : "; where its water runs also by " + rules;
+    }
+
     private void rest(Proposals proposals) {
         boolean named = proposals.hindrances().stream().anyMatch(each -> each.how() != Hindrance.How.WHATEVER_THE_LINE);
         if (proposals.isRestMet()) {
@@ -82,7 +92,8 @@ public final class ProposalText {
             paragraph(
                     "",
                     "No other rule stands in the way alone, nor do two of those on place and fall: without them there is"
-                            + " still none.");
+                            + " still none. To see which of them do so together, leave several out of account: --without"
+                            + " RULE,RULE.");
         }
     }
 

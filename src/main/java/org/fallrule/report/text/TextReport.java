@@ -92,8 +92,7 @@ public final class TextReport {
 
     private void takes() {
         report.outlook().proposed().ifPresent(proposal -> {
-            page.line("");
-            page.line("WHAT IT TAKES TO BUILD");
+            page.heading("what it takes to build");
             BillOfQuantities.of(proposal).forEach(fact -> page.paragraph("  ", fact.name() + ": " + fact.value()));
             page.paragraph("  ", BillOfQuantities.LEAD);
         });
