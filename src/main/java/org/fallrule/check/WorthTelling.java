@@ -2,6 +2,7 @@ package org.fallrule.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 
@@ -11,8 +12,18 @@ public final class WorthTelling {
 
     /** Every answer that does not meet the rule; where all do, the one that comes first alone. */
     public static List<Observation> of(List<Observation> seen, Comparator<Observation> order) {
-        List<Observation> notMeeting =
-                seen.stream().filter(each -> each.outcome() != Outcome.MEETS).toList();
-        return notMeeting.isEmpty() ? seen.stream().min(order).stream().toList() : notMeeting;
+        return notMeeting(seen).orElseGet(() -> seen.stream().min(order).stream().toList());
+    }
+
+    /** Every answer that does not meet the rule; where all do, the first alone. */
+    public static List<Observation> of(List<Observation> seen) {
+        return notMeeting(seen).orElseGet(() -> seen.stream().limit(1).toList());
+    }
+
+    private static Optional<List<Observation>> notMeeting(List<Observation> seen) {
+        return Optional.of(seen.stream()
+                        .filter(each -> each.outcome() != Outcome.MEETS)
+                        .toList())
+                .filter(some -> !some.isEmpty());
     }
 }

@@ -22,7 +22,7 @@ final class WrongCommand implements IParameterExceptionHandler {
             err.println(Visible.of(command.getCommandSpec().qualifiedName() + ": there is no command " + unknown.get()
                     + Nearest.hint(unknown.get(), command.getSubcommands().keySet())));
         } else {
-            err.println(Visible.of(e.getMessage()));
+            err.println(Visible.of(String.valueOf(e.getMessage())));
             UnmatchedArgumentException.printSuggestions(e, err);
         }
         err.println("\"" + help(command) + "\"" + (chooses ? " lists the commands." : " lists the options."));

@@ -60,7 +60,9 @@ public final class BooksInForce {
 
     /** Begins to read the books that a plan names, on another thread, as its layers take as long. */
     void readAhead(Optional<String> planCounty, Optional<String> planHouse) {
-        county.or(() -> planCounty).ifPresent(name -> begun(new Chosen(name, house.or(() -> planHouse))));
+        county.or(() -> planCounty).ifPresent(name -> {
+            CompletableFuture<RuleBook> unused = begun(new Chosen(name, house.or(() -> planHouse)));
+        });
     }
 
     private CompletableFuture<RuleBook> begun(Chosen books) {

@@ -2,7 +2,6 @@ package org.fallrule.check.statement;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.fallrule.analysis.SiteAnalysis;
@@ -34,8 +33,6 @@ public final class AttributeHolds implements Check {
                     Role.CLEANOUT, Attribute.STANDS_IN,
                     Role.OUTFALL, Attribute.STANDS_IN),
             "the condition that each of them must satisfy");
-
-    private static final Comparator<Observation> FIRST = (one, other) -> 0;
 
     @Override
     public String name() {
@@ -76,7 +73,7 @@ public final class AttributeHolds implements Check {
             if (of.chooses(subject) == Truth.UNKNOWN) {
                 observations.add(Observation.cannotTell(subject, of.lacking(subject)));
             } else {
-                observations.addAll(WorthTelling.of(observe(analysis, must, subject), FIRST));
+                observations.addAll(WorthTelling.of(observe(analysis, must, subject)));
             }
         }
         return observations;
