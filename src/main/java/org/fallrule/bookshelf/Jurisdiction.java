@@ -96,8 +96,8 @@ public record Jurisdiction(List<String> counties, Place statedBy, List<Fault> no
         }
         return new UnusableInput(
                 IN_PLAN,
-                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county"
-                        + why + "; a county without a book begins with two lines: docs/rule-books.md");
+                "says no county; name one of " + String.join(", ", library.counties()) + ", here or with --county" + why
+                        + "; a county without a book begins with two lines: docs/rule-books.md");
     }
 
     private static List<String> names(List<CountyArea> areas) {

@@ -210,7 +210,8 @@ final class CheckCommand implements Callable<Integer> {
             screen.println();
             Wrapped.lines(report.verdict(), WIDTH).forEach(screen::println);
             String where = reports.map(place -> place.toRead(report.site()))
-                    .orElse("With --out DIR the report is written too, to read and to print, with a map of each finding.");
+                    .orElse(
+                            "With --out DIR the report is written too, to read and to print, with a map of each finding.");
             Wrapped.lines(where, WIDTH).forEach(screen::println);
         }
         screen.flush();

@@ -12,8 +12,9 @@ import org.fallrule.report.text.Wrapped;
 /** Asks line by line and reads what is typed. An empty line, or the end of what is typed, leaves a question open. */
 final class TypedAnswers implements Asker {
     private static final int WIDTH = 78;
-    private static final String INTRODUCTION = "No file tells the following. Type the number or the word of a choice, or"
-            + " what is asked for; press Enter alone to leave a question open.";
+    private static final String INTRODUCTION =
+            "No file tells the following. Type the number or the word of a choice, or"
+                    + " what is asked for; press Enter alone to leave a question open.";
 
     private final BufferedReader typed;
     private final PrintWriter screen;

@@ -61,7 +61,8 @@ class SurfaceAboveTest {
         assertThat(new SurfaceAbove(plan().absent(DRIVE).site()).settledBy())
                 .isEqualTo("supply the walk layer, or list walk under absent in site.yaml if there is none");
         assertThat(new SurfaceAbove(plan().site()).settledBy())
-                .isEqualTo("supply the drive and walk layers, or list them under absent in site.yaml if there are none");
+                .isEqualTo(
+                        "supply the drive and walk layers, or list them under absent in site.yaml if there are none");
     }
 
     @Test

@@ -149,8 +149,9 @@ class OptionsTest {
     @Test
     void theScreenClosesWithTheVerdictAndWhatToOpen() {
         assertThat(Ran.check(SAMPLES.resolve("plumb-line-1")).out())
-                .endsWith("\nNothing binding fails and nothing is open; 7 pieces of advice not followed.\nWith --out DIR the report is written too, to read"
-                        + " and to print, with a map of\neach finding.\n");
+                .endsWith(
+                        "\nNothing binding fails and nothing is open; 7 pieces of advice not followed.\nWith --out DIR the report is written too, to read"
+                                + " and to print, with a map of\neach finding.\n");
 
         Ran ran = Ran.check(SAMPLES.resolve("plumb-line-1"), "--out", place.resolve("out"), "--format", "text,csv");
         assertThat(ran.err()).isEmpty();

@@ -108,8 +108,7 @@ class SentenceTest {
                 .isEqualTo("Nothing binding fails, but 1 finding is open; 1 piece of advice not followed.");
         assertThat(Reports.with(java.util.List.of(advice)).verdict())
                 .isEqualTo("Nothing binding fails and nothing is open; 1 piece of advice not followed.");
-        assertThat(Reports.with(java.util.List.of()).verdict())
-                .isEqualTo("Nothing binding fails and nothing is open.");
+        assertThat(Reports.with(java.util.List.of()).verdict()).isEqualTo("Nothing binding fails and nothing is open.");
     }
 
     @Test

@@ -146,8 +146,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, List<
             String what = feature.role() == Role.PIPE
                     ? "what lies above " + feature.spoken() + " from station " + spoken(reaches)
                     : "what " + feature.spoken() + " stands in";
-            seen = seen.lacking(new Missing(
-                    what, surfaces.settledBy()));
+            seen = seen.lacking(new Missing(what, surfaces.settledBy()));
         }
         if (lacking.isEmpty()) {
             return seen;

@@ -50,8 +50,8 @@ public final class GradeWords {
 
     /** {@code Pipe P-1: inlet DS-1 to inlet CB-1}. */
     public String heading(PipeGrade pipe) {
-        return "Pipe " + PlainText.clipped(pipe.run().id(), 30) + ": " + end(pipe.run().up()) + " to "
-                + end(pipe.run().down());
+        return "Pipe " + PlainText.clipped(pipe.run().id(), 30) + ": "
+                + end(pipe.run().up()) + " to " + end(pipe.run().down());
     }
 
     private static String end(Junction junction) {

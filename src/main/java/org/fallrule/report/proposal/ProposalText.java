@@ -77,7 +77,8 @@ public final class ProposalText {
     /** The binding rules on where the water of an outfall runs. */
     private static String waters(RuleBook book) {
         String rules = book.rules().stream()
-                .filter(rule -> rule.weight() == Weight.MUST && rule.check().name().equals("flow_path"))
+                .filter(rule ->
+                        rule.weight() == Weight.MUST && rule.check().name().equals("flow_path"))
                 .map(Rule::id)
                 .collect(Collectors.joining(", "));
         return rules.isEmpty() ? "" : "; where its water runs also by " + rules;

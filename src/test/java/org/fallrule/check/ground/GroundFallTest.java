@@ -14,8 +14,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.fallrule.check.PlanInFeet;
-import org.fallrule.finding.Missing;
 import org.fallrule.finding.Measured;
+import org.fallrule.finding.Missing;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 

@@ -176,8 +176,7 @@ class CoverTest {
         assertThat(check(plan, BY_SURFACE))
                 .containsExactly("cannot_tell P-1; lacks what lies above pipe P-1 from station 0+00.0 to 1+00.0");
         assertThat(plan.observe(new Cover(), BY_SURFACE).get(0).missing().get(0).settledBy())
-                .isEqualTo(
-                        "supply the walk layer, or list walk under absent in site.yaml if there is none");
+                .isEqualTo("supply the walk layer, or list walk under absent in site.yaml if there is none");
     }
 
     @Test
