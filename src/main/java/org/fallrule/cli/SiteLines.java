@@ -80,6 +80,14 @@ final class SiteLines implements DocketRun.Watcher {
         }
     }
 
+    /** Where nothing was written, how to have it written. */
+    void notWritten() {
+        if (!quiet) {
+            out.println("With --out DIR each report is written too, and an index of what needs you first.");
+            out.flush();
+        }
+    }
+
     /** Where the index stands. */
     void written(String place) {
         if (!quiet) {

@@ -24,7 +24,7 @@ class GradeSheetCommandTest {
     @Test
     void itPrintsTheSheetAndWritesThreeFiles(@TempDir Path folder) {
         assertThat(run("gradesheet", SITE, "--out", folder.toString())).isZero();
-        assertThat(out.toString()).contains("Grade sheet: Harrow Street 14", "P-1: DS-1 to CB-1");
+        assertThat(out.toString()).contains("Grade sheet: Harrow Street 14", "Pipe P-1: inlet DS-1 to inlet CB-1");
         assertThat(folder.toFile().list())
                 .containsExactlyInAnyOrder(
                         "harrow-14-gradesheet.txt", "harrow-14-gradesheet.csv", "harrow-14-gradesheet.pdf");

@@ -49,16 +49,16 @@ public final class GradeWords {
         return reading;
     }
 
-    /** {@code P-1: DS-1 to CB-1}. */
+    /** {@code Pipe P-1: inlet DS-1 to inlet CB-1}. */
     public String heading(PipeGrade pipe) {
-        return PlainText.clipped(pipe.run().id(), 30) + ": " + end(pipe.run().up()) + " to "
-                + end(pipe.run().down());
+        return "Pipe " + PlainText.clipped(pipe.run().id(), 30) + ": "
+                + end(pipe.run().up()) + " to " + end(pipe.run().down());
     }
 
     private static String end(Junction junction) {
         return junction.structures().stream()
                 .findFirst()
-                .map(feature -> PlainText.clipped(feature.id(), 30))
+                .map(feature -> feature.role().spoken() + " " + PlainText.clipped(feature.id(), 30))
                 .orElse("joint");
     }
 

@@ -84,7 +84,7 @@ class GradeSheetPdfTest {
             assertThat(document.getNumberOfPages()).isGreaterThan(2);
             assertThat(document.getPage(0).getMediaBox().getWidth()).isBetween(595f, 596f);
         }
-        assertThat(text(pdf)).contains("P-1: joint to OF-1, continued", "page 3 of");
+        assertThat(text(pdf)).contains("Pipe P-1: joint to outfall OF-1, continued", "page 3 of");
     }
 
     @Test
