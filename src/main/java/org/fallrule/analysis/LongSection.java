@@ -111,7 +111,8 @@ public final class LongSection {
     }
 
     private Attributes withWay(Attributes attributes, double station) {
-        return attributes.with(Attribute.TO_OUTFALL, new Length(beyond + profile.length().metres() - station));
+        return attributes.with(
+                Attribute.TO_OUTFALL, new Length(beyond + profile.length().metres() - station));
     }
 
     /** Where what is asked changes between two stations, under one surface. */

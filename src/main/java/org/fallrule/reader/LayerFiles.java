@@ -136,9 +136,7 @@ final class LayerFiles {
 
     private static List<Path> companions(Path shp, List<Path> beside) {
         String base = stem(shp);
-        return beside.stream()
-                .filter(file -> stem(file).equalsIgnoreCase(base))
-                .toList();
+        return beside.stream().filter(file -> stem(file).equalsIgnoreCase(base)).toList();
     }
 
     private static List<Path> entries(Path place) {
