@@ -59,18 +59,18 @@ public final class WaterSurface {
     }
 
     private double follow(double startDepth, double startStation) {
-        double depth = startDepth;
+        Depth depth = at(startDepth);
         double station = startStation;
         for (int step = 1; step <= STEPS && station < reach.lengthM; step++) {
-            double next = depthAfter(step, startDepth);
+            Depth next = at(depthAfter(step, startDepth));
             double dx = advance(depth, next);
             if (station + dx >= reach.lengthM) {
-                return depthWithin(depth, next, reach.lengthM - station);
+                return depthWithin(depth, next.metres, reach.lengthM - station);
             }
             station += dx;
             depth = next;
         }
-        return beyondTarget(depth, station);
+        return beyondTarget(depth.metres, station);
     }
 
     private double depthAfter(int step, double start) {
@@ -78,17 +78,25 @@ public final class WaterSurface {
         return target + (start - target) * left;
     }
 
+    /** A depth with what the flow has there, worked out once for the steps to it and from it. */
+    private record Depth(double metres, double frictionSlope, double energyM) {}
+
+    private Depth at(double metres) {
+        return new Depth(metres, reach.frictionSlopeAt(metres), reach.energyAt(metres));
+    }
+
     /** How far upstream the water has another depth. */
-    private double advance(double from, double to) {
-        double friction = (reach.frictionSlopeAt(from) + reach.frictionSlopeAt(to)) / 2;
+    private double advance(Depth from, Depth to) {
+        double friction = (from.frictionSlope + to.frictionSlope) / 2;
         double gap = friction - reach.slope;
-        double rise = reach.energyAt(to) - reach.energyAt(from);
+        double rise = to.energyM - from.energyM;
         return rise == 0 || gap == 0 ? 0 : Math.max(0, rise / gap);
     }
 
-    private double depthWithin(double from, double to, double metres) {
-        double part = Bracket.rootOfRising(t -> advance(from, from + t * (to - from)) - metres, 0, 1);
-        return from + part * (to - from);
+    private double depthWithin(Depth from, double to, double metres) {
+        double gap = to - from.metres;
+        double part = Bracket.rootOfRising(t -> advance(from, at(from.metres + t * gap)) - metres, 0, 1);
+        return from.metres + part * gap;
     }
 
     private double beyondTarget(double depth, double station) {
