@@ -352,10 +352,12 @@ class IntakeTest {
     /** As collectors write them: a byte-order mark, semicolons, decimal commas, Windows line ends, sizes with codes. */
     @Test
     void aTableOfACollectorIsRead() {
-        folder.with(
-                "job.csv",
-                "\uFEFFPoint;Longitude;Latitude;Elevation;Desc\r\n1;-76,05;35,3;103,20;GS\r\n2;-76,05;35,3;99,6;OUT\r\n"
-                        + "3;-76,05;35,3;103,9;TREE 24\"\r\n");
+        folder.with("job.csv", """
+                \uFEFFPoint;Longitude;Latitude;Elevation;Desc
+                1;-76,05;35,3;103,20;GS
+                2;-76,05;35,3;99,6;OUT
+                3;-76,05;35,3;103,9;TREE 24"
+                """.replace("\n", "\r\n"));
 
         Draft draft = draft(Map.of("units.elevation", "ft"));
 
