@@ -119,7 +119,8 @@ class AsBuiltInBooksTest {
 
     @Test
     void whatMustHoldInOneOfTwoCountiesIsNoMereAdviceInBoth() {
-        books.with("counties/c.yaml", "as_built: {invert: 0.2 ft, slope: 1 %, weight: must, basis: {kind: practice}}\n");
+        books.with(
+                "counties/c.yaml", "as_built: {invert: 0.2 ft, slope: 1 %, weight: must, basis: {kind: practice}}\n");
         books.with("counties/d.yaml", "as_built: {invert: 0.1 ft, slope: 1 %, basis: {kind: practice}}\n");
 
         assertThat(ofBothCounties())
