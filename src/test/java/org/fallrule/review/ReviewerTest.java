@@ -16,6 +16,7 @@ import org.fallrule.check.CheckPage;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.check.Raining;
 import org.fallrule.check.Terms;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -209,6 +210,18 @@ class ReviewerTest {
         assertThat(lines(review(TWO_OUTFALLS.spots("0 0 9, 9 0 9"), rule)))
                 .containsExactly("r: cannot_tell; lacks the ground");
         assertThat(lines(review(TWO_OUTFALLS.spots("0 0 9, 9 0 9, 0 9 9"), rule)))
+                .containsExactly("r: meets OF-1", "r: meets OF-2");
+    }
+
+    @Test
+    void aRuleAboutWaterWithoutADesignStormSaysWhatIsNotStated() {
+        Rule rule = rule("r", Weight.MUST, Outcome.MEETS, new Need.OfStorm());
+
+        assertThat(lines(review(TWO_OUTFALLS, rule)))
+                .singleElement()
+                .asString()
+                .startsWith("r: cannot_tell; lacks the rain to design for (no return period is stated");
+        assertThat(lines(review(TWO_OUTFALLS.in(Raining.SIX_INCHES_AN_HOUR), rule)))
                 .containsExactly("r: meets OF-1", "r: meets OF-2");
     }
 

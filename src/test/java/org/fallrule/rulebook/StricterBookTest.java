@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
+import org.fallrule.locality.ExpectedCover;
+import org.fallrule.measure.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -141,6 +143,64 @@ class StricterBookTest {
                         .si())
                 .isEqualTo(0.95);
         assertThat(book.notices()).isEmpty();
+    }
+
+    @Test
+    void underASurfaceThatOneCountyAloneSpeaksOfTheUsualCoverOfTheOtherCountsToo() {
+        RuleBook book = both("""
+                expected_cover:
+                  gas: {from: 12 in, to: 30 in, under: {walk: {from: 18 in, to: 24 in}}, basis: {kind: practice}}
+                """, """
+                expected_cover:
+                  gas: {from: 10 in, to: 28 in, under: {drive: {from: 24 in, to: 48 in}}, basis: {kind: practice}}
+                  storm: {from: 36 in, to: 60 in, basis: {kind: practice}}
+                """);
+        var gas = book.locality().expectedCover().of(Optional.of("gas")).orElseThrow();
+
+        assertThat(inches(gas.usual())).isEqualTo("10 to 30");
+        assertThat(inches(gas.under(Optional.of("walk")))).isEqualTo("10 to 28");
+        assertThat(inches(gas.under(Optional.of("drive")))).isEqualTo("12 to 48");
+        assertThat(inches(book.locality()
+                        .expectedCover()
+                        .of(Optional.of("storm"))
+                        .orElseThrow()
+                        .usual()))
+                .isEqualTo("36 to 60");
+    }
+
+    private static String inches(ExpectedCover.Band band) {
+        return Math.round(band.from().in(Unit.INCH)) + " to "
+                + Math.round(band.to().in(Unit.INCH));
+    }
+
+    @Test
+    void whatOneCountyAloneSaysOfItsClimateIsTaken() {
+        var climate = both("climate: {soil: clay}\n", "climate: {freezing: false, frost_depth: 6 in}\n")
+                .locality()
+                .climate();
+
+        assertThat(climate.soil()).contains("clay");
+        assertThat(climate.freezing()).contains(false);
+        assertThat(climate.frostDepth().orElseThrow().text()).isEqualTo("6 in");
+    }
+
+    @Test
+    void theHigherOfTwoRunoffCoefficientsIsTakenWhicheverCountyHasIt() {
+        String runoff = "runoff: {lawn: %s, basis: {kind: practice}}\n";
+        for (RuleBook book : List.of(
+                both(String.format(runoff, 0.2), String.format(runoff, 0.3)),
+                both(String.format(runoff, 0.3), String.format(runoff, 0.2)))) {
+            assertThat(book.locality()
+                            .runoff()
+                            .surfaces()
+                            .get("lawn")
+                            .cases()
+                            .get(0)
+                            .is()
+                            .value()
+                            .si())
+                    .isEqualTo(0.3);
+        }
     }
 
     @Test
