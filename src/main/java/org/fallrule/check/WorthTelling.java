@@ -12,7 +12,8 @@ public final class WorthTelling {
 
     /** Every answer that does not meet the rule; where all do, the one that comes first alone. */
     public static List<Observation> of(List<Observation> seen, Comparator<Observation> order) {
-        return notMeeting(seen).orElseGet(() -> seen.stream().min(order).stream().toList());
+        return notMeeting(seen)
+                .orElseGet(() -> seen.stream().min(order).stream().toList());
     }
 
     /** Every answer that does not meet the rule; where all do, the first alone. */
