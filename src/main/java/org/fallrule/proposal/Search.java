@@ -134,8 +134,11 @@ final class Search {
         Grading grading = new Grading(analysis, rules, noted, stock, ground);
         Field field = new Field(analysis, asked, rules, noted, ground, stock, laying, size, surely, blocked);
         Sizing sizing = new Sizing(analysis, rules, stock, grading);
+        double room = laying.metres(Laying.Measure.GRID) / 2;
         return new Routing(analysis, field, laying, grading, stock)
                 .to(allowed).stream()
+                        .flatMap(drain -> Stream.of(drain, EasedBends.of(drain, field, room))
+                                .distinct())
                         .flatMap(drain -> sizing.of(drain, wider).stream())
                         .min(Comparator.comparingDouble(this::cost));
     }
@@ -154,8 +157,7 @@ final class Search {
         SiteAnalysis ready = analysis.with(proposed.with(cleanouts, apron));
         Review review = Reviewer.review(ready, book, today);
         Quantities quantities = Quantities.of(ready, stock, noted, laying);
-        return new Proposal(
-                ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying), course);
+        return new Proposal(ready, review, quantities, apron.orElse(new Length(0)), quantities.cost(laying), course);
     }
 
     /** The stone that the rules on outlets ask for where a foot of it is shown; none where the bare ground holds. */
