@@ -43,6 +43,7 @@ public final class DrainWater {
     private final IdentityHashMap<Feature, Answer<InletRunoff>> runoffOf = new IdentityHashMap<>();
     /** What runs off to inlets that stand as they did in a plan that this one was made from. */
     private final IdentityHashMap<Feature, Supplier<Answer<InletRunoff>>> runoffBefore = new IdentityHashMap<>();
+
     private Optional<Answer<DesignFlows>> flows = Optional.empty();
     private final IdentityHashMap<PipeRun, PipeWater> pipes = new IdentityHashMap<>();
     private Optional<WaterLevels> levels = Optional.empty();
@@ -89,10 +90,9 @@ public final class DrainWater {
     }
 
     private static boolean standAlike(Feature before, Feature after) {
-        return before == after
-                || (before.id().equals(after.id())
-                        && before.geometry().equals(after.geometry())
-                        && before.get(Attribute.KIND).equals(after.get(Attribute.KIND)));
+        return before.id().equals(after.id())
+                && before.geometry().equals(after.geometry())
+                && before.get(Attribute.KIND).equals(after.get(Attribute.KIND));
     }
 
     /** The rain to design for, or what is missing of it. */

@@ -59,8 +59,8 @@ final class RimsAndInverts {
             String shownRim = Printed.of(rim, Unit.ELEVATION_FOOT);
             problems.add(new Fault(
                     at.origin(),
-                    at.spoken() + ": " + what + ", " + Printed.beside(invert, limit) + ", lies above " + theRim.get() + " " + shownRim
-                            + ": are units or columns mixed up?"));
+                    at.spoken() + ": " + what + ", " + Printed.beside(invert, limit) + ", lies above " + theRim.get()
+                            + " " + shownRim + ": are units or columns mixed up?"));
         }
     }
 }

@@ -34,9 +34,8 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
         this.drain = drain;
         this.grades = grades;
         this.reach = 3 * lattice.spacing();
-        this.pieces = drain.reaches().stream()
-                .flatMap(each -> pieces(each).stream())
-                .toList();
+        this.pieces =
+                drain.reaches().stream().flatMap(each -> pieces(each).stream()).toList();
     }
 
     /** Where a branch joins. */
@@ -77,7 +76,9 @@ final class Joins implements LineSearch.Ends<Joins.Join> {
         List<Piece> pieces = new ArrayList<>();
         for (int i = 1; i < reach.axis().size(); i++) {
             pieces.add(new Piece(
-                    reach, i, new LineSegment(reach.axis().get(i - 1), reach.axis().get(i))));
+                    reach,
+                    i,
+                    new LineSegment(reach.axis().get(i - 1), reach.axis().get(i))));
         }
         return pieces;
     }

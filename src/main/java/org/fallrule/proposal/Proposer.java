@@ -116,8 +116,7 @@ public final class Proposer {
     private Optional<Proposal> submitted() {
         Optional<Drain> drain = SubmittedDrain.of(analysis.site(), analysis.network());
         Aim any = new Aim(false, false);
-        return drain.flatMap(line -> aims()
-                        .flatMap(aim -> search(aim, Set.of()).along(line).stream())
+        return drain.flatMap(line -> aims().flatMap(aim -> search(aim, Set.of()).along(line).stream())
                         .findFirst())
                 .or(() -> drain.flatMap(line -> search(any, Set.of()).asSubmitted()));
     }
@@ -132,8 +131,7 @@ public final class Proposer {
     }
 
     private Optional<Proposal> first(Difference difference, Set<String> leftOut) {
-        return aims()
-                .flatMap(aim -> search(aim, leftOut).line(difference.taken(), difference.closed()).stream())
+        return aims().flatMap(aim -> search(aim, leftOut).line(difference.taken(), difference.closed()).stream())
                 .filter(difference::isHeldBy)
                 .findFirst();
     }

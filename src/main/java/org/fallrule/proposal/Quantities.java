@@ -101,7 +101,8 @@ public record Quantities(
         return plan.network().runs().stream()
                 .allMatch(run -> PipeProfile.of(run)
                         .filter(profile -> stations(run).stream()
-                                .allMatch(station -> ground(plan, profile, station).isPresent()))
+                                .allMatch(station ->
+                                        ground(plan, profile, station).isPresent()))
                         .isPresent());
     }
 
@@ -120,9 +121,7 @@ public record Quantities(
     private static List<Double> stations(PipeRun run) {
         double length = run.axis().getLength();
         int parts = Math.max(1, (int) Math.ceil(length / STEP));
-        return IntStream.rangeClosed(0, parts)
-                .mapToObj(i -> length * i / parts)
-                .toList();
+        return IntStream.rangeClosed(0, parts).mapToObj(i -> length * i / parts).toList();
     }
 
     private static Optional<Elevation> ground(SiteAnalysis plan, PipeProfile profile, double station) {

@@ -31,7 +31,7 @@ final class BrokenGrade implements Remedy {
 
     private static Series series(Situation at, PipeRun run, Coordinate crossing, int way) {
         return new Series(MOST, steps -> {
-            double by = steps * at.shown().heightStep();
+                    double by = steps * at.shown().heightStep();
                     return broken(at, run, new LengthIndexedLine(run.axis()).project(crossing), way * by);
                 })
                 .first(at.stepsShort(at.shown().heightStep()));

@@ -24,11 +24,14 @@ final class EarlierEnd implements Remedy {
         }
         return at.last()
                 .map(last -> List.of(Series.within(
-                        MOST,
-                        last.length().metres() - SHORTEST,
+                                MOST,
+                                last.length().metres() - SHORTEST,
                                 at.shown().stationStep(),
                                 steps -> ended(at, last, steps * at.shown().stationStep()))
-                        .first(at.isOf("flow_path") ? 1 : at.stepsShort(at.shown().stationStep()))))
+                        .first(
+                                at.isOf("flow_path")
+                                        ? 1
+                                        : at.stepsShort(at.shown().stationStep()))))
                 .orElse(List.of());
     }
 

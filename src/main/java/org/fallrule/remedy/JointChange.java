@@ -111,8 +111,7 @@ public record JointChange(Site site, List<String> changes, List<Finding> passed,
                     .sorted(Comparator.comparing(Finding::weight))
                     .limit(MOST_FINDINGS)
                     .flatMap(finding -> LeastChange.KINDS.stream()
-                            .flatMap(kind ->
-                                    least.candidates(kind, finding, CHANGES_OF_A_KIND).stream()))
+                            .flatMap(kind -> least.candidates(kind, finding, CHANGES_OF_A_KIND).stream()))
                     .map(candidate -> candidate.least().change())
                     .map(change -> with(here, change));
         }

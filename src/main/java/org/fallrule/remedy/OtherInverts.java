@@ -143,9 +143,10 @@ final class OtherInverts implements Remedy {
 
     private static Series stepped(Situation at, int way, Function<Length, Edits> edits, UnaryOperator<String> says) {
         return new Series(MOST, steps -> {
-            double metres = steps * at.shown().heightStep();
+                    double metres = steps * at.shown().heightStep();
                     Edits made = edits.apply(new Length(way * metres));
-                    return Optional.of(new Change(made.site(), says.apply(at.shown().height(metres))));
+                    return Optional.of(
+                            new Change(made.site(), says.apply(at.shown().height(metres))));
                 })
                 .first(at.stepsShort(at.shown().heightStep()));
     }

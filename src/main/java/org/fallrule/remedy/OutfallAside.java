@@ -21,7 +21,10 @@ final class OutfallAside implements Remedy {
         return at.last()
                 .map(last -> IntStream.range(0, Shown.DIRECTIONS)
                         .mapToObj(direction -> new Series(MOST, steps -> moved(at, last, direction, steps))
-                                .first(at.isOf("flow_path") ? 1 : at.stepsShort(at.shown().asideStep())))
+                                .first(
+                                        at.isOf("flow_path")
+                                                ? 1
+                                                : at.stepsShort(at.shown().asideStep())))
                         .toList())
                 .orElse(List.of());
     }

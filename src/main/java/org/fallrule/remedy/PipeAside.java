@@ -28,7 +28,8 @@ final class PipeAside implements Remedy {
                                 aside(at, run, steps -> around(at, run, -steps)),
                                 new Series(MOST, steps -> whole(at, run, steps)),
                                 new Series(MOST, steps -> whole(at, run, -steps)))
-                        .map(series -> beside ? series.first(at.stepsShort(at.shown().asideStep())) : series)
+                        .map(series ->
+                                beside ? series.first(at.stepsShort(at.shown().asideStep())) : series)
                         .toList())
                 .orElse(List.of());
     }

@@ -82,8 +82,7 @@ record Series(int most, int first, IntFunction<Optional<Change>> at) {
      * @param upper does
      * @param next what is tried first between them
      */
-    private Optional<Least> between(
-            int lower, int upper, int next, Change change, Predicate<Change> does, int below) {
+    private Optional<Least> between(int lower, int upper, int next, Change change, Predicate<Change> does, int below) {
         int failing = lower;
         int steps = upper;
         int middle = next;

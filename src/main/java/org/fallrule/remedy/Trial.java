@@ -101,9 +101,8 @@ final class Trial {
         }
         Touched touched = Touched.between(submitted.site(), changed.site());
         for (Rule rule : rules) {
-            Optional<Finding> worse = touched.mayTouch(rule)
-                    ? before.firstWorse(run(changed, rule::equals))
-                    : Optional.empty();
+            Optional<Finding> worse =
+                    touched.mayTouch(rule) ? before.firstWorse(run(changed, rule::equals)) : Optional.empty();
             if (worse.isPresent()) {
                 return worse.map(finding -> new Drawback.Worse(finding, changed));
             }

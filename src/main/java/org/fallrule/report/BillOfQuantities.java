@@ -13,8 +13,9 @@ import org.fallrule.proposal.Quantities;
 /** What a proposed line takes to build, a fact for each thing, as it stands in the report of the proposal. */
 public final class BillOfQuantities {
     /** What has to be said with it. */
-    public static final String LEAD = "Reckoned from the plan. Volumes are of ground in place, before it bulks, trench walls"
-            + " upright. The weights that the cost is reckoned with are those of the rule book: they compare lines and are no prices.";
+    public static final String LEAD =
+            "Reckoned from the plan. Volumes are of ground in place, before it bulks, trench walls"
+                    + " upright. The weights that the cost is reckoned with are those of the rule book: they compare lines and are no prices.";
 
     private BillOfQuantities() {}
 

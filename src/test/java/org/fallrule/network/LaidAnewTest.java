@@ -33,7 +33,8 @@ class LaidAnewTest {
         assertThat(one.runs()).isEqualTo(other.runs());
         assertThat(one.junctions()).isEqualTo(other.junctions());
         assertThat(says(one)).isEqualTo(says(other));
-        assertThat(one.runs().stream().map(one::isTaken)).isEqualTo(other.runs().stream().map(other::isTaken).toList());
+        assertThat(one.runs().stream().map(one::isTaken))
+                .isEqualTo(other.runs().stream().map(other::isTaken).toList());
     }
 
     private static List<String> says(PipeNetwork network) {
@@ -57,7 +58,8 @@ class LaidAnewTest {
 
         assertSame(laidAnew(right, wrong), wrong.analysis().network());
         assertSame(laidAnew(wrong, right), right.analysis().network());
-        assertThat(says(laidAnew(right, wrong))).hasSizeGreaterThan(says(laidAnew(wrong, right)).size());
+        assertThat(says(laidAnew(right, wrong)))
+                .hasSizeGreaterThan(says(laidAnew(wrong, right)).size());
     }
 
     @Test

@@ -31,14 +31,17 @@ class SubmittedDrainTest {
         assertThat(drain.places()).hasSize(4);
         assertThat(drain.inOrder()).hasSize(3);
         assertThat(drain.leaving(drain.outfall())).isEmpty();
-        assertThat(drain.places().stream().flatMap(place -> place.inlet().stream()).map(Feature::id))
+        assertThat(drain.places().stream()
+                        .flatMap(place -> place.inlet().stream())
+                        .map(Feature::id))
                 .containsExactlyInAnyOrder("CB-1", "CB-2");
-        assertThat(drain.reaches()).allMatch(reach -> reach.axis()
-                        .get(0)
-                        .equals2D(drain.places().get(reach.up()).place())
-                && reach.axis()
-                        .get(reach.axis().size() - 1)
-                        .equals2D(drain.places().get(reach.down()).place()));
+        assertThat(drain.reaches())
+                .allMatch(reach -> reach.axis()
+                                .get(0)
+                                .equals2D(drain.places().get(reach.up()).place())
+                        && reach.axis()
+                                .get(reach.axis().size() - 1)
+                                .equals2D(drain.places().get(reach.down()).place()));
     }
 
     @Test
@@ -57,6 +60,7 @@ class SubmittedDrainTest {
 
     @Test
     void norOneWithAPipeThatLeadsNowhere() {
-        assertThat(drain(joined().with(Role.PIPE, "P-5", "LINESTRING (0 80, 40 80)"))).isEmpty();
+        assertThat(drain(joined().with(Role.PIPE, "P-5", "LINESTRING (0 80, 40 80)")))
+                .isEmpty();
     }
 }

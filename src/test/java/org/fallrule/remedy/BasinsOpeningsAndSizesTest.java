@@ -96,7 +96,14 @@ class BasinsOpeningsAndSizesTest {
     @Test
     void aGrateIsAsWideAsItsWaterNeeds() {
         PlanInFeet small = fed(
-                basin("kind = basin", "rim = 100 ft", "invert = 98 ft", "grate_open_area = 4 sq in", "grate_length = 12 in", "grate_width = 12 in"), 60);
+                basin(
+                        "kind = basin",
+                        "rim = 100 ft",
+                        "invert = 98 ft",
+                        "grate_open_area = 4 sq in",
+                        "grate_length = 12 in",
+                        "grate_width = 12 in"),
+                60);
 
         assertThat(says(least(small, new OtherBasin(), "basin-takes-its-flow-in", saying("a grate with"))))
                 .isEqualTo("a grate with 53 sq in of openings on inlet CB-1");

@@ -35,7 +35,7 @@ class SeriesTest {
             @ForAll @IntRange(min = 1, max = 320) int first) {
         List<Integer> tried = new ArrayList<>();
         Series series = new Series(300, steps -> {
-            tried.add(steps);
+                    tried.add(steps);
                     return steps >= enough ? Optional.of(CHANGE) : Optional.empty();
                 })
                 .first(first);

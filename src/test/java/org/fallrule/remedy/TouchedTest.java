@@ -54,13 +54,15 @@ class TouchedTest {
     @ParameterizedTest
     @ValueSource(strings = {"harrow-14", "maple-court-2", "plumb-line-1", "quillfeather-8", "thistledown-3"})
     void rulesThatADetailDoesNotMatterToFindTheSame(String sample) {
-        OTHER_DETAILS.forEach((detail, value) -> rulesUntouchedFindTheSame(sample, analysis -> set(analysis, detail, value)));
+        OTHER_DETAILS.forEach(
+                (detail, value) -> rulesUntouchedFindTheSame(sample, analysis -> set(analysis, detail, value)));
         assertThat(OTHER_DETAILS.keySet()).isEqualTo(Check.DETAILS);
     }
 
     private static void rulesUntouchedFindTheSame(String sample, Function<SiteAnalysis, Site> change) {
         Site site = SiteReader.read(Path.of("sample-sites", sample));
-        RuleBook whole = new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElse("larkmoor"), site.house());
+        RuleBook whole =
+                new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElse("larkmoor"), site.house());
         SiteAnalysis analysis = SiteAnalysis.of(site, whole.locality());
         Site changed = change.apply(analysis);
         Touched touched = Touched.between(site, changed);
@@ -79,7 +81,9 @@ class TouchedTest {
         Touched touched = Touched.between(site, set(analysis, Attribute.WEIGHT, new Mass(500)));
         RuleBook book = new RuleLibrary(Path.of("rules"), "rules").load("larkmoor", Optional.empty());
 
-        assertThat(book.rules().stream().filter(touched::mayTouch).map(rule -> rule.check().name()))
+        assertThat(book.rules().stream()
+                        .filter(touched::mayTouch)
+                        .map(rule -> rule.check().name()))
                 .contains("flotation")
                 .doesNotContain("cover", "slope");
     }

@@ -7,11 +7,11 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.fallrule.finding.Outcome;
 import org.fallrule.proposal.StandingGround;
-import org.fallrule.report.StandingWords;
 import org.fallrule.report.Fact;
 import org.fallrule.report.RemedyWords;
 import org.fallrule.report.Report;
 import org.fallrule.report.SiteFacts;
+import org.fallrule.report.StandingWords;
 
 /** The first page: whose plan it is, how it stands, what it rests on, and room for whoever answers for it. */
 final class CoverPart {
