@@ -90,10 +90,9 @@ public final class DrainWater {
     }
 
     private static boolean standAlike(Feature before, Feature after) {
-        return before == after
-                || (before.id().equals(after.id())
-                        && before.geometry().equals(after.geometry())
-                        && before.get(Attribute.KIND).equals(after.get(Attribute.KIND)));
+        return before.id().equals(after.id())
+                && before.geometry().equals(after.geometry())
+                && before.get(Attribute.KIND).equals(after.get(Attribute.KIND));
     }
 
     /** The rain to design for, or what is missing of it. */

@@ -2,7 +2,6 @@ package org.fallrule.network;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -11,9 +10,10 @@ import org.fallrule.terrain.GroundSurface;
 import org.locationtech.jts.geom.LineString;
 
 /** A drain in which everything lies in plan as it did, at other heights or made another way: how it hangs together is known. */
+@SuppressWarnings("ReferenceEquality") // geometries that compare equal may differ in height
 final class LaidAnew {
     private final EndInverts inverts;
-    private final Map<Feature, Feature> now = new IdentityHashMap<>();
+    private final IdentityHashMap<Feature, Feature> now = new IdentityHashMap<>();
 
     private LaidAnew(Optional<GroundSurface> ground) {
         this.inverts = new EndInverts(ground);

@@ -134,8 +134,11 @@ final class Search {
         Grading grading = new Grading(analysis, rules, noted, stock, ground);
         Field field = new Field(analysis, asked, rules, noted, ground, stock, laying, size, surely, blocked);
         Sizing sizing = new Sizing(analysis, rules, stock, grading);
+        double room = laying.metres(Laying.Measure.GRID) / 2;
         return new Routing(analysis, field, laying, grading, stock)
                 .to(allowed).stream()
+                        .flatMap(drain -> Stream.of(drain, EasedBends.of(drain, field, room))
+                                .distinct())
                         .flatMap(drain -> sizing.of(drain, wider).stream())
                         .min(Comparator.comparingDouble(this::cost));
     }

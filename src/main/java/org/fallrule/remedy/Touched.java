@@ -18,6 +18,7 @@ import org.fallrule.site.Site;
  * @param isPlan whether anything lies elsewhere in plan, or is there that was not
  * @param attributes what else differs; the heights of a line count as inverts
  */
+@SuppressWarnings("ReferenceEquality") // geometries that compare equal may differ in height
 record Touched(boolean isPlan, Set<Attribute<?>> attributes) {
     private static final Set<Attribute<?>> HEIGHTS = Set.of(
             Attribute.INVERT_UP,
