@@ -91,6 +91,7 @@ enum LayerFormat {
     private static final List<String> ALL_ENDINGS =
             Arrays.stream(values()).flatMap(format -> format.endings.stream()).toList();
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that cannot be changed
     private final List<String> endings;
 
     /** @param endings its endings, parted by blanks */

@@ -117,8 +117,8 @@ class ContributingAreaTest {
     /** On a plane of 2 % from the rim at y = 20 down to y = 0; along the diagonal from the corner at (20, 20). */
     @Test
     void theFarthestWaterIsThatOfTheLongestWayFromNodeToNode() {
-        GroundGrid south = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
-        GroundGrid southWest = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * (x + y)), 1);
+        FilledGround south = ground(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        FilledGround southWest = ground(Shape.square(20, (x, y) -> 0.02 * (x + y)), 1);
 
         ContributingArea.FlowWay straight =
                 ContributingArea.of(south, new Coordinate(3, 0), ONE_CELL).farthest();
@@ -133,7 +133,7 @@ class ContributingAreaTest {
 
     @Test
     void waterThatComesFromNowhereHasNoWay() {
-        GroundGrid cone = FilledGroundTest.grid(Shape.square(20, (x, y) -> 10 - 0.1 * Math.hypot(x, y)), 1);
+        FilledGround cone = ground(Shape.square(20, (x, y) -> 10 - 0.1 * Math.hypot(x, y)), 1);
         ContributingArea.FlowWay top =
                 ContributingArea.of(cone, new Coordinate(0, 0), ONE_CELL).farthest();
 
@@ -144,7 +144,7 @@ class ContributingAreaTest {
     /** The strip of cells above the place, 1 m wide: roof beyond y = 15, lawn below it, and a pool that keeps its rain. */
     @Test
     void theAreaIsToldByWhatLiesThere() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        FilledGround grid = ground(Shape.square(20, (x, y) -> 0.02 * y), 1);
         ContributingArea found = ContributingArea.of(
                         grid,
                         List.of(new Coordinate(3, 0)),
@@ -163,7 +163,7 @@ class ContributingAreaTest {
 
     @Test
     void ofTwoPlacesWithinReachTheNearerTakesTheWater() {
-        GroundGrid grid = FilledGroundTest.grid(Shape.square(20, (x, y) -> 0.02 * y), 1);
+        FilledGround grid = ground(Shape.square(20, (x, y) -> 0.02 * y), 1);
         List<ContributingArea> both =
                 ContributingArea.of(grid, List.of(new Coordinate(-2, 0), new Coordinate(2.5, 0)), new Length(4));
 
