@@ -95,8 +95,8 @@ final class CompareCommand implements Callable<Integer> {
         if (ownRules) {
             Jurisdiction own = inForce.place(before);
             earlierBook = inForce.book(own, before);
-            words = "Each is held against its own rules: before those of " + named(own, inForce.house(before)) + ", after those of "
-                    + named(place, inForce.house(governing));
+            words = "Each is held against its own rules: before those of " + named(own, inForce.house(before))
+                    + ", after those of " + named(place, inForce.house(governing));
         } else {
             words += ", applied to both";
             if (!place.statedBy().file().startsWith("--")) {
@@ -108,7 +108,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String named(Jurisdiction place, Optional<String> house) {
-        return place.spoken() + house.map(name -> " with those of the firm " + name).orElse("");
+        return place.spoken()
+                + house.map(name -> " with those of the firm " + name).orElse("");
     }
 
     private void print(ComparisonReport report) {

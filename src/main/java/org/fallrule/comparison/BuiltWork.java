@@ -107,7 +107,8 @@ final class BuiltWork {
      * survey; zero when not said.
      */
     double heightAccuracy(Feature design, String kind) {
-        Optional<Feature> measured = point(design, kind).filter(point -> height(point).isPresent());
+        Optional<Feature> measured =
+                point(design, kind).filter(point -> height(point).isPresent());
         return measured.or(() -> feature(design))
                 .flatMap(each -> each.get(Attribute.VERTICAL_ACCURACY))
                 .or(() -> after.site().survey().verticalAccuracy())

@@ -105,8 +105,7 @@ public record AsBuiltTolerances(Map<Measure, Tolerance> byMeasure) {
     public AsBuiltTolerances tighter(AsBuiltTolerances other) {
         Map<Measure, Tolerance> both = new EnumMap<>(Measure.class);
         both.putAll(byMeasure);
-        other.byMeasure.forEach((measure, theirs) ->
-                both.merge(measure, theirs, AsBuiltTolerances::tighter));
+        other.byMeasure.forEach((measure, theirs) -> both.merge(measure, theirs, AsBuiltTolerances::tighter));
         return new AsBuiltTolerances(both);
     }
 

@@ -57,8 +57,8 @@ final class LocalityReader {
     private Climate climate(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
         Optional<Boolean> freezing = keys.scalar("freezing").flatMap(this::flag);
-        Optional<Written> frost = keys.scalar("frost_depth")
-                .flatMap(text -> new ValueReader(faults).written(text, Dimension.LENGTH));
+        Optional<Written> frost =
+                keys.scalar("frost_depth").flatMap(text -> new ValueReader(faults).written(text, Dimension.LENGTH));
         Optional<String> soil = keys.text("soil");
         keys.refuseOthers("climate");
         return new Climate(freezing, frost, soil);

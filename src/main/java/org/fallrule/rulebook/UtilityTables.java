@@ -49,7 +49,10 @@ final class UtilityTables {
                 Optional<Written> horizontal = length(of, "horizontal");
                 Optional<Written> vertical = length(of, "vertical");
                 Place place = mapping.placeOf(quality);
-                rows.put(quality, new MarkAccuracy.Known(horizontal, vertical, basis(of, place, "mark_accuracy of " + quality), place));
+                rows.put(
+                        quality,
+                        new MarkAccuracy.Known(
+                                horizontal, vertical, basis(of, place, "mark_accuracy of " + quality), place));
                 of.refuseOthers("mark_accuracy");
             });
         }
@@ -111,7 +114,10 @@ final class UtilityTables {
 
     /** What a figure rests on, which is to be said here as in a rule: {@code common practice}, {@code ASCE 38-22}. */
     private String basis(Keys keys, Place place, String what) {
-        return new BasisReader(faults).required(keys, place, what).map(UtilityTables::spoken).orElse("");
+        return new BasisReader(faults)
+                .required(keys, place, what)
+                .map(UtilityTables::spoken)
+                .orElse("");
     }
 
     private static String spoken(Basis basis) {

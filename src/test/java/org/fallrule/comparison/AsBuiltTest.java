@@ -176,7 +176,8 @@ class AsBuiltTest {
         PlanInFeet fine = point(PlanInFeet.plan(), "CB-1", "rim", "0 0", "12.08 ft");
 
         assertThat(found(coarse)).anyMatch(line -> line.startsWith("rim borderline CB-1: 0.08 ft"));
-        assertThat(found(coarse.surveyedTo(0.1, 0.01))).anyMatch(line -> line.startsWith("rim borderline CB-1: 0.08 ft"));
+        assertThat(found(coarse.surveyedTo(0.1, 0.01)))
+                .anyMatch(line -> line.startsWith("rim borderline CB-1: 0.08 ft"));
         assertThat(found(fine.surveyedTo(0.1, 0.01))).anyMatch(line -> line.startsWith("rim meets CB-1: 0.08 ft"));
     }
 

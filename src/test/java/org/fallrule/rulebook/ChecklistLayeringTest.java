@@ -95,7 +95,8 @@ class ChecklistLayeringTest {
                 .singleElement()
                 .asString()
                 .contains("item seal is the county's to ask for");
-        assertThat(books.with("house/h.yaml", dropped + "the county asks none}\n").faultsOfHouse())
+        assertThat(books.with("house/h.yaml", dropped + "the county asks none}\n")
+                        .faultsOfHouse())
                 .isEmpty();
     }
 }

@@ -108,8 +108,7 @@ class RunoffInBooksTest {
         assertThat(new Books(folder)
                         .with("counties/c.yaml", "runoff: {roof: 0.9}\n")
                         .faultsOfCounty())
-                .containsExactly(
-                        "rules/counties/c.yaml:2:9: runoff has no basis; give kind, document and section");
+                .containsExactly("rules/counties/c.yaml:2:9: runoff has no basis; give kind, document and section");
     }
 
     @Test

@@ -43,12 +43,12 @@ final class InletAtLowPoint {
         Optional<Hollow> nearest = hollows.stream()
                 .filter(hollow -> hollow.water().isWithinDistance(place, look + Dimension.LENGTH.tolerance()))
                 .min(Comparator.comparingDouble(hollow -> hollow.water().distance(place)));
-        return nearest.map(this::inHollow)
-                .orElseGet(this::onSlope);
+        return nearest.map(this::inHollow).orElseGet(this::onSlope);
     }
 
     private List<Observation> inHollow(Hollow hollow) {
-        Geometry bottom = hollow.pond().bottom(new Length(terms.get(LowPoint.AS_LOW).si()));
+        Geometry bottom =
+                hollow.pond().bottom(new Length(terms.get(LowPoint.AS_LOW).si()));
         Coordinate[] ends = DistanceOp.nearestPoints(inlet.geometry(), bottom);
         Length off = new Length(ends[0].distance(ends[1]));
         double accuracy = Accuracy.ofDistanceOnGround(analysis, inlet).metres();
@@ -66,10 +66,7 @@ final class InletAtLowPoint {
                         inlet,
                         inlet.attributes(),
                         asked -> inlet.get(Attribute.RIM)
-                                .map(rim -> height(asked,
-                                        "rim above the bottom of the hollow",
-                                        rim,
-                                        hollow.lowest()))
+                                .map(rim -> height(asked, "rim above the bottom of the hollow", rim, hollow.lowest()))
                                 .orElseGet(() -> Observation.cannotTell(
                                         inlet, new Missing("rim of " + inlet.spoken(), "give rim")))))
                 .ifPresent(observations::add);
@@ -78,8 +75,7 @@ final class InletAtLowPoint {
 
     private List<Observation> onSlope() {
         String within = "within " + Printed.feet(terms.get(LowPoint.LOOK).si()) + " of it";
-        Optional<Coordinate> lowest =
-                lowestAround(terms.get(LowPoint.LOOK).si());
+        Optional<Coordinate> lowest = lowestAround(terms.get(LowPoint.LOOK).si());
         Optional<Elevation> ground = analysis.ground()
                 .flatMap(surface -> surface.elevationAt(inlet.geometry().getCoordinate()));
         if (lowest.isEmpty() || ground.isEmpty()) {
@@ -98,10 +94,7 @@ final class InletAtLowPoint {
         String of = (rim.isPresent() ? "rim" : "ground at it") + " above the lowest ground " + within;
         return terms
                 .get(LowPoint.RIM)
-                .hold(
-                        inlet,
-                        inlet.attributes(),
-                        asked -> height(asked, of, rim.orElse(ground.get()), low))
+                .hold(inlet, inlet.attributes(), asked -> height(asked, of, rim.orElse(ground.get()), low))
                 .map(seen -> seen.at(toward(lowest.get())).noting(none))
                 .stream()
                 .toList();

@@ -114,8 +114,7 @@ final class WayOfWater {
         Optional<Observation> seen = held(known, 0);
         if (seen.filter(each -> each.outcome() == Outcome.MEETS).isPresent()) {
             return seen.map(each -> telling(
-                    along(each, known),
-                    "comes to no " + terms.get(FlowPath.TO).spoken() + " on the first"));
+                    along(each, known), "comes to no " + terms.get(FlowPath.TO).spoken() + " on the first"));
         }
         return seen.map(each -> each.missing().isEmpty() ? Observation.cannotTell(outfall, beyond(left, known)) : each)
                 .map(each -> along(each, known));

@@ -112,13 +112,12 @@ public final class ContinuousFall implements Check {
                     .toList();
         }
         return bellies.stream()
-                .flatMap(
-                        belly -> limits
-                                .hold(
-                                        run.pipe(),
-                                        run.pipe().attributes(),
-                                        asked -> held(analysis, run, points, belly, asked, accuracy))
-                                .stream())
+                .flatMap(belly -> limits
+                        .hold(
+                                run.pipe(),
+                                run.pipe().attributes(),
+                                asked -> held(analysis, run, points, belly, asked, accuracy))
+                        .stream())
                 .toList();
     }
 

@@ -97,9 +97,8 @@ public final class FootingPlane implements Check {
         }
         for (PipeRun run : analysis.runsAsked()) {
             List<Observation> seen = known.stream()
-                    .flatMap(building -> observe(analysis, terms, run, building)
-                            .map(each -> to.settled(each, building))
-                            .stream())
+                    .flatMap(building ->
+                            observe(analysis, terms, run, building).map(each -> to.settled(each, building)).stream())
                     .toList();
             observations.addAll(WorthTelling.of(seen, Comparator.comparingDouble(FootingPlane::margin)));
         }

@@ -42,7 +42,8 @@ final class SurveyedPoints {
 
     private static boolean agrees(Coordinate end, Optional<Elevation> invert, Length within) {
         return !Double.isFinite(end.getZ())
-                || invert.filter(level -> Math.abs(level.metres() - end.getZ()) <= within.metres() + Dimension.ELEVATION.tolerance())
+                || invert.filter(level -> Math.abs(level.metres() - end.getZ())
+                                <= within.metres() + Dimension.ELEVATION.tolerance())
                         .isPresent();
     }
 

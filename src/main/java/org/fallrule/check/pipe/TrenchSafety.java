@@ -85,7 +85,8 @@ public final class TrenchSafety implements Check {
         List<Observation> observations = new ArrayList<>(EachProfile.observe(analysis, (run, profile) -> {
             Trench trench = new Trench(analysis, run, profile, terms.find(BEDDING));
             trench.deepest().map(spot -> deepest(analysis, run, profile, spot)).ifPresent(deepest::add);
-            return Stream.of(protection(analysis, run, trench, terms),
+            return Stream.of(
+                            protection(analysis, run, trench, terms),
                             egress(analysis, run, trench, terms),
                             groundMissing(analysis, run, trench))
                     .flatMap(Optional::stream)
@@ -97,8 +98,7 @@ public final class TrenchSafety implements Check {
         return observations;
     }
 
-    private static Observation deepest(
-            SiteAnalysis analysis, PipeRun run, PipeProfile profile, Stretch.Spot spot) {
+    private static Observation deepest(SiteAnalysis analysis, PipeRun run, PipeProfile profile, Stretch.Spot spot) {
         return Observation.measured(run.pipe(), Measured.fact("greatest trench depth of the drain", spot.height()))
                 .at(GEOMETRY.createPoint(profile.placeAt(spot.station())))
                 .noting("at station " + analysis.station(spot.station()))
@@ -109,14 +109,12 @@ public final class TrenchSafety implements Check {
         return deepest.measured().orElseThrow().value().si();
     }
 
-    private static Optional<Observation> protection(
-            SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
+    private static Optional<Observation> protection(SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
         return reaching(analysis, run, trench, terms.get(PROTECTION), "protective system over")
                 .map(seen -> seen.noting("unless it is cut wholly in stable rock"));
     }
 
-    private static Optional<Observation> egress(
-            SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
+    private static Optional<Observation> egress(SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
         String travel = Printed.trimmed(terms.get(TRAVEL).in(Unit.FOOT));
         return reaching(analysis, run, trench, terms.get(EGRESS), "ladder, ramp or stairway over")
                 .map(seen -> seen.noting("no more than " + travel + " ft of lateral travel from anybody in it"));

@@ -113,7 +113,9 @@ public final class Clearance implements Check {
         }
         return limits.flatMap(asks -> others.stream()
                 .map(other -> asks.hold(
-                                subject, subject.attributes(), asked -> new EdgeToEdge(analysis, subject, other).held(asked))
+                                subject,
+                                subject.attributes(),
+                                asked -> new EdgeToEdge(analysis, subject, other).held(asked))
                         .map(seen -> nearEnough(seen, terms.get(TO), other)))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparing(Observation::outcome).reversed().thenComparingDouble(Clearance::distance)));

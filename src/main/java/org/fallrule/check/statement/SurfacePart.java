@@ -82,8 +82,7 @@ record SurfacePart(Feature feature, Attributes attributes, Geometry where, Strin
                         .toList();
     }
 
-    private static SurfacePart ofRun(
-            SiteAnalysis analysis, PipeRun run, Optional<String> above, List<Reach> reaches) {
+    private static SurfacePart ofRun(SiteAnalysis analysis, PipeRun run, Optional<String> above, List<Reach> reaches) {
         LengthIndexedLine axis = new LengthIndexedLine(run.axis());
         Attributes known = run.pipe().attributes();
         LineString[] lines = reaches.stream()

@@ -76,7 +76,7 @@ final class Beside {
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
         return reaches.isEmpty()
                 ? seen
-                : seen.noting("nearer than that over " + Printed.of(new Length(length), Unit.FOOT) + ", "
-                        + "station " + pair.analysis().stations(reaches));
+                : seen.noting("nearer than that over " + Printed.of(new Length(length), Unit.FOOT) + ", " + "station "
+                        + pair.analysis().stations(reaches));
     }
 }

@@ -78,8 +78,7 @@ public final class CrossingAngle implements Check {
         return observations;
     }
 
-    private static Optional<Observation> observe(
-            SiteAnalysis analysis, Limits limits, UtilityCrossing crossing) {
+    private static Optional<Observation> observe(SiteAnalysis analysis, Limits limits, UtilityCrossing crossing) {
         Feature pipe = crossing.run().pipe();
         return limits.hold(
                 pipe,

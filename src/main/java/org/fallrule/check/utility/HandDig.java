@@ -113,8 +113,7 @@ public final class HandDig implements Check {
         return size / 2 + terms.get(ZONE).si() + pipe;
     }
 
-    private static Optional<Observation> observe(
-            SiteAnalysis analysis, PipeRun run, Feature utility, Geometry inside) {
+    private static Optional<Observation> observe(SiteAnalysis analysis, PipeRun run, Feature utility, Geometry inside) {
         if (inside.getLength() < Dimension.LENGTH.tolerance()) {
             return Optional.empty();
         }

@@ -14,7 +14,6 @@ import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
 import org.fallrule.check.WorthTelling;
 import org.fallrule.finding.Observation;
-import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
@@ -115,7 +114,7 @@ public final class Separation implements Check {
                     .ifPresent(beside::add);
             across.addAll(new Across(pair, terms).observe());
         }
-        List<Observation> observations = 
+        List<Observation> observations =
                 new ArrayList<>(WorthTelling.of(beside, Comparator.comparingLong(Separation::nearness)));
         observations.addAll(across);
         return observations;

@@ -44,7 +44,13 @@ final class DrainText {
     static List<String> lines(SiteAnalysis analysis) {
         DrainText text = new DrainText(analysis);
         if (!analysis.network().runs().isEmpty()) {
-            text.row("pipe", "station", "invert", "ground", "cover", "in " + text.units.word() + "; ? not known; x crosses");
+            text.row(
+                    "pipe",
+                    "station",
+                    "invert",
+                    "ground",
+                    "cover",
+                    "in " + text.units.word() + "; ? not known; x crosses");
             FlowLines.of(analysis.network()).forEach(line -> line.runs().forEach(text::pipe));
         }
         return text.lines;

@@ -72,8 +72,8 @@ class CrossingAngleTest {
 
     @Test
     void aSquareCrossingMeetsWhateverIsCrossed() {
-        PlanInFeet plan = plan().with(UTILITY, "U-1", "LINESTRING (-100 0, 200 0)")
-                .with(PIPE, "P-1", "LINESTRING (0 -20, 0 20)");
+        PlanInFeet plan =
+                plan().with(UTILITY, "U-1", "LINESTRING (-100 0, 200 0)").with(PIPE, "P-1", "LINESTRING (0 -20, 0 20)");
 
         assertThat(plan.check(new CrossingAngle(), TERMS))
                 .containsExactly("meets P-1 to U-1: 90.0 deg; crossing at station 0+20.0");
