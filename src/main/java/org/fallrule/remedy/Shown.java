@@ -84,9 +84,9 @@ record Shown(boolean metric) {
         return Printed.of(new Slope(ratio), Unit.PERCENT);
     }
 
-    /** A station as the whole report writes them, whatever the units of the plan. */
+    /** A station as the whole report writes them, in the plan's unit. */
     String station(double metres) {
-        return "station " + new Station(metres);
+        return "station " + new Station(metres, metric);
     }
 
     /** The direction of one of {@link #DIRECTIONS}, counted against the clock from the east. */

@@ -56,13 +56,24 @@ final class BearingPlane {
      * @param station its station in metres
      * @param gap plan distance from the trench to the building
      * @param below how far the trench's bottom lies below the footing's; negative when above
-     * @param away the plan distance that the plane asks for so far below; negative when above
+     * @param perHeight how far away the plane asks a trench to be for each metre below
      * @param between from the pipe's axis straight to the building
      */
     record Place(
-            PipeRun pipe, Feature building, double station, Length gap, Length below, Length away, LineString between) {
+            PipeRun pipe,
+            Feature building,
+            double station,
+            Length gap,
+            Length below,
+            double perHeight,
+            LineString between) {
+        /** The plan distance that the plane asks for so far below; negative when above. */
+        Length away() {
+            return below.times(perHeight);
+        }
+
         double margin() {
-            return gap.metres() - away.metres();
+            return gap.metres() - away().metres();
         }
 
         Observation observation(SiteAnalysis analysis) {
@@ -80,7 +91,7 @@ final class BearingPlane {
         }
 
         private Written asked() {
-            double feet = away.metres() / Unit.FOOT.toSi();
+            double feet = away().metres() / Unit.FOOT.toSi();
             return feet > 0 ? Written.of(feet, Unit.FOOT, 2) : Written.of(0, Unit.FOOT);
         }
 
@@ -93,7 +104,6 @@ final class BearingPlane {
         /** Where the trench surely lies above the footing no distance is asked, however well it is known. */
         private double accuracy(SiteAnalysis analysis) {
             double height = Accuracy.ofHeight(analysis, pipe.pipe(), building).metres();
-            double perHeight = below.metres() == 0 ? 1 : away.metres() / below.metres();
             return below.metres() <= -height
                     ? 0
                     : Math.hypot(
@@ -173,8 +183,7 @@ final class BearingPlane {
         Length gap = new Length(Math.max(0, nearest[0].distance(nearest[1]) - reach));
         return footingAt(nearest[1]).map(footing -> {
             Length below = footing.above(trench.bottomAt(station));
-            Length away = below.times(1 / fallPerMetre);
-            return new Place(run, building, station, gap, below, away, GEOMETRY.createLineString(nearest));
+            return new Place(run, building, station, gap, below, 1 / fallPerMetre, GEOMETRY.createLineString(nearest));
         });
     }
 

@@ -187,7 +187,7 @@ class CoverTest {
 
         assertThat(check(plan, BY_SURFACE))
                 .containsExactly(
-                        "cannot_tell P-1; lacks what lies above pipe P-1 from station 0+00.0 to 0+20.0, from station 0+30.0 to 1+00.0",
+                        "cannot_tell P-1; lacks what lies above pipe P-1 from station 0+00.0 to 0+20.0, 0+30.0 to 1+00.0",
                         "meets P-1: 24.0 in; at station 0+20.0");
     }
 
@@ -231,7 +231,7 @@ class CoverTest {
 
         assertThat(check(plan, "at_least: 6 in"))
                 .containsExactly(
-                        "cannot_tell P-1; lacks ground above pipe P-1 from station 0+00.0 to 0+20.0, from station 0+60.0 to 1+00.0",
+                        "cannot_tell P-1; lacks ground above pipe P-1 from station 0+00.0 to 0+20.0, 0+60.0 to 1+00.0",
                         "meets P-1: 24.0 in; at station 0+20.0");
     }
 

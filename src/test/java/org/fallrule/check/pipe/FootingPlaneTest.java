@@ -223,6 +223,17 @@ class FootingPlaneTest {
                 .containsExactly(line("meets", "0.00", "0.25 ft above"));
     }
 
+    /** A plane of 15 degrees reaches 3.73 ft for a foot of height, so heights that are out by little move it far. */
+    @Test
+    void aFlatPlaneIsAsUncertainAtTheLevelOfTheFootingAsBelow() {
+        String at15 = AT_45.replace("45", "15");
+
+        assertThat(check(beside(house(), "0.65", "8").surveyedTo(0.1, 0.05), at15))
+                .containsExactly(line("borderline", "0.15", "0.00 ft above"));
+        assertThat(check(beside(house(), "1.5", "8").surveyedTo(0.1, 0.05), at15))
+                .containsExactly(line("meets", "1.00", "0.00 ft above"));
+    }
+
     /** The distance asked is the depth below the footing over the tangent, wherever the plan lies and however it is turned. */
     @Property(tries = 60)
     void movingAndTurningThePlanChangesNothing(
