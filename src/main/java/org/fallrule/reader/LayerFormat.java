@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.csv.SurveyedPoints;
@@ -81,35 +82,33 @@ enum LayerFormat {
         RawLayer readIt(Path file, LayerSpec spec) {
             return SurveyedPoints.read(file, spec.source());
         }
-
-        @Override
-        RawLayer stream(Path file, LayerSpec spec, Consumer<RawFeature> features) {
-            return SurveyedPoints.stream(file, spec.source(), features);
-        }
     };
 
     private static final List<String> ALL_ENDINGS =
-            Arrays.stream(values()).flatMap(format -> format.endings.stream()).toList();
+            Arrays.stream(values()).flatMap(LayerFormat::endings).toList();
 
-    @SuppressWarnings("ImmutableEnumChecker") // a list that cannot be changed
-    private final List<String> endings;
+    private final String endings;
 
     /** @param endings its endings, parted by blanks */
     LayerFormat(String endings) {
-        this.endings = List.of(endings.split(" ", -1));
+        this.endings = endings;
     }
 
     /** The format of a file by its ending, in any case. */
     static Optional<LayerFormat> of(String file) {
         String name = file.toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(format -> format.endings.stream().anyMatch(name::endsWith))
+                .filter(format -> format.endings().anyMatch(name::endsWith))
                 .findFirst();
     }
 
     /** The endings of all formats, in the order in which a file named for a role is looked for. */
     static List<String> allEndings() {
         return ALL_ENDINGS;
+    }
+
+    private Stream<String> endings() {
+        return Arrays.stream(endings.split(" ", -1));
     }
 
     /** Reads a file of this format. */

@@ -18,6 +18,8 @@ public record Lattice(double left, double bottom, double spacing, int columns, i
     }
 
     public Coordinate place(int node) {
-        return new Coordinate(left + node % columns * spacing, bottom + node / columns * spacing);
+        int column = node % columns;
+        int row = node / columns;
+        return new Coordinate(left + column * spacing, bottom + row * spacing);
     }
 }
