@@ -17,8 +17,10 @@ public final class ProfileSchema {
 
     public static String write() {
         Map<String, Object> layers = new LinkedHashMap<>();
+        Map<String, Object> definitions = object("units", SiteSchema.units());
         for (Role role : Role.values()) {
             layers.put(role.word(), entries(role));
+            definitions.put(SiteSchema.definition(role), entry(role));
         }
         Map<String, Object> properties = object(
                 "title", text("what the profile is of"),
@@ -29,17 +31,21 @@ public final class ProfileSchema {
                 "title", "What a firm says once of the layers of all its sites",
                 "description", "Written by the build from the roles and attributes; not to be edited.");
         schema.putAll(closed(properties, List.of()));
-        schema.put("$defs", object("units", SiteSchema.units()));
+        schema.put("$defs", definitions);
         return JsonWriter.write(schema);
     }
 
     /** What it says of a role, or a list of it by the names of files; never a file alone. */
     private static Map<String, Object> entries(Role role) {
-        Map<String, Object> file =
-                text("the files it speaks of, * for any letters and ? for one; every file when it is left out");
-        Map<String, Object> one = SiteSchema.layer(role, file, List.of());
+        Map<String, Object> one = object("$ref", "#/$defs/" + SiteSchema.definition(role));
         Map<String, Object> entries = anyOf(List.of(one, object("type", "array", "items", one)));
         entries.put("description", role.meaning());
         return entries;
+    }
+
+    private static Map<String, Object> entry(Role role) {
+        Map<String, Object> file =
+                text("the files it speaks of, * for any letters and ? for one; every file when it is left out");
+        return SiteSchema.layer(role, file, List.of());
     }
 }

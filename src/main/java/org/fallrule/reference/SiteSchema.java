@@ -122,7 +122,7 @@ public final class SiteSchema {
         return layer;
     }
 
-    private static String definition(Role role) {
+    static String definition(Role role) {
         return role.word() + "_layer";
     }
 
