@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 
@@ -40,13 +41,16 @@ final class LeastChange {
 
     /** The changes of one kind that pass the finding's own rule, the least first, and no more of them than so many. */
     List<Candidate> candidates(Remedy kind, Finding finding, int most) {
+        return candidates(kind, finding, most, change -> trial.turns(finding, change));
+    }
+
+    private List<Candidate> candidates(Remedy kind, Finding finding, int most, Predicate<Change> does) {
         List<Candidate> least = new ArrayList<>();
         for (Series series : kind.series(new Situation(trial.submitted(), finding))) {
             int below = least.size() < most
                     ? Integer.MAX_VALUE
                     : least.get(most - 1).least().steps();
-            series.least(change -> trial.turns(finding, change), below)
-                    .ifPresent(found -> least.add(new Candidate(series, found)));
+            series.least(does, below).ifPresent(found -> least.add(new Candidate(series, found)));
             least.sort(Comparator.comparingInt(candidate -> candidate.least().steps()));
         }
         return least.subList(0, Math.min(most, least.size()));
@@ -65,10 +69,24 @@ final class LeastChange {
                 tradeOffs.add(new TradeOff(change, drawback.get()));
             }
         }
+        if (tradeOffs.isEmpty() && finding.check().equals("cover")) {
+            tradeOffs.addAll(buried(finding));
+        }
         return tradeOffs.stream()
                 .min(Comparator.comparingInt(TradeOff::badness))
                 .map(least -> Remedied.unproved(finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
                 .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, none(finding)));
+    }
+
+    /** Where a pipe comes out of the ground its cover is often to be had only by an outfall in the ground: that is then told. */
+    private List<TradeOff> buried(Finding finding) {
+        return candidates(new OtherInverts(), finding, 1, change -> trial.turnsEvenBuried(finding, change)).stream()
+                .map(candidate -> candidate.least().change())
+                .flatMap(change -> trial
+                        .drawback(trial.submitted().with(change.site()))
+                        .map(drawback -> new TradeOff(change, drawback))
+                        .stream())
+                .toList();
     }
 
     private static String none(Finding finding) {

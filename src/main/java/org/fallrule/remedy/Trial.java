@@ -64,12 +64,18 @@ final class Trial {
         return analysis.network().problems().stream().map(Fault::says).toList();
     }
 
-    /** Whether the finding's own rule is met once the change is made. */
+    /** Whether the finding's own rule is met once the change is made, and outfalls still open to the air. */
     boolean turns(Finding finding, Change change) {
         SiteAnalysis changed = submitted.with(change.site());
-        if (Daylight.buried(submitted, changed).isPresent()) {
-            return false;
-        }
+        return Daylight.buried(submitted, changed).isEmpty() && turns(finding, changed);
+    }
+
+    /** Whether the finding's own rule is met once the change is made, even if an outfall then lies in the ground. */
+    boolean turnsEvenBuried(Finding finding, Change change) {
+        return turns(finding, submitted.with(change.site()));
+    }
+
+    private boolean turns(Finding finding, SiteAnalysis changed) {
         SiteAnalysis asked = changed.asking(Subject.of(finding)::mayBe);
         return turns(finding, run(asked, rule -> rule.id().equals(finding.rule())));
     }

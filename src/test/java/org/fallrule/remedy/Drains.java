@@ -61,6 +61,14 @@ final class Drains {
                 .with(Role.OUTFALL, "OF-1", "POINT (100 0)", "kind = daylight");
     }
 
+    /** What is offered for every finding of a rule, all other rules of the book dropped. */
+    static List<Remedied> remedies(PlanInFeet plan, String rule) {
+        RuleBook book = BOOK.only(each -> each.id().equals(rule));
+        SiteAnalysis analysis = SiteAnalysis.of(plan.site(), book.locality());
+        return Remedies.each(analysis, book, Reviewer.review(analysis, book, TODAY), TODAY)
+                .each();
+    }
+
     /** What is offered for the first finding of a rule that fails or is borderline, all other rules of the book dropped but those named. */
     static Remedied remedy(PlanInFeet plan, String rule, String... others) {
         List<String> kept = new ArrayList<>(List.of(others));

@@ -83,6 +83,28 @@ class RemediesTest {
     }
 
     @Test
+    void whereCoverIsToBeHadOnlyByAnOutfallInTheGroundThatIsTold() {
+        PlanInFeet shallow = Drains.plain()
+                .spots("-60 -60 98.4, 110 -60 97, 110 60 97, -60 60 98.4")
+                .absent(Role.WALK)
+                .absent(Role.DRIVE)
+                .absent(Role.STREET)
+                .absent(Role.BUILDING);
+        Remedied remedied = Drains.remedies(shallow, "pipe-cover").stream()
+                .filter(each -> each.finding()
+                        .observation()
+                        .subject()
+                        .orElseThrow()
+                        .id()
+                        .equals("P-2"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(remedied.kind()).isEqualTo(Remedied.Kind.TRADE_OFF);
+        assertThat(remedied.says()).startsWith("lower ").matches(".*but then outfall OF-1 lies .* below the ground");
+    }
+
+    @Test
     void aBasinThatFloatsIsWeighedDown() {
         Remedied remedied = Drains.remedy(
                 Drains.plain()
