@@ -123,9 +123,10 @@ class OptionsTest {
     void anUnknownCommandIsRefused() {
         Ran ran = Ran.command("chek", "x");
 
-        assertThat(ran.err())
-                .isEqualToNormalizingNewlines("fallrule: there is no command chek; did you mean check?\n"
-                        + "\"fallrule help\" lists the commands.\n");
+        assertThat(ran.err()).isEqualToNormalizingNewlines("""
+                        fallrule: there is no command chek; did you mean check?
+                        "fallrule help" lists the commands.
+                        """);
         assertThat(ran.code()).isEqualTo(2);
     }
 
