@@ -28,7 +28,9 @@ class ReachTest {
 
     @Test
     void aReachIsWrittenAsItsStations() {
-        assertThat(new Reach(41.7 * 0.3048, 60 * 0.3048)).hasToString("0+41.7 to 0+60.0");
+        Reach reach = new Reach(41.7 * 0.3048, 60 * 0.3048);
+        assertThat(reach.spoken(false)).isEqualTo("0+41.7 to 0+60.0");
+        assertThat(reach.spoken(true)).isEqualTo("12.71 m to 18.29 m");
         assertThat(new Reach(1.5, 4).length().metres()).isCloseTo(2.5, within(1e-12));
     }
 }
