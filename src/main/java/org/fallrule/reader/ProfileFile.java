@@ -55,12 +55,12 @@ public final class ProfileFile {
         }
     }
 
-    /** What the profile that the site.yaml of a folder names leaves open, each with its line there. */
-    static List<Fault> questions(Path folder) {
+    /** What a profile that site.yaml names leaves open, each with its line there. */
+    static List<Fault> questions(Path folder, Node.Scalar named) {
         try {
-            return named(folder)
-                    .map(named -> OpenQuestions.in(path(folder, named.text(), named.place()), named.text()))
-                    .orElse(List.of());
+            return named.text().isBlank()
+                    ? List.of()
+                    : OpenQuestions.in(path(folder, named.text(), named.place()), named.text());
         } catch (UnusableInput e) {
             // whoever reads the profile says what is wrong with it
             return List.of();

@@ -75,7 +75,8 @@ record SharedFile(Path folder, Length near, SiteFile says) {
                 absent,
                 layers,
                 List.of(),
-                Storm.UNSAID);
+                Storm.UNSAID,
+                Optional.empty());
         return new SharedFile(folder, near, says);
     }
 

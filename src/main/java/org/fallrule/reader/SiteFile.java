@@ -25,6 +25,7 @@ import org.fallrule.site.Waiver;
  * @param layers the layers
  * @param waivers what has been excused
  * @param storm the rain that the site states for itself
+ * @param profile the profile of layers that it names
  */
 record SiteFile(
         Optional<String> name,
@@ -37,7 +38,8 @@ record SiteFile(
         Map<Role, Place> absent,
         List<LayerSpec> layers,
         List<Waiver> waivers,
-        Storm storm) {
+        Storm storm,
+        Optional<Node.Scalar> profile) {
 
     /** The same with what is said for it where it says nothing, and with these roles absent. */
     SiteFile with(Optional<String> elseCounty, Optional<String> elseHouse, Map<Role, Place> newAbsent) {
@@ -52,7 +54,8 @@ record SiteFile(
                 newAbsent,
                 layers,
                 waivers,
-                storm);
+                storm,
+                profile);
     }
 
     /** What a folder without a site.yaml says. */
@@ -68,11 +71,12 @@ record SiteFile(
                 Map.of(),
                 List.of(),
                 List.of(),
-                Storm.UNSAID);
+                Storm.UNSAID,
+                Optional.empty());
     }
 
     /** The same with other layers. */
     SiteFile with(List<LayerSpec> others) {
-        return new SiteFile(name, county, house, crs, datum, units, survey, absent, others, waivers, storm);
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, others, waivers, storm, profile);
     }
 }

@@ -53,7 +53,7 @@ final class SiteFileReader {
         Storm storm = keys.mapping("storm").map(this::storm).orElse(Storm.UNSAID);
         keys.refuseOthers("site.yaml");
         refuseAbsent(layers, absent, faults);
-        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers, storm);
+        return new SiteFile(name, county, house, crs, datum, units, survey, absent, layers, waivers, storm, from);
     }
 
     /** Refuses layers of roles that are stated absent. */

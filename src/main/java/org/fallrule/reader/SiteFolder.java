@@ -73,10 +73,10 @@ final class SiteFolder {
     }
 
     /** What site.yaml and the profile that it names ask and nobody has answered. */
-    List<Fault> questions() {
+    List<Fault> questions(SiteFile said) {
         List<Fault> open = new ArrayList<>(
                 siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
-        open.addAll(ProfileFile.questions(folder));
+        said.profile().ifPresent(named -> open.addAll(ProfileFile.questions(folder, named)));
         return open;
     }
 

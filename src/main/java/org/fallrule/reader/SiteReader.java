@@ -35,9 +35,9 @@ public final class SiteReader {
         this.shared = shared;
         this.given = given;
         place = SiteFolder.open(folder);
-        questions = place.questions();
-        problems.addAll(questions);
         said = place.siteFile(faults, problems);
+        questions = place.questions(said);
+        problems.addAll(0, questions);
     }
 
     /**
