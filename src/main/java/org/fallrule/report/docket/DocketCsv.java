@@ -30,9 +30,9 @@ public final class DocketCsv {
                 entry.isBroken() ? "" : entry.folder(),
                 entry.county(),
                 entry.need().word(),
-                counted(entry, entry.binding()),
-                counted(entry, entry.open()),
-                counted(entry, entry.advice()),
+                entry.shown(entry.binding()),
+                entry.shown(entry.open()),
+                entry.shown(entry.advice()),
                 entry.verdict(),
                 String.join("; ", entry.causes())));
         Map<String, Outcome> outcomes = new HashMap<>();
@@ -42,10 +42,5 @@ public final class DocketCsv {
             cells.add(outcome == null ? "" : outcome.word());
         }
         return cells;
-    }
-
-    /** Nothing was counted in a plan that could not be checked. */
-    private static String counted(DocketEntry entry, long count) {
-        return entry.isBroken() ? "" : String.valueOf(count);
     }
 }

@@ -103,6 +103,11 @@ public record DocketEntry(
         return failing(Weight.SHOULD);
     }
 
+    /** A count of its findings as it is shown: nothing was counted in a plan that could not be checked. */
+    public String shown(long count) {
+        return isBroken() ? "" : String.valueOf(count);
+    }
+
     private long failing(Weight weight) {
         return standings.stream()
                 .filter(each -> each.outcome() == Outcome.FAILS && each.weight() == weight)

@@ -85,16 +85,11 @@ final class DocketPageBuilder {
                 PlainText.of(entry.path()),
                 entry.isBroken() ? "" : address(entry.folder()),
                 NeedSign.of(entry.need()),
-                counted(entry, entry.binding()),
-                counted(entry, entry.open()),
-                counted(entry, entry.advice()),
+                entry.shown(entry.binding()),
+                entry.shown(entry.open()),
+                entry.shown(entry.advice()),
                 PlainText.of(entry.county()),
                 says(entry));
-    }
-
-    /** Nothing was counted in a plan that could not be checked. */
-    private static String counted(DocketEntry entry, long count) {
-        return entry.isBroken() ? "" : String.valueOf(count);
     }
 
     /** The first few rules that need a person, binding failures first; or the first causes. */
