@@ -53,20 +53,6 @@ public record SiteAnalysis(
         problems = List.copyOf(problems);
     }
 
-    /** A plan that every answer is wanted of. */
-    public SiteAnalysis(
-            Site site,
-            Locality locality,
-            Optional<GroundSurface> ground,
-            Optional<GroundSurface> existing,
-            SurfaceAbove surfaces,
-            FlowSurface flow,
-            PipeNetwork network,
-            DrainWater water,
-            List<Fault> problems) {
-        this(site, locality, ground, existing, surfaces, flow, network, water, problems, new Zones(), any -> true);
-    }
-
     /** A plan in a place of which no rule book says anything. */
     public static SiteAnalysis of(Site site) {
         return of(site, Locality.UNSAID);
@@ -85,7 +71,8 @@ public record SiteAnalysis(
         FlowSurface flow = new FlowSurface(site, ground);
         PipeNetwork network = NetworkBuilder.build(site, ground);
         DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
-        return new SiteAnalysis(site, place, ground, existing, surfaces, flow, network, water, problems);
+        return new SiteAnalysis(
+                site, place, ground, existing, surfaces, flow, network, water, problems, new Zones(), any -> true);
     }
 
     /**

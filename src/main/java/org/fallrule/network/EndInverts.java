@@ -22,7 +22,12 @@ final class EndInverts {
         this.ground = ground;
     }
 
-    Optional<Elevation> up(Feature pipe, LineString axis, Junction from) {
+    /** A pipe that is turned toward its outfall, with its inverts. */
+    PipeRun run(Feature pipe, LineString axis, Junction up, Junction down) {
+        return new PipeRun(pipe, axis, up, down, OutsideDiameter.of(pipe), up(pipe, axis, up), down(pipe, axis, down));
+    }
+
+    private Optional<Elevation> up(Feature pipe, LineString axis, Junction from) {
         Coordinate end = axis.getCoordinateN(0);
         return pipe.get(Attribute.INVERT_UP)
                 .or(() -> z(end))
@@ -30,7 +35,7 @@ final class EndInverts {
                 .or(() -> below(end, pipe.get(Attribute.DEPTH_UP)));
     }
 
-    Optional<Elevation> down(Feature pipe, LineString axis, Junction to) {
+    private Optional<Elevation> down(Feature pipe, LineString axis, Junction to) {
         Coordinate end = axis.getCoordinateN(axis.getNumPoints() - 1);
         return pipe.get(Attribute.INVERT_DOWN)
                 .or(() -> z(end))

@@ -22,7 +22,7 @@ final class LaidAnew {
     /** The drain of a changed plan; nothing where something of it lies elsewhere, is gone, or is new. */
     static Optional<PipeNetwork> of(PipeNetwork drain, Site before, Site after, Optional<GroundSurface> ground) {
         LaidAnew laid = new LaidAnew(ground);
-        for (Role role : List.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT)) {
+        for (Role role : Role.ofDrain()) {
             if (!laid.liesAlike(before.features(role), after.features(role))) {
                 return Optional.empty();
             }
@@ -72,14 +72,7 @@ final class LaidAnew {
             return was;
         }
         LineString axis = axis(was, pipe);
-        return new PipeRun(
-                pipe,
-                axis,
-                up,
-                down,
-                OutsideDiameter.of(pipe),
-                inverts.up(pipe, axis, up),
-                inverts.down(pipe, axis, down));
+        return inverts.run(pipe, axis, up, down);
     }
 
     /** The pipe's line turned as it was. */

@@ -134,16 +134,7 @@ public final class NetworkBuilder {
     }
 
     private PipeRun run(Feature pipe, LineString axis, int from, int to) {
-        Junction up = junctions.get(from);
-        Junction down = junctions.get(to);
-        return new PipeRun(
-                pipe,
-                axis,
-                up,
-                down,
-                OutsideDiameter.of(pipe),
-                inverts.up(pipe, axis, up),
-                inverts.down(pipe, axis, down));
+        return inverts.run(pipe, axis, junctions.get(from), junctions.get(to));
     }
 
     private void looseStructures() {

@@ -15,7 +15,7 @@ public record Change(Site site, String says) {
 
     /** The pipes and structures that the changed plan has and the submitted one has not. */
     public List<Feature> drawnAnew(Site submitted) {
-        return List.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT).stream()
+        return Role.ofDrain().stream()
                 .flatMap(role -> site.features(role).stream()
                         .filter(feature -> !submitted.features(role).contains(feature)))
                 .toList();

@@ -35,7 +35,7 @@ record Touched(boolean isPlan, Set<Attribute<?>> attributes) {
     /** What differs between a plan and one that was made from it by changes of its drain. */
     static Touched between(Site before, Site after) {
         Set<Attribute<?>> attributes = new HashSet<>();
-        for (Role role : List.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT)) {
+        for (Role role : Role.ofDrain()) {
             List<Feature> were = before.features(role);
             List<Feature> are = after.features(role);
             if (were.size() != are.size()) {

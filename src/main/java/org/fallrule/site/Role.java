@@ -32,6 +32,8 @@ public enum Role {
     PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points and lines with Z"),
     AS_BUILT(Form.POINT, "points of the drain measured after construction: inverts and rims");
 
+    private static final List<Role> OF_DRAIN = List.of(PIPE, INLET, OUTFALL, CLEANOUT);
+
     private final Form form;
     private final String meaning;
     private final String word = name().toLowerCase(Locale.ROOT);
@@ -60,9 +62,14 @@ public enum Role {
         return word().replace('_', ' ');
     }
 
+    /** The parts of the drain that the plan proposes. */
+    public static List<Role> ofDrain() {
+        return OF_DRAIN;
+    }
+
     /** Whether it is a part of the drain that the plan proposes. */
     public boolean isOfDrain() {
-        return this == PIPE || this == INLET || this == OUTFALL || this == CLEANOUT;
+        return OF_DRAIN.contains(this);
     }
 
     public static Optional<Role> named(String word) {

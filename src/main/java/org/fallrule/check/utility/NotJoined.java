@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
@@ -60,7 +59,7 @@ public final class NotJoined implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
-        List<Feature> drain = Stream.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT)
+        List<Feature> drain = Role.ofDrain().stream()
                 .flatMap(role -> analysis.site().features(role).stream())
                 .toList();
         for (Feature utility : from.candidates(analysis.site())) {
