@@ -14,7 +14,6 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
@@ -75,12 +74,7 @@ final class AttributeTrial {
     private static Site without(Site plan, Role role, Attribute<?> attribute) {
         Map<Role, Layer> layers = new EnumMap<>(plan.layers());
         List<Feature> features = plan.features(role).stream()
-                .map(feature -> new Feature(
-                        role,
-                        feature.id(),
-                        feature.geometry(),
-                        without(feature.attributes(), attribute),
-                        feature.origin()))
+                .map(feature -> feature.with(feature.attributes().without(each -> each.equals(attribute))))
                 .toList();
         layers.put(role, new Layer.Supplied(features, List.of()));
         return new Site(
@@ -97,15 +91,5 @@ final class AttributeTrial {
                 plan.problems(),
                 plan.storm(),
                 plan.metric());
-    }
-
-    private static Attributes without(Attributes attributes, Attribute<?> gone) {
-        Attributes rest = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
-            if (entry.getKey() != gone) {
-                rest = rest.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return rest;
     }
 }

@@ -15,7 +15,7 @@ final class EarlierEnd implements Remedy {
     private static final int MOST = 600;
 
     /** A shorter pipe, in metres, is none. */
-    private static final double SHORTEST = 0.3;
+    static final double SHORTEST = 0.3;
 
     @Override
     public List<Series> series(Situation at) {

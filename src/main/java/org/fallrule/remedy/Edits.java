@@ -6,14 +6,12 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.network.Junction;
 import org.fallrule.network.PipeNetwork;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Attributes;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
@@ -47,35 +45,20 @@ public final class Edits {
 
     public <T> Edits set(Feature feature, Attribute<T> attribute, T value) {
         Feature now = now(feature);
-        put(feature, with(now, now.attributes().with(attribute, value)));
+        put(feature, now.with(now.attributes().with(attribute, value)));
         return this;
     }
 
     /** Takes back what the plan says of an attribute. */
     public Edits clear(Feature feature, Attribute<?> attribute) {
         Feature now = now(feature);
-        put(feature, with(now, without(now.attributes(), attribute)));
+        put(feature, now.with(now.attributes().without(each -> each.equals(attribute))));
         return this;
-    }
-
-    static Attributes without(Attributes attributes, Attribute<?>... dropped) {
-        Set<Attribute<?>> left = Set.of(dropped);
-        Attributes kept = Attributes.none();
-        for (Map.Entry<Attribute<?>, Object> entry : attributes.asMap().entrySet()) {
-            if (!left.contains(entry.getKey())) {
-                kept = kept.withUntyped(entry.getKey(), entry.getValue());
-            }
-        }
-        return kept;
     }
 
     public Edits add(Feature feature) {
         added.add(feature);
         return this;
-    }
-
-    private static Feature with(Feature feature, Attributes attributes) {
-        return new Feature(feature.role(), feature.id(), feature.geometry(), attributes, feature.origin());
     }
 
     /** Gives a pipe's ends these inverts; what stands there and takes its invert from the pipe goes with it. */
@@ -172,7 +155,7 @@ public final class Edits {
     public Site site() {
         Map<Role, Layer> layers = new EnumMap<>(Role.class);
         layers.putAll(site.layers());
-        for (Role role : List.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT)) {
+        for (Role role : Role.ofDrain()) {
             List<Feature> features =
                     new ArrayList<>(site.features(role).stream().map(this::now).toList());
             added.stream().filter(feature -> feature.role() == role).forEach(features::add);

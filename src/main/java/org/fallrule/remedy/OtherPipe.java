@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Attributes;
@@ -20,6 +21,10 @@ final class OtherPipe implements Remedy {
             "hdpe_dual_wall", "dual-wall polyethylene",
             "ductile_iron", "ductile iron");
 
+    /** What a pipe of a material brings with it. */
+    private static final Set<Attribute<?>> OF_MATERIAL =
+            Set.of(Attribute.OUTSIDE_DIAMETER, Attribute.ROUGHNESS, Attribute.WALL);
+
     /** Those of them that bear a load by themselves. */
     static final List<String> RIGID = List.of("pvc_sdr35", "pvc_sch40", "ductile_iron");
 
@@ -30,8 +35,7 @@ final class OtherPipe implements Remedy {
 
     /** What a pipe says of itself once it is of another material: nothing more that the old one brought with it. */
     static Attributes of(Attributes pipe, String material) {
-        return Edits.without(pipe, Attribute.OUTSIDE_DIAMETER, Attribute.ROUGHNESS, Attribute.WALL)
-                .with(Attribute.MATERIAL, material);
+        return pipe.without(OF_MATERIAL::contains).with(Attribute.MATERIAL, material);
     }
 
     private static Map<String, String> ordered(String... words) {

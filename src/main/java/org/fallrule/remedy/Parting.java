@@ -55,7 +55,8 @@ record Parting(Situation at, PipeRun run, double station) {
                 .filter(each -> each.id().startsWith(pipe.id() + Subject.PART))
                 .count();
         String id = pipe.id() + Subject.PART + (parts + 2);
-        Attributes kept = Edits.without(pipe.attributes(), Attribute.DEPTH_UP, Attribute.DEPTH_DOWN);
+        Attributes kept = pipe.attributes()
+                .without(attribute -> attribute == Attribute.DEPTH_UP || attribute == Attribute.DEPTH_DOWN);
         return new Feature(
                 pipe.role(),
                 id,

@@ -9,9 +9,6 @@ import org.fallrule.site.Attribute;
 final class RigidEnd implements Remedy {
     private static final int MOST = 600;
 
-    /** A shorter piece of the pipe, in metres, is not left. */
-    private static final double SHORTEST = 0.3;
-
     @Override
     public List<Series> series(Situation at) {
         if (!at.isOf("cover")) {
@@ -26,7 +23,7 @@ final class RigidEnd implements Remedy {
                                 .isPresent())
                         .map(material -> Series.within(
                                 MOST,
-                                run.length().metres() - SHORTEST,
+                                run.length().metres() - EarlierEnd.SHORTEST,
                                 at.shown().stationStep(),
                                 steps -> laid(at, run, steps * at.shown().stationStep(), material)))
                         .toList())
