@@ -3,6 +3,7 @@ package org.fallrule.document;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.core.io.NumberOutput;
 import java.nio.charset.StandardCharsets;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +18,19 @@ public final class JsonWriter {
 
     private static final String NAME_END = " : ";
 
+    /**
+     * A part of a tree that stands in it many times. Its text is made once for all that are the same object.
+     *
+     * @param tree the part
+     */
+    public record Repeated(Map<String, ?> tree) {}
+
+    private record Written(String text, int indent) {}
+
     private final StringBuilder out;
     private final boolean isIndented;
     private final StringBuilder lineEnd = new StringBuilder("\n");
+    private final Map<Repeated, Written> written = new IdentityHashMap<>();
 
     private JsonWriter(int room, boolean isIndented) {
         this.out = new StringBuilder(room);
@@ -59,6 +70,8 @@ public final class JsonWriter {
             object(map);
         } else if (value instanceof List<?> list) {
             array(list);
+        } else if (value instanceof Repeated part) {
+            repeated(part);
         } else if (value == null || value instanceof Boolean || value instanceof Long || value instanceof Integer) {
             out.append(value);
         } else if (value instanceof Number number) {
@@ -81,6 +94,17 @@ public final class JsonWriter {
         }
         outdent(map.isEmpty());
         out.append('}');
+    }
+
+    private void repeated(Repeated part) {
+        Written before = written.get(part);
+        if (before != null && before.indent() == lineEnd.length()) {
+            out.append(before.text());
+            return;
+        }
+        int start = out.length();
+        object(part.tree());
+        written.put(part, new Written(out.substring(start), lineEnd.length()));
     }
 
     private void array(List<?> list) {

@@ -12,6 +12,11 @@ public final class Printed {
     private static final int MOST_DECIMALS = 9;
     private static final int LIMIT_DECIMALS = 7;
 
+    /** Numbers of so few steps of the last decimal are told from a half by arithmetic alone, as near to it as this. */
+    private static final double FEW_STEPS = 1e9;
+
+    private static final double NEAR_HALF = 1e-6;
+
     private Printed() {}
 
     /** The quantity in a unit with that unit's usual digits: {@code 3.50 ft}. */
@@ -97,7 +102,14 @@ public final class Printed {
         return readable(written.unit()) == written.unit() && !written.text().contains(":");
     }
 
+    /** A number rounded half up, by its shortest decimal form, as a reader would who sees that. */
     static BigDecimal rounded(double number, int decimals) {
+        double steps = Math.abs(number) * Math.pow(10, decimals);
+        double beyond = steps - Math.floor(steps);
+        if (steps < FEW_STEPS && Math.abs(beyond - 0.5) > NEAR_HALF) {
+            long whole = (long) Math.floor(steps) + (beyond > 0.5 ? 1 : 0);
+            return BigDecimal.valueOf(number < 0 ? -whole : whole, decimals);
+        }
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
     }

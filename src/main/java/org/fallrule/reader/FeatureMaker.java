@@ -142,29 +142,24 @@ final class FeatureMaker {
     }
 
     private Attributes attributes(RawFeature raw, Place place) {
-        Attributes attributes = Attributes.none();
-        for (Map.Entry<Attribute<?>, ColumnFinder.Column> entry : columnOf.entrySet()) {
-            Object cell = raw.columns().get(entry.getValue().name());
+        Map<Attribute<?>, Object> said = new LinkedHashMap<>();
+        columnOf.forEach((attribute, column) -> {
+            Object cell = raw.columns().get(column.name());
             if (cell != null) {
-                Optional<Object> value = values.value(entry.getKey(), entry.getValue(), cell, place);
-                if (value.isPresent()) {
-                    attributes = attributes.withUntyped(entry.getKey(), value.get());
-                }
+                values.value(attribute, column, cell, place).ifPresent(value -> said.put(attribute, value));
             }
-        }
-        for (Map.Entry<Attribute<?>, Node.Scalar> entry : spec.all().entrySet()) {
-            if (!attributes.has(entry.getKey())) {
-                attributes = withSaid(attributes, entry.getKey(), entry.getValue());
+        });
+        spec.all().forEach((attribute, text) -> {
+            if (!said.containsKey(attribute)) {
+                ofEvery(attribute, text).ifPresent(value -> said.put(attribute, value));
             }
-        }
-        return attributes;
+        });
+        return Attributes.of(said);
     }
 
-    /** With what site.yaml says of every feature of the layer. */
-    private Attributes withSaid(Attributes attributes, Attribute<?> attribute, Node.Scalar said) {
+    /** What site.yaml says of every feature of the layer. */
+    private Optional<Object> ofEvery(Attribute<?> attribute, Node.Scalar said) {
         ColumnFinder.Column column = new ColumnFinder.Column(attribute.name(), Optional.empty());
-        return values.value(attribute, column, said.text(), said.place())
-                .map(value -> attributes.withUntyped(attribute, value))
-                .orElse(attributes);
+        return values.value(attribute, column, said.text(), said.place());
     }
 }

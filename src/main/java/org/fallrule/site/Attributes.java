@@ -24,18 +24,19 @@ public final class Attributes {
 
     /** These attributes and one more; a value already there is replaced. */
     public <T> Attributes with(Attribute<T> attribute, T value) {
-        return withUntyped(attribute, attribute.type().cast(value));
-    }
-
-    /**
-     * As {@link #with}, for a value whose type is known only when running.
-     *
-     * @throws ClassCastException if the value is not of the attribute's type
-     */
-    public Attributes withUntyped(Attribute<?> attribute, Object value) {
         Map<Attribute<?>, Object> more = new LinkedHashMap<>(values);
         more.put(attribute, attribute.type().cast(value));
         return new Attributes(Collections.unmodifiableMap(more));
+    }
+
+    /**
+     * What a map says, in its order.
+     *
+     * @throws ClassCastException if a value is not of its attribute's type
+     */
+    public static Attributes of(Map<Attribute<?>, Object> values) {
+        values.forEach((attribute, value) -> attribute.type().cast(value));
+        return new Attributes(Collections.unmodifiableMap(new LinkedHashMap<>(values)));
     }
 
     /** These attributes but for some. */

@@ -2,6 +2,7 @@ package org.fallrule.check;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -231,13 +232,13 @@ public final class PlanInFeet {
     }
 
     private static Attributes attributes(String... texts) {
-        Attributes attributes = Attributes.none();
+        Map<Attribute<?>, Object> said = new LinkedHashMap<>();
         for (String text : texts) {
             String[] parts = text.split("=", 2);
             Attribute<?> attribute = Attribute.named(parts[0].strip()).orElseThrow();
-            attributes = attributes.withUntyped(attribute, value(attribute, parts[1].strip()));
+            said.put(attribute, value(attribute, parts[1].strip()));
         }
-        return attributes;
+        return Attributes.of(said);
     }
 
     private static Object value(Attribute<?> attribute, String text) {

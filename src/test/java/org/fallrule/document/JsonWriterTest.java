@@ -56,6 +56,15 @@ class JsonWriterTest {
     }
 
     @Test
+    void aPartThatComesAgainIsIndentedByWhereItStands() {
+        JsonWriter.Repeated part = new JsonWriter.Repeated(Map.of("a", 1));
+
+        assertThat(JsonWriter.write(Map.of("all", List.of(part, part, Map.of("b", part)))))
+                .isEqualTo(JsonWriter.write(Map.of(
+                        "all", List.of(Map.of("a", 1), Map.of("a", 1), Map.of("b", Map.of("a", 1))))));
+    }
+
+    @Test
     void wholeNumbersStayWhole() {
         assertThat(compact(Map.of("a", Long.MAX_VALUE))).isEqualTo("{\"a\":9223372036854775807}");
         assertThat(compact(Map.of("a", 0.1))).isEqualTo("{\"a\":0.1}");

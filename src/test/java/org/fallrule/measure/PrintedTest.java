@@ -3,6 +3,7 @@ package org.fallrule.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -10,6 +11,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -205,5 +208,16 @@ class PrintedTest {
         if (each.limit().standing(each.measured(), 0) == Standing.FAILS) {
             assertThat(number(Printed.shortfall(each.measured(), each.limit()))).isPositive();
         }
+    }
+
+    @Property(tries = 20_000)
+    void aNumberIsRoundedHalfUpByItsShortestDecimalForm(
+            @ForAll @DoubleRange(min = -1e7, max = 1e7) double number,
+            @ForAll @IntRange(max = 7) int decimals,
+            @ForAll boolean isNearHalf) {
+        double near = isNearHalf ? (Math.floor(number) + 0.5) * Math.pow(10, -decimals) : number;
+
+        assertThat(Printed.rounded(near, decimals))
+                .isEqualTo(BigDecimal.valueOf(near).setScale(decimals, RoundingMode.HALF_UP));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.fallrule.document.Place;
 import org.fallrule.filter.Ecql;
 import org.fallrule.measure.Area;
@@ -105,7 +106,7 @@ class AttributeNameTest {
 
     @Test
     void aValueOfAnotherTypeIsRefused() {
-        assertThatThrownBy(() -> Attributes.none().withUntyped(Attribute.DIAMETER, "4 in"))
+        assertThatThrownBy(() -> Attributes.of(Map.of(Attribute.DIAMETER, "4 in")))
                 .isInstanceOf(ClassCastException.class);
     }
 

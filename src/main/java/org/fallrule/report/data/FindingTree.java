@@ -1,9 +1,11 @@
 package org.fallrule.report.data;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Basis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Measured;
@@ -20,6 +22,7 @@ import org.fallrule.site.Feature;
 final class FindingTree {
     private final GeoShape shapes;
     private final Remedies remedies;
+    private final Map<Basis, JsonWriter.Repeated> bases = new IdentityHashMap<>();
 
     FindingTree(GeoShape shapes, Remedies remedies) {
         this.shapes = shapes;
@@ -41,7 +44,7 @@ final class FindingTree {
         tree.put("says", Sentence.of(finding));
         tree.put("missing", seen.missing().stream().map(FindingTree::missing).toList());
         tree.put("notes", new ArrayList<>(seen.notes()));
-        tree.put("basis", basis(finding.basis()));
+        tree.put("basis", bases.computeIfAbsent(finding.basis(), FindingTree::basis));
         tree.put("set_by", finding.setBy().fileAndLine());
         remedies.of(finding)
                 .ifPresent(remedy -> tree.put("remedy", ordered("says", remedy.says(), "proved", remedy.proved())));
@@ -100,14 +103,14 @@ final class FindingTree {
                 Printed.limit(limit.value()));
     }
 
-    private static Map<String, Object> basis(Basis basis) {
+    private static JsonWriter.Repeated basis(Basis basis) {
         Map<String, Object> tree = ordered("kind", basis.kind().word());
         basis.document().ifPresent(document -> tree.put("document", document));
         basis.section().ifPresent(section -> tree.put("section", section));
         basis.known().ifPresent(known -> tree.put("known", known));
         basis.note().ifPresent(note -> tree.put("note", note));
         tree.put("stated_at", basis.statedAt().fileAndLine());
-        return tree;
+        return new JsonWriter.Repeated(tree);
     }
 
     /**
