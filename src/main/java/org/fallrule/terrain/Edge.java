@@ -13,10 +13,6 @@ record Edge(Coordinate a, Coordinate b) {
         }
     }
 
-    double length() {
-        return a.distance(b);
-    }
-
     Coordinate middle(double z) {
         return new Coordinate((a.x + b.x) / 2, (a.y + b.y) / 2, z);
     }

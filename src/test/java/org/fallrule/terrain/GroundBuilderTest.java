@@ -3,9 +3,12 @@ package org.fallrule.terrain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.fallrule.document.Fault;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 class GroundBuilderTest {
 
@@ -72,8 +75,10 @@ class GroundBuilderTest {
 
     @Test
     void aBreaklineIsKeptAsAnEdge() {
-        // A curb of 0.15 m along x = 0; without the line, triangles run across it.
+        // A curb of 0.15 m along x = 0; without the line, triangles run across it from the spots beside its middle.
         Survey survey = new Survey()
+                .spot(-1, 0, 10)
+                .spot(1, 0, 10.15)
                 .spot(-10, -10, 10)
                 .spot(-10, 10, 10)
                 .spot(10, -10, 10.15)
@@ -160,6 +165,27 @@ class GroundBuilderTest {
         assertThat(both.gradeAt(new Coordinate(2, 1)).orElseThrow().slope().ratio())
                 .isCloseTo(0.01, within(1e-9));
         assertThat(both.extent().equals(existing.extent())).isTrue();
+
+        Lattice lattice = new Lattice(-20, -20, 2.5, 17, 17);
+        double[] metres = new double[lattice.size()];
+        Arrays.fill(metres, Double.NaN);
+        both.addHeights(lattice, metres);
+        for (int node = 0; node < lattice.size(); node++) {
+            Coordinate place = lattice.place(node);
+            assertThat(metres[node]).isCloseTo(Survey.height(both, place.x, place.y), within(1e-9));
+        }
+    }
+
+    @Test
+    void theBreaksOfBothSurfacesCount() {
+        GroundSurface existing = new Survey().grid(20, 20, (x, y) -> 100).ground();
+        GroundSurface proposed = new Survey().grid(5, 5, (x, y) -> 101).ground();
+        LineString eastward = new GeometryFactory()
+                .createLineString(new Coordinate[] {new Coordinate(-19, 0), new Coordinate(19, 0)});
+
+        assertThat(new PatchedGround(proposed, existing).breaksAlong(eastward))
+                .containsAll(existing.breaksAlong(eastward))
+                .containsAll(proposed.breaksAlong(eastward));
     }
 
     @Test

@@ -14,6 +14,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.fallrule.measure.Elevation;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -76,7 +78,30 @@ class TriangulatedGroundTest {
 
     /** Spots on whole and half metres, so that many nodes lie on spots and on edges; the lattice reaches beyond the ground. */
     @Property(tries = 20)
-    void theHeightsOfALatticeAreThoseOfItsPlaces(@ForAll long seed, @ForAll boolean isEven) {
+    void theHeightsOfAnyLatticeAreThoseOfItsPlaces(@ForAll long seed, @ForAll boolean isEven) {
+        assertThatALatticeHasTheHeightsOfItsPlaces(seed, isEven);
+    }
+
+    @ParameterizedTest(name = "survey {0}")
+    @CsvSource({"1, true", "2, false", "3, false"})
+    void theHeightsOfALatticeAreThoseOfItsPlaces(long seed, boolean isEven) {
+        assertThatALatticeHasTheHeightsOfItsPlaces(seed, isEven);
+    }
+
+    @ParameterizedTest(name = "rising {0} eastward, {1} northward")
+    @CsvSource({"0.1, 0", "0, 0.1", "-0.03, 0.04", "0.2, -0.05"})
+    void theGradeOnATiltedPlaneIsThePlanes(double east, double north) {
+        GroundSurface ground = surveyed((x, y) -> 200 + east * x + north * y, 5, 4);
+
+        for (double x = -17; x < 17; x += 3.7) {
+            Grade grade = ground.gradeAt(new Coordinate(x, 0.6 * x + 1)).orElseThrow();
+            assertThat(grade.slope().ratio()).isCloseTo(Math.hypot(east, north), within(1e-9));
+            assertThat(grade.downhill().radians())
+                    .isCloseTo(Grade.ofRise(east, north).downhill().radians(), within(1e-9));
+        }
+    }
+
+    private static void assertThatALatticeHasTheHeightsOfItsPlaces(long seed, boolean isEven) {
         Random random = new Random(seed);
         GroundSurface ground =
                 isEven ? even((x, y) -> random.nextDouble()) : surveyed((x, y) -> random.nextDouble(), 4, seed);

@@ -100,6 +100,26 @@ class FootingPlaneTest {
                 .containsExactly(line("fails", "3.00", "3.50 ft below"));
     }
 
+    /**
+     * Past a corner 4 ft away and falling by 0.6, the margin sqrt(4^2 + s^2) - 0.6 s - ... is least at s = 4 (0.6 / 0.8) = 3 ft
+     * beyond the foot of the perpendicular, where the axis is 5 ft from the corner: neither at an end nor beside the corner.
+     */
+    @Test
+    void betweenStationsTheNearestPlaceIsFoundExactly() {
+        PlanInFeet plan = house().with(
+                        PIPE,
+                        "P-1",
+                        "LINESTRING (-5.656854249492381 0, 0 -5.656854249492381)",
+                        "diameter = 12 in",
+                        "invert_up = 8.4 ft",
+                        "invert_down = 3.6 ft")
+                .with(OUTFALL, "OF-1", "POINT (0 -5.656854249492381)");
+
+        assertThat(check(plan, AT_45))
+                .containsExactly(
+                        "meets P-1 to B-1: 4.50 ft; at station 0+07.0; the trench's bottom lies 3.80 ft below the footing's");
+    }
+
     @Test
     void aPipeThatLeavesTheWallAndDivesIsHeldWhereItIsFarthestIn() {
         PlanInFeet plan = house().with(

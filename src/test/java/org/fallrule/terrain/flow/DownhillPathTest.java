@@ -9,6 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.fallrule.terrain.Shape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
@@ -89,6 +90,49 @@ class DownhillPathTest {
     @Test
     void onLevelGroundItStillLeaves() {
         assertThat(path(Shape.square(10, (x, y) -> 5), 1, 0.3, 0.2).end()).isEqualTo(DownhillPath.End.EDGE);
+    }
+
+    /** A difference is taken half a cell to either side, so the last place is the first that has no whole cell to the edge. */
+    @ParameterizedTest(name = "falling {0} eastward, {1} northward")
+    @CsvSource({"1, 0", "-1, 0", "0, 1", "0, -1"})
+    void itGoesOnAsFarAsItsFallCanBeTold(int east, int north) {
+        DownhillPath path = path(Shape.square(20, (x, y) -> 64 - 0.25 * (east * x + north * y)), 1, 0, 0);
+
+        assertThat(end(path)).isEqualTo(new Coordinate(19.5 * east, 19.5 * north));
+        assertThat(path.line().getLength()).isEqualTo(19.5);
+    }
+
+    @Test
+    void itStartsAndEndsWhereItIsOnTheEdge() {
+        DownhillPath path = path(Shape.square(20, (x, y) -> 64 - 0.25 * x), 1, 19.75, 3);
+
+        assertThat(path.line().getNumPoints()).isEqualTo(2);
+        assertThat(path.line().getLength()).isZero();
+        assertThat(path.end()).isEqualTo(DownhillPath.End.EDGE);
+    }
+
+    /** From between nodes to the first of the lowest corners of its cell, and from there from node to node. */
+    @Test
+    void onLevelGroundItKeepsToTheNodes() {
+        Coordinate[] way =
+                path(Shape.square(10, (x, y) -> 5), 1, 3.3, -2.6).line().getCoordinates();
+
+        assertThat(way[1]).isEqualTo(new Coordinate(3, -3));
+        for (int i = 2; i < way.length; i++) {
+            assertThat(Math.max(Math.abs(way[i].x - way[i - 1].x), Math.abs(way[i].y - way[i - 1].y)))
+                    .isEqualTo(1);
+        }
+    }
+
+    /** A gully a cell wide between walls: of the four corners around a place only the one in the gully lies low. */
+    @ParameterizedTest(name = "from {0}, {1}")
+    @CsvSource({"0.4, 0.4", "-0.4, 0.4", "0.4, 0.7", "-0.4, 0.7"})
+    void fromAPlaceBesideAGullyItComesIntoIt(double x, double y) {
+        DownhillPath path = path(Shape.square(10, (a, b) -> (a == 0 ? 0 : 3) + 0.001 * b), 1, x, y);
+
+        assertThat(end(path).x).isCloseTo(0, within(0.5));
+        assertThat(end(path).y).isLessThan(-8);
+        assertThat(path.line().getLength()).isLessThan(13);
     }
 
     @Property(tries = 60)

@@ -47,6 +47,8 @@ class FilledGroundTest {
         assertThat(pond.cubicMetres()).isCloseTo(Math.PI * a * Math.pow(half, 4) / 2, within(bound));
         assertThat(pond.outline().getArea()).isCloseTo(pond.area().squareMetres(), within(1e-6));
         assertThat(pond.outline().isValid()).isTrue();
+        assertThat(pond.outline().getCentroid().getCoordinate().distance(new Coordinate(0, 0)))
+                .isCloseTo(0, within(1e-9));
         assertThat(filled.pondAt(new Coordinate(19.5, 19.5))).isEmpty();
     }
 
@@ -115,6 +117,8 @@ class FilledGroundTest {
         Shape shape = Shape.square(20, (x, y) -> 1);
         assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 1e-6))
                 .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(0, 9_999, 0, 4_999), 1))
+                .hasMessageContaining("A grid of 5.0E7 nodes, 1.0 m apart; wanted 1 to 25000000");
         assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(), 1)).isInstanceOf(IllegalArgumentException.class);
     }
