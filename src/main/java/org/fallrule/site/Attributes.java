@@ -35,8 +35,10 @@ public final class Attributes {
      * @throws ClassCastException if a value is not of its attribute's type
      */
     public static Attributes of(Map<Attribute<?>, Object> values) {
-        values.forEach((attribute, value) -> attribute.type().cast(value));
-        return new Attributes(Collections.unmodifiableMap(new LinkedHashMap<>(values)));
+        Map<Attribute<?>, Object> typed = new LinkedHashMap<>();
+        values.forEach(
+                (attribute, value) -> typed.put(attribute, attribute.type().cast(value)));
+        return new Attributes(Collections.unmodifiableMap(typed));
     }
 
     /** These attributes but for some. */
