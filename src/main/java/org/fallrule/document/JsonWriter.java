@@ -30,7 +30,7 @@ public final class JsonWriter {
     private final StringBuilder out;
     private final boolean isIndented;
     private final StringBuilder lineEnd = new StringBuilder("\n");
-    private final Map<Repeated, Written> written = new IdentityHashMap<>();
+    private final IdentityHashMap<Repeated, Written> written = new IdentityHashMap<>();
 
     private JsonWriter(int room, boolean isIndented) {
         this.out = new StringBuilder(room);

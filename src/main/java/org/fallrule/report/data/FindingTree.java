@@ -22,7 +22,7 @@ import org.fallrule.site.Feature;
 final class FindingTree {
     private final GeoShape shapes;
     private final Remedies remedies;
-    private final Map<Basis, JsonWriter.Repeated> bases = new IdentityHashMap<>();
+    private final IdentityHashMap<Basis, JsonWriter.Repeated> bases = new IdentityHashMap<>();
 
     FindingTree(GeoShape shapes, Remedies remedies) {
         this.shapes = shapes;
