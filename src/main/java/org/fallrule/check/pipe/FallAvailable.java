@@ -90,7 +90,20 @@ public final class FallAvailable implements Check {
         if (start.isEmpty() || end.isEmpty()) {
             return levelsMissing(inlet, path, start, end);
         }
-        return held(terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path));
+        return noting(held(terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path)), path);
+    }
+
+    /** A level that the plan does not give is told beside what follows from it. */
+    private static Observation noting(Observation seen, List<PipeRun> path) {
+        Observation told = seen;
+        if (path.get(0).invertUp().isEmpty()) {
+            told = told.noting(
+                    "no invert is given at the inlet: its level is taken as the rim less the cover to allow and"
+                            + " the pipe");
+        }
+        return last(path).invertDown().isPresent()
+                ? told
+                : told.noting("no invert is given at the outfall: its level is taken as the ground's");
     }
 
     private static PipeRun last(List<PipeRun> path) {

@@ -65,7 +65,7 @@ public final class GradeLineFreeboard implements Check {
 
     @Override
     public List<Need> needs(Terms terms) {
-        return List.of(new Need.OfLayer(Role.PIPE), new Need.OfStorm());
+        return List.of(new Need.OfLayer(Role.PIPE), new Need.OfLayer(Role.INLET), new Need.OfStorm());
     }
 
     @Override

@@ -124,8 +124,12 @@ public final class OutletProtection implements Check {
         return velocity.value().map(Velocity::metresPerSecond).orElse(Double.POSITIVE_INFINITY);
     }
 
+    /** Not known of a pipe that no inlet of the plan drains to: what it carries is not nothing, it is not said. */
     private static Answer<Velocity> leaving(SiteAnalysis analysis, PipeRun run) {
-        return analysis.water().grade(run).map(PipeGrade::velocityDown);
+        return analysis.water()
+                .in(run)
+                .flow()
+                .then(flow -> analysis.water().grade(run).map(PipeGrade::velocityDown));
     }
 
     /** What a velocity that the bare ground does not stand comes to where the plan gives stone, or leaves it open. */

@@ -105,7 +105,9 @@ class FallAvailableTest {
                 .with(OUTFALL, "OF-1", "POINT (100 0)", "invert = 99 ft");
 
         assertThat(check(plan.with(PIPE, "P-1", "LINESTRING (0 0, 100 0)", "outside_diameter = 6 in"), ONE_PERCENT))
-                .containsExactly("meets I-1 to OF-1: 2.50 ft");
+                .containsExactly(
+                        "meets I-1 to OF-1: 2.50 ft; no invert is given at the inlet: its level is taken as the"
+                                + " rim less the cover to allow and the pipe");
         assertThat(check(plan.with(PIPE, "P-1", "LINESTRING (0 0, 100 0)"), ONE_PERCENT))
                 .containsExactly("cannot_tell I-1; lacks a level at inlet I-1");
     }
@@ -126,7 +128,9 @@ class FallAvailableTest {
                 .with(PIPE, "P-1", "LINESTRING (0 0, 100 0)", "invert_up = 100 ft");
 
         assertThat(check(plan.spots("90 -10 98, 110 -10 98, 100 20 98"), ONE_PERCENT))
-                .containsExactly("meets I-1 to OF-1: 2.00 ft");
+                .containsExactly(
+                        "meets I-1 to OF-1: 2.00 ft; no invert is given at the outfall: its level is taken as the"
+                                + " ground's");
         assertThat(check(plan.spots("0 -10 98, 10 -10 98, 0 20 98"), ONE_PERCENT))
                 .containsExactly("cannot_tell I-1; lacks a level at the outfall of pipe P-1");
         assertThat(check(plan, ONE_PERCENT))
@@ -141,7 +145,10 @@ class FallAvailableTest {
                 .spots("90 -10 98, 110 -10 98, 100 20 98")
                 .surveyedTo(0, 0.05);
 
-        assertThat(check(plan, ONE_PERCENT)).containsExactly("borderline I-1 to OF-1: 1.03 ft");
+        assertThat(check(plan, ONE_PERCENT))
+                .containsExactly(
+                        "borderline I-1 to OF-1: 1.03 ft; no invert is given at the outfall: its level is taken as the"
+                                + " ground's");
     }
 
     @Test

@@ -100,4 +100,15 @@ class OutletProtectionTest {
         assertThat(check(plan, "at_most: 2 ft/s\napron: by_culvert"))
                 .containsExactly("cannot_tell OF-2; lacks the pipe that leads to outfall OF-2");
     }
+
+    @Test
+    void aPipeThatNoInletOfThePlanDrainsToIsNotTakenAsDry() {
+        PlanInFeet plan = plan().in(Raining.SIX_INCHES_AN_HOUR)
+                .with(OUTFALL, "OF-1", "POINT (0 -101)", "kind = daylight")
+                .with(PIPE, "P-1", "LINESTRING Z (0 -1 99, 0 -101 95)", "diameter = 4 in", "material = pvc_sdr35");
+
+        assertThat(check(plan, "at_most: 2 ft/s\napron: by_discharge"))
+                .containsExactly("cannot_tell OF-1; lacks how fast the water leaves outfall OF-1 (no inlet of the plan"
+                        + " drains there)");
+    }
 }
