@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.fallrule.document.Fault;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -108,6 +109,8 @@ class GroundBuilderTest {
         assertThat(Survey.height(survey.ground(), 4.5, 0)).isCloseTo(6, within(1e-9));
     }
 
+    /** Nine in ten links are no longer than the diagonal of 2 m cells, 2.83 m, four times that is 37 ft; the hole is 44 m
+     * square, 20,839 sq ft, less what the triangles in its corners bridge. */
     @Test
     void aHoleInTheSurveyIsNotBridged() {
         Survey survey = new Survey();
@@ -128,7 +131,7 @@ class GroundBuilderTest {
                 .extracting(Fault::says)
                 .singleElement()
                 .asString()
-                .matches("\\d+ sq ft between points more than \\d+ ft apart are taken as not surveyed.*");
+                .matches("(19|20)\\d{3} sq ft between points more than 37 ft apart are taken as not surveyed.*");
     }
 
     @Test
@@ -139,6 +142,19 @@ class GroundBuilderTest {
 
         assertThat(Survey.height(survey.ground(), 0, 0)).isEqualTo(100);
         assertThat(survey.built().problems()).isEmpty();
+    }
+
+    @Test
+    void aDenseBreaklineInASparseSurveyLeavesTheRestAsItIs() {
+        Survey survey = new Survey().grid(40, 10, (x, y) -> 100);
+        Coordinate[] curb = IntStream.rangeClosed(-160, 160)
+                .mapToObj(i -> new Coordinate(i / 4.0, 3.3, 100))
+                .toArray(Coordinate[]::new);
+        survey.breakline(curb);
+
+        assertThat(survey.built().problems()).isEmpty();
+        assertThat(Survey.height(survey.ground(), 25, 25)).isEqualTo(100);
+        assertThat(Survey.height(survey.ground(), -35, -35)).isEqualTo(100);
     }
 
     @Test

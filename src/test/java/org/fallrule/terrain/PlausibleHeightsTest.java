@@ -20,6 +20,8 @@ class PlausibleHeightsTest {
 
         assertThat(heights.holds(-430)).isTrue();
         assertThat(heights.holds(8849)).isTrue();
+        assertThat(heights.holds(-450)).isTrue();
+        assertThat(heights.holds(8900)).isTrue();
         assertThat(heights.holds(-451)).isFalse();
         assertThat(heights.holds(8901)).isFalse();
         assertThat(heights.holds(-9999)).isFalse();

@@ -100,6 +100,8 @@ class DownhillPathTest {
 
         assertThat(end(path)).isEqualTo(new Coordinate(19.5 * east, 19.5 * north));
         assertThat(path.line().getLength()).isEqualTo(19.5);
+        assertThat(end(path(Shape.square(20, (x, y) -> 64 - 0.25 * (east * x + north * y)), 0.5, 0, 0)))
+                .isEqualTo(new Coordinate(19.75 * east, 19.75 * north));
     }
 
     @Test

@@ -52,6 +52,17 @@ class FilledGroundTest {
         assertThat(filled.pondAt(new Coordinate(19.5, 19.5))).isEmpty();
     }
 
+    @Test
+    void thePlacesOfAPondHaveTheirHeights() {
+        FilledGround filled = FilledGround.of(grid(Shape.square(10, (x, y) -> 7 + 0.01 * (x * x + y * y)), 0.5));
+        Pond pond = filled.ponds().get(0);
+
+        assertThat(pond.level().metres()).isCloseTo(8, within(1e-9));
+        assertThat(pond.depth().metres()).isCloseTo(1, within(1e-9));
+        assertThat(pond.lowest().getZ()).isEqualTo(7);
+        assertThat(pond.spill().getZ()).isCloseTo(8, within(1e-9));
+    }
+
     /** Of a bowl z = r^2 / 100 what lies no more than 4 cm above the bottom is a disc of 2 m, give or take half a cell. */
     @Test
     void theBottomOfAPondIsWhatLiesAsLow() {
@@ -117,8 +128,8 @@ class FilledGroundTest {
         Shape shape = Shape.square(20, (x, y) -> 1);
         assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 1e-6))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(0, 9_999, 0, 4_999), 1))
-                .hasMessageContaining("A grid of 5.0E7 nodes, 1.0 m apart; wanted 1 to 25000000");
+        assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(0, 19_998, 0, 9_998), 2))
+                .hasMessageContaining("A grid of 5.0E7 nodes, 2.0 m apart; wanted 1 to 25000000");
         assertThatThrownBy(() -> GroundGrid.of(shape, shape.extent(), 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> GroundGrid.of(shape, new Envelope(), 1)).isInstanceOf(IllegalArgumentException.class);
     }
