@@ -60,11 +60,16 @@ public record SiteAnalysis(
 
     public static SiteAnalysis of(Site site, Locality locality) {
         List<Fault> problems = new ArrayList<>();
-        Optional<GroundSurface> existing =
-                over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
-        Optional<GroundSurface> proposed =
-                over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
-        Optional<GroundSurface> ground = over(proposed, existing);
+        Optional<GroundSurface> existing = PatchedGround.of(
+                surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
+        return of(site, locality, existing, new Zones(), problems);
+    }
+
+    private static SiteAnalysis of(
+            Site site, Locality locality, Optional<GroundSurface> existing, Zones zones, List<Fault> problems) {
+        Optional<GroundSurface> proposed = PatchedGround.of(
+                surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
+        Optional<GroundSurface> ground = PatchedGround.of(proposed, existing);
         problems.addAll(new DrainageAreas(site).problems());
         Locality place = locality.with(site.storm());
         SurfaceAbove surfaces = new SurfaceAbove(site);
@@ -72,16 +77,20 @@ public record SiteAnalysis(
         PipeNetwork network = NetworkBuilder.build(site, ground);
         DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
         return new SiteAnalysis(
-                site, place, ground, existing, surfaces, flow, network, water, problems, new Zones(), any -> true);
+                site, place, ground, existing, surfaces, flow, network, water, problems, zones, any -> true);
     }
 
     /**
-     * The same plan with another drain. What a changed drain leaves as it is, the ground, what lies on it and what runs off it,
-     * is not worked out again; so a trial costs little.
+     * The same plan with another drain or another proposed ground. What a changed drain leaves as it is, the ground, what lies on
+     * it and what runs off it, is not worked out again; so a trial costs little.
      *
-     * @param changed the plan, of which only pipes, inlets, outfalls and cleanouts differ from this one
+     * @param changed the plan, of which only pipes, inlets, outfalls, cleanouts and the proposed ground differ from this one
      */
+    @SuppressWarnings("ReferenceEquality") // features that compare equal may differ in height
     public SiteAnalysis with(Site changed) {
+        if (changed.layer(Role.PROPOSED_GROUND) != site.layer(Role.PROPOSED_GROUND)) {
+            return of(changed, locality, existing, zones, new ArrayList<>());
+        }
         FlowSurface over = flow.around(changed);
         PipeNetwork drain = NetworkBuilder.build(network, site, changed, ground);
         DrainWater running = water.with(changed, over, drain);
@@ -123,12 +132,5 @@ public record SiteAnalysis(
         return site.layer(role) instanceof Layer.Raster raster
                 ? Optional.of(new RasterGround(raster.heights()))
                 : Optional.empty();
-    }
-
-    private static Optional<GroundSurface> over(Optional<GroundSurface> upper, Optional<GroundSurface> lower) {
-        if (upper.isPresent() && lower.isPresent()) {
-            return Optional.of(new PatchedGround(upper.get(), lower.get()));
-        }
-        return upper.or(() -> lower);
     }
 }

@@ -25,7 +25,8 @@ final class LeastChange {
             new OtherPipe(),
             new LargerPipe(),
             new OutfallAside(),
-            new PipeAside());
+            new PipeAside(),
+            new RaisedGround());
 
     /** Changes of one kind that are put to the proof before the next kind is tried. */
     private static final int MOST_PROOFS = 6;
@@ -46,7 +47,7 @@ final class LeastChange {
 
     private List<Candidate> candidates(Remedy kind, Finding finding, int most, Predicate<Change> does) {
         List<Candidate> least = new ArrayList<>();
-        for (Series series : kind.series(new Situation(trial.submitted(), finding))) {
+        for (Series series : kind.series(trial.situation(finding))) {
             int below = least.size() < most
                     ? Integer.MAX_VALUE
                     : least.get(most - 1).least().steps();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Terms;
 import org.fallrule.finding.Finding;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
@@ -19,8 +20,9 @@ import org.fallrule.site.Role;
  *
  * @param analysis the plan
  * @param finding the finding
+ * @param terms what its rule tells its check
  */
-record Situation(SiteAnalysis analysis, Finding finding) {
+record Situation(SiteAnalysis analysis, Finding finding, Terms terms) {
 
     Shown shown() {
         return new Shown(analysis.site().metric());

@@ -40,7 +40,7 @@ record TradeOff(Change change, Drawback drawback) {
             return fall(worse, shown).orElseGet(() -> Shown.clause(worse.finding()));
         }
         if (drawback instanceof Drawback.Buried buried) {
-            return buried.outfall() + " lies " + shown.height(buried.below().metres()) + " below the ground";
+            return buried.structure() + " lies " + shown.height(buried.below().metres()) + " below the ground";
         }
         return ((Drawback.Problem) drawback).says();
     }
