@@ -98,6 +98,11 @@ public record SiteAnalysis(
                 changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);
     }
 
+    /** The ground that utilities were marked on and measured from: as it is, or the proposed one where the plan has no other. */
+    public Optional<GroundSurface> groundAsItIs() {
+        return existing.or(() -> ground);
+    }
+
     /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */
     public SiteAnalysis asking(Predicate<Feature> of) {
         return new SiteAnalysis(site, locality, ground, existing, surfaces, flow, network, water, problems, zones, of);
