@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -28,8 +29,13 @@ final class RaisedGround implements Remedy {
     private static final double ROUNDING = 1e-6;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("ground_fall");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("ground_fall") || hasTriangles(at.analysis().site())) {
+        if (hasTriangles(at.analysis().site())) {
             return List.of();
         }
         Optional<Feature> building = Subject.feature(at.finding());

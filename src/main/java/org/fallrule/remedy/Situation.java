@@ -110,6 +110,14 @@ record Situation(SiteAnalysis analysis, Finding finding, Terms terms) {
                 .filter(run -> run.pipe().isDesigned());
     }
 
+    /** As {@link #last}; of a pipe that is joined to what it must not be that pipe, where no other goes on from it. */
+    Optional<PipeRun> lastOrJoined() {
+        return last().or(() -> subject(Role.PIPE)
+                .filter(pipe -> isOf("not_joined"))
+                .flatMap(network()::runOf)
+                .filter(run -> network().leaving(run.down()).isEmpty()));
+    }
+
     /** A pipe and those that its water runs on through. */
     List<PipeRun> down(PipeRun run) {
         Junction end = run.down();

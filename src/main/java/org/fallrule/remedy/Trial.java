@@ -91,7 +91,10 @@ final class Trial {
         return turns(finding, run(asked, rule -> rule.id().equals(finding.rule())));
     }
 
-    /** Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to say. */
+    /**
+     * Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to
+     * say. Of what is not joined to a sewer nothing is said while other parts of the drain are.
+     */
     static boolean turns(Finding finding, List<Finding> after) {
         Subject subject = Subject.of(finding);
         List<Finding> answers = after.stream()
@@ -100,7 +103,9 @@ final class Trial {
         boolean open = answers.stream().anyMatch(Findings::isOpen);
         boolean met = after.stream()
                 .anyMatch(each -> each.rule().equals(finding.rule())
-                        && (each.outcome() == Outcome.MEETS || each.outcome() == Outcome.NOT_APPLICABLE));
+                        && (each.outcome() == Outcome.MEETS
+                                || each.outcome() == Outcome.NOT_APPLICABLE
+                                || each.check().equals("not_joined")));
         return !open && (met || !answers.isEmpty());
     }
 

@@ -429,7 +429,7 @@ public final class Attribute<T> {
 
     public static final Attribute<Length> FOOTING_DEPTH = length(
             "footing_depth",
-            "depth of the footing's bottom below the ground at the building's edge",
+            "depth of the footing's bottom below the ground as it is at the building's edge",
             EnumSet.of(Role.BUILDING),
             "ftgdepth");
 
