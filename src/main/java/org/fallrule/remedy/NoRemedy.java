@@ -25,7 +25,7 @@ final class NoRemedy {
     private static final Map<String, String> TRIED = Map.of(
             "ground_fall",
             "the ground beside the wall has to be raised, or cut away from it; how far could not be worked out from the ground"
-                    + " that the plan gives, or is more than 2 ft",
+                    + " that the plan gives, or is so much that it is for whoever designed the wall",
             "flow_path",
             "none of the changes tried passes: wherever the outfall was set near by, or at a curb, its water comes there; the"
                     + " propose command looks over the whole lot, and a swale or a permit may settle it",

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.fallrule.check.ground.FallAround;
 import org.fallrule.document.Place;
@@ -58,9 +58,9 @@ final class RaisedGround implements Remedy {
         if (stretches.isEmpty()) {
             return List.of();
         }
-        List<GradedStrip> strips = stretches.stream()
+        GradedStrip strip = new GradedStrip(stretches.stream()
                 .map(stretch -> WallStrip.along(at.analysis(), walls, stretch))
-                .toList();
+                .toList());
         List<Foot> feet =
                 stretches.stream().flatMap(stretch -> stretch.feet().stream()).toList();
         double step = at.shown().heightStep();
@@ -68,7 +68,7 @@ final class RaisedGround implements Remedy {
                 .mapToInt(foot -> steps(foot.missed(), step))
                 .max()
                 .orElse(1);
-        Raise raise = new Raise(at, building, strips, feet);
+        Raise raise = new Raise(at, building, strip, feet);
         return List.of(new Series(MOST, steps -> raise.by(steps, most)).first(most));
     }
 
@@ -77,8 +77,8 @@ final class RaisedGround implements Remedy {
         return (int) Math.ceil(Math.max(0, metres) / step - ROUNDING);
     }
 
-    /** The strips and what is told of them. */
-    private record Raise(Situation at, Feature building, List<GradedStrip> strips, List<Foot> feet) {
+    /** The ground that is raised and what is told of it. */
+    private record Raise(Situation at, Feature building, GradedStrip strip, List<Foot> feet) {
 
         /**
          * Every stretch raised by what it misses, but by no more than so many steps; by more than it misses where there are more
@@ -86,11 +86,9 @@ final class RaisedGround implements Remedy {
          */
         Optional<Change> by(int steps, int most) {
             double step = at.shown().heightStep();
-            ToDoubleFunction<Double> raised =
+            DoubleUnaryOperator raised =
                     missed -> step * Math.min(steps, steps(missed, step) + Math.max(0, steps - most));
-            List<Polygon> triangles = new ArrayList<>();
-            strips.forEach(strip -> triangles.addAll(
-                    strip.triangles(line -> line.missed() > 0 ? raised.applyAsDouble(line.missed()) : 0)));
+            List<Polygon> triangles = strip.triangles(raised);
             Earthwork earth =
                     GradedStrip.earth(triangles, at.analysis().ground().orElseThrow());
             Site graded = graded(at.analysis().site(), triangles);

@@ -16,6 +16,10 @@ final class WallStretches {
     static final double RUN_OUT = 1.2192;
 
     private static final double CLOSE = 2 * RUN_OUT;
+
+    /** Metres, 12 ft; beside an inner corner there is too little ground to tell, but it is raised with that on both sides. */
+    private static final double AROUND_CORNER = 3.6576;
+
     private static final double SAME = 1e-6;
 
     private final List<Foot> feet;
@@ -115,7 +119,7 @@ final class WallStretches {
         }
         Coordinate corner = one.wall().p1;
         return next(one.wall()).filter(other.wall()::equals).isPresent()
-                && one.root().distance(corner) + corner.distance(other.root()) - pieces <= CLOSE;
+                && one.root().distance(corner) + corner.distance(other.root()) - pieces <= AROUND_CORNER;
     }
 
     Optional<LineSegment> next(LineSegment wall) {

@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.math.Vector2D;
 
-/** Lays the lines of a {@link GradedStrip} along a stretch of wall: around its corners, and running out at its ends. */
+/** The lines of a {@link GradedStrip} along a stretch of wall: around its corners, and running out at its ends. */
 final class WallStrip {
     private static final double SAME = 1e-6;
 
@@ -34,10 +34,10 @@ final class WallStrip {
         this.walls = walls;
     }
 
-    static GradedStrip along(SiteAnalysis analysis, WallStretches walls, WallStretches.WallStretch stretch) {
+    static List<GradedStrip.Line> along(SiteAnalysis analysis, WallStretches walls, WallStretches.WallStretch stretch) {
         WallStrip strip = new WallStrip(analysis, analysis.ground().orElseThrow(), walls);
         strip.add(stretch);
-        return new GradedStrip(strip.lines);
+        return strip.lines;
     }
 
     private void add(WallStretches.WallStretch stretch) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,7 +25,7 @@ record WordsOfGrading(Situation at, Feature building, List<Foot> feet) {
      * @param raised metres that the foot of a wall is raised by, of what it misses
      * @param rims what goes up with the ground
      */
-    String of(ToDoubleFunction<Double> raised, Earthwork earth, String rims) {
+    String of(DoubleUnaryOperator raised, Earthwork earth, String rims) {
         Map<String, Double> lengths = new LinkedHashMap<>();
         Map<String, Double> missed = new LinkedHashMap<>();
         for (Foot foot : feet) {
