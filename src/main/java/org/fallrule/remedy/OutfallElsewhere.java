@@ -37,7 +37,7 @@ final class OutfallElsewhere implements Remedy {
 
     @Override
     public int mostProofs() {
-        return 12;
+        return 32;
     }
 
     private static List<Series> places(Situation at, PipeRun last) {
