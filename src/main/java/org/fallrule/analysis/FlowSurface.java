@@ -55,7 +55,8 @@ public final class FlowSurface {
         boolean sameBox = reach(changed).equals(reach(site))
                 && other.map(GroundSurface::extent).equals(ground.map(GroundSurface::extent));
         return sameBox
-                ? new FlowSurface(changed, other, () -> other.flatMap(over -> grid().map(nodes -> nodes.with(over, where))))
+                ? new FlowSurface(
+                        changed, other, () -> other.flatMap(over -> grid().map(nodes -> nodes.with(over, where))))
                 : new FlowSurface(changed, other);
     }
 

@@ -64,8 +64,8 @@ public record SiteAnalysis(
 
     public static SiteAnalysis of(Site site, Locality locality) {
         List<Fault> problems = new ArrayList<>();
-        Optional<GroundSurface> existing = PatchedGround.of(
-                surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
+        Optional<GroundSurface> existing =
+                PatchedGround.of(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
         return of(site, locality, existing, new Zones(), problems, ground -> new FlowSurface(site, ground));
     }
 

@@ -47,7 +47,7 @@ final class LayerSpecReader {
     private void refuseRastersBesideOthers(List<LayerSpec> specs) {
         for (LayerSpec raster : specs) {
             long others = specs.stream()
-                    .filter(spec -> spec != raster && spec.role() == raster.role())
+                    .filter(spec -> !spec.equals(raster) && spec.role() == raster.role())
                     .filter(spec -> spec.role() != Role.PROPOSED_GROUND || GroundRasters.isOne(spec))
                     .count();
             if (GroundRasters.isOne(raster) && others > 0) {

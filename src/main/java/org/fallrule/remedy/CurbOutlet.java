@@ -47,8 +47,8 @@ final class CurbOutlet implements Remedy {
     private static Optional<Change> led(Situation at, PipeRun last, Coordinate to) {
         double more = last.down().place().distance(to);
         double length = last.length().metres() + more;
-        Coordinate[] places = Arrays.copyOf(
-                last.axis().copy().getCoordinates(), last.axis().getNumPoints() + 1);
+        Coordinate[] places =
+                Arrays.copyOf(last.axis().copy().getCoordinates(), last.axis().getNumPoints() + 1);
         places[places.length - 1] = new Coordinate(to.x, to.y);
         LineString axis = Edits.GEOMETRY.createLineString(places);
         Optional<Elevation> up = last.invertUp();
@@ -65,7 +65,8 @@ final class CurbOutlet implements Remedy {
             edits.set(outfall, Attribute.KIND, "curb");
             return new Change(
                     edits.site(),
-                    "lead " + last.pipe().spoken() + " " + at.shown().plan(more) + " on to the curb, " + outfall.spoken()
+                    "lead " + last.pipe().spoken() + " " + at.shown().plan(more) + " on to the curb, "
+                            + outfall.spoken()
                             + " a curb outlet there, slope "
                             + Shown.slope(high.above(low).metres() / length));
         }));

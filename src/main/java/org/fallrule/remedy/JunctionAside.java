@@ -56,8 +56,8 @@ final class JunctionAside implements Remedy {
 
     private static boolean isDesigned(Situation at, Junction junction) {
         Stream<Feature> pipes = at.network().runs().stream()
-                .filter(run -> run.up().number() == junction.number()
-                        || run.down().number() == junction.number())
+                .filter(run ->
+                        run.up().number() == junction.number() || run.down().number() == junction.number())
                 .map(PipeRun::pipe);
         return Stream.concat(junction.structures().stream(), pipes).allMatch(Feature::isDesigned);
     }
@@ -65,15 +65,13 @@ final class JunctionAside implements Remedy {
     private static Optional<Change> moved(Situation at, Junction junction, int direction, int steps) {
         double by = steps * at.shown().asideStep();
         double angle = 2 * Math.PI * direction / Shown.DIRECTIONS;
-        String what = junction.structures().stream()
-                .map(Feature::spoken)
-                .findFirst()
-                .orElse("the joint of the pipes there");
+        String what =
+                junction.structures().stream().map(Feature::spoken).findFirst().orElse("the joint of the pipes there");
         return Optional.of(new Change(
                 at.edits()
                         .move(junction, by * Math.cos(angle), by * Math.sin(angle))
                         .site(),
-                "move " + what + ", with the pipes that meet there, " + at.shown().plan(by) + " to the "
-                        + Shown.wind(direction)));
+                "move " + what + ", with the pipes that meet there, "
+                        + at.shown().plan(by) + " to the " + Shown.wind(direction)));
     }
 }

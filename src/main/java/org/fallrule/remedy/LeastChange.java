@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
-import org.fallrule.finding.Outcome;
 
 /** Finds the least change that passes a finding. */
 final class LeastChange {
@@ -86,9 +85,7 @@ final class LeastChange {
 
     /** What is led away from a sewer that it must not drain into has to come out somewhere else. */
     private Optional<Drawback> outlet(Finding finding, SiteAnalysis changed) {
-        return finding.check().equals("not_joined")
-                ? OpenOutlet.missing(trial.submitted(), changed)
-                : Optional.empty();
+        return finding.check().equals("not_joined") ? OpenOutlet.missing(trial.submitted(), changed) : Optional.empty();
     }
 
     /** Where a pipe comes out of the ground its cover is often to be had only by an outfall in the ground: that is then told. */

@@ -18,7 +18,18 @@ final class OtherInverts implements Remedy {
 
     @Override
     public Set<String> checks() {
-        return Set.of("slope", "velocity", "capacity", "fall_available", "continuous_fall", "cover", "frost", "depth", "footing_plane", "separation", "grade_line");
+        return Set.of(
+                "slope",
+                "velocity",
+                "capacity",
+                "fall_available",
+                "continuous_fall",
+                "cover",
+                "frost",
+                "depth",
+                "footing_plane",
+                "separation",
+                "grade_line");
     }
 
     @Override

@@ -64,10 +64,8 @@ final class RaisedGround implements Remedy {
         List<Foot> feet =
                 stretches.stream().flatMap(stretch -> stretch.feet().stream()).toList();
         double step = at.shown().heightStep();
-        int most = feet.stream()
-                .mapToInt(foot -> steps(foot.missed(), step))
-                .max()
-                .orElse(1);
+        int most =
+                feet.stream().mapToInt(foot -> steps(foot.missed(), step)).max().orElse(1);
         Raise raise = new Raise(at, building, strip, feet);
         return List.of(new Series(MOST, steps -> raise.by(steps, most)).first(most));
     }
@@ -101,8 +99,8 @@ final class RaisedGround implements Remedy {
     /** The plan with triangles of proposed ground over all the ground that it has. */
     static Site graded(Site site, List<Polygon> triangles) {
         Layer before = site.layer(Role.PROPOSED_GROUND);
-        TreeSet<String> taken = new TreeSet<>(
-                before.features().stream().map(Feature::id).toList());
+        TreeSet<String> taken =
+                new TreeSet<>(before.features().stream().map(Feature::id).toList());
         List<Feature> added = new ArrayList<>();
         for (Polygon triangle : triangles) {
             String id = "graded-" + (added.size() + 1);

@@ -26,7 +26,8 @@ record Rims(Situation at, SiteAnalysis changed) {
     /** The changed plan, every covered rim raised to the ground again, by a whole number of steps. */
     Site raised() {
         Edits edits = new Edits(changed.site(), changed.network());
-        covered().filter(Feature::isDesigned)
+        covered()
+                .filter(Feature::isDesigned)
                 .forEach(structure -> edits.set(
                         structure,
                         Attribute.RIM,
@@ -36,7 +37,8 @@ record Rims(Situation at, SiteAnalysis changed) {
 
     /** {@code , the rim of inlet CB-2 0.07 ft higher with it}; nothing where none is covered. */
     String says() {
-        return covered().filter(Feature::isDesigned)
+        return covered()
+                .filter(Feature::isDesigned)
                 .map(structure -> ", the rim of " + structure.spoken() + " "
                         + at.shown().height(rise(structure)) + " higher with it")
                 .collect(Collectors.joining());
@@ -45,8 +47,8 @@ record Rims(Situation at, SiteAnalysis changed) {
     private double rise(Feature structure) {
         double step = at.shown().heightStep();
         return step
-                * Math.ceil((below(changed, structure).orElse(0.0) - allowed(at.analysis(), structure)) / step
-                        - ROUNDING);
+                * Math.ceil(
+                        (below(changed, structure).orElse(0.0) - allowed(at.analysis(), structure)) / step - ROUNDING);
     }
 
     private Stream<Feature> covered() {
@@ -69,8 +71,7 @@ record Rims(Situation at, SiteAnalysis changed) {
     private static Stream<Feature> covered(SiteAnalysis submitted, SiteAnalysis changed) {
         return Stream.of(Role.INLET, Role.CLEANOUT)
                 .flatMap(role -> changed.site().features(role).stream())
-                .filter(structure ->
-                        !structure.get(Attribute.KIND).orElse("").equals("downspout"))
+                .filter(structure -> !structure.get(Attribute.KIND).orElse("").equals("downspout"))
                 .filter(structure -> below(changed, structure)
                         .filter(depth -> depth > allowed(submitted, structure) + Dimension.LENGTH.tolerance())
                         .isPresent());

@@ -75,8 +75,7 @@ record Touched(boolean isGround, boolean isPlan, Set<Attribute<?>> attributes) {
 
     /** Whether a rule may find something else once that is changed. */
     boolean mayTouch(Rule rule) {
-        return (isGround && rule.check().looksAtGround())
-                || (rule.check().looksAtDrain() && ofDrain(rule));
+        return (isGround && rule.check().looksAtGround()) || (rule.check().looksAtDrain() && ofDrain(rule));
     }
 
     private boolean ofDrain(Rule rule) {

@@ -43,7 +43,8 @@ record TradeOff(Change change, Drawback drawback) {
             return buried.structure() + " lies " + shown.height(buried.below().metres()) + " below the ground";
         }
         if (drawback instanceof Drawback.NoOutlet end) {
-            return end.pipe() + " comes out nowhere: the drain has to end elsewhere, in the open, and no place near by that was"
+            return end.pipe()
+                    + " comes out nowhere: the drain has to end elsewhere, in the open, and no place near by that was"
                     + " tried passes; the propose command looks over the whole lot";
         }
         return ((Drawback.Problem) drawback).says();

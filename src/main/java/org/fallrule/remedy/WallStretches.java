@@ -97,9 +97,7 @@ final class WallStretches {
     private void closeGapAfter(int i) {
         double gap = 0;
         int next = after(i);
-        while (!feet.get(next).falls()
-                && gap <= CLOSE
-                && areBeside(feet.get(before(next)), feet.get(next))) {
+        while (!feet.get(next).falls() && gap <= CLOSE && areBeside(feet.get(before(next)), feet.get(next))) {
             gap += feet.get(next).sample().wall();
             next = after(next);
         }
@@ -115,7 +113,7 @@ final class WallStretches {
     private boolean areBeside(Foot one, Foot other) {
         double pieces = (one.sample().wall() + other.sample().wall()) / 2;
         if (one.wall().equals(other.wall())) {
-            return one != other && one.root().distance(other.root()) - pieces <= SAME;
+            return !one.root().equals2D(other.root()) && one.root().distance(other.root()) - pieces <= SAME;
         }
         Coordinate corner = one.wall().p1;
         return next(one.wall()).filter(other.wall()::equals).isPresent()

@@ -120,8 +120,7 @@ final class WallStrip {
         double left = edge.distance(corner);
         if (left > SAME) {
             double run = Math.min(WallStretches.RUN_OUT, left);
-            at(along.multiply(run).translate(edge))
-                    .ifPresent(out -> end.add(new GradedStrip.Line(out, toe.get(), 0)));
+            at(along.multiply(run).translate(edge)).ifPresent(out -> end.add(new GradedStrip.Line(out, toe.get(), 0)));
         } else {
             end.addAll(aroundCorner(foot, along, root.get(), way));
         }
@@ -142,8 +141,7 @@ final class WallStrip {
             return List.of();
         }
         return List.of(
-                new GradedStrip.Line(corner, aside.get(), of(foot)),
-                new GradedStrip.Line(back.get(), aside.get(), 0));
+                new GradedStrip.Line(corner, aside.get(), of(foot)), new GradedStrip.Line(back.get(), aside.get(), 0));
     }
 
     private Optional<Coordinate> at(Coordinate place) {

@@ -34,13 +34,14 @@ record WordsOfGrading(Situation at, Feature building, List<Foot> feet) {
         }
         List<String> sides = new ArrayList<>();
         lengths.forEach((side, length) -> {
-            double by = raised.applyAsDouble(missed.get(side));
+            double by = raised.applyAsDouble(missed.getOrDefault(side, 0.0));
             if (by > 0) {
                 sides.add(at.shown().plan(length) + " of its " + side + " side by "
                         + at.shown().height(by));
             }
         });
-        return "raise the ground beside " + building.spoken() + " along " + joined(sides) + " at the wall, graded evenly"
+        return "raise the ground beside " + building.spoken() + " along " + joined(sides)
+                + " at the wall, graded evenly"
                 + " to nothing " + out() + " out: " + earth.spoken(at.shown().metric()) + hard() + rims
                 + "; siding and sill keep the height above ground that the code asks";
     }
@@ -65,7 +66,9 @@ record WordsOfGrading(Situation at, Feature building, List<Foot> feet) {
         TreeSet<String> words = new TreeSet<>();
         for (Foot foot : feet) {
             Coordinate middle = new Envelope(foot.root(), foot.toe()).centre();
-            surfaces.at(middle).filter(word -> !word.equals("lawn") && !word.equals("building")).ifPresent(words::add);
+            surfaces.at(middle)
+                    .filter(word -> !word.equals("lawn") && !word.equals("building"))
+                    .ifPresent(words::add);
         }
         return words.isEmpty() ? "" : ", the " + String.join(" and the ", words) + " there laid anew on it";
     }

@@ -29,7 +29,9 @@ public enum Role {
     CONTOUR(Form.LINE, "contours"),
     BREAKLINE(Form.LINE, "breaklines of the ground"),
     GROUND(Form.ANY, "the ground as it is: a raster, or points, lines and triangles with Z"),
-    PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points, lines and triangles with Z, which lie over it where both are given"),
+    PROPOSED_GROUND(
+            Form.ANY,
+            "the ground as it will be: a raster, or points, lines and triangles with Z, which lie over it where both are given"),
     AS_BUILT(Form.POINT, "points of the drain measured after construction: inverts and rims");
 
     private static final List<Role> OF_DRAIN = List.of(PIPE, INLET, OUTFALL, CLEANOUT);

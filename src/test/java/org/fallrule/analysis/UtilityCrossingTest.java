@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 import static org.fallrule.site.Role.DRIVE;
 import static org.fallrule.site.Role.PIPE;
-import static org.fallrule.site.Role.STREET;
 import static org.fallrule.site.Role.PROPOSED_GROUND;
+import static org.fallrule.site.Role.STREET;
 import static org.fallrule.site.Role.UTILITY;
 import static org.fallrule.site.Role.WALK;
 

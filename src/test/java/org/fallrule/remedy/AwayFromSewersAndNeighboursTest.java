@@ -116,8 +116,7 @@ class AwayFromSewersAndNeighboursTest {
     }
 
     private static PlanInFeet beside(String neighbour, String street) {
-        return plain()
-                .without(Role.LOT, "L-1")
+        return plain().without(Role.LOT, "L-1")
                 .with(Role.LOT, "L-1", "POLYGON ((-50 -50, 108 -50, 108 50, -50 50, -50 -50))", "own = true")
                 .with(Role.LOT, "L-2", neighbour, "own = false")
                 .with(Role.STREET, "ST-1", street);
@@ -142,10 +141,9 @@ class AwayFromSewersAndNeighboursTest {
     void placesOnTheOtherSideOfTheLotAreTriedToo() {
         assertThat(Drains.candidates(smallLotBelow(), new OutfallElsewhere(), FLOW))
                 .isNotEmpty()
-                .allMatch(each ->
-                        each.least().change().says().startsWith("turn pipe P-2 to outfall OF-1 at a place "))
-                .allMatch(each ->
-                        Drains.meets(smallLotBelow(), FLOW, each.least().change()));
+                .allMatch(each -> each.least().change().says().startsWith("turn pipe P-2 to outfall OF-1 at a place "))
+                .allMatch(
+                        each -> Drains.meets(smallLotBelow(), FLOW, each.least().change()));
     }
 
     @Test
@@ -176,8 +174,7 @@ class AwayFromSewersAndNeighboursTest {
     @Test
     void thePipeIsLedToTheCurb() {
         LeastChange.Candidate least = least(stripAlongTheStreet(), new CurbOutlet(), FLOW, any -> true);
-        Feature outfall =
-                least.least().change().site().features(Role.OUTFALL).get(0);
+        Feature outfall = least.least().change().site().features(Role.OUTFALL).get(0);
 
         assertThat(least.least().change().says())
                 .startsWith("lead pipe P-2 18.00 ft on to the curb, outfall OF-1 a curb outlet there, slope ");

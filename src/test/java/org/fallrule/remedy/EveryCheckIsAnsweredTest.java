@@ -11,9 +11,8 @@ import org.junit.jupiter.api.Test;
 
 /** For the findings of every check a change is tried, or what is to be done instead is told. */
 class EveryCheckIsAnsweredTest {
-    private static final Set<String> TRIED = LeastChange.KINDS.stream()
-            .flatMap(kind -> kind.checks().stream())
-            .collect(Collectors.toSet());
+    private static final Set<String> TRIED =
+            LeastChange.KINDS.stream().flatMap(kind -> kind.checks().stream()).collect(Collectors.toSet());
 
     @Test
     void aCheckHasKindsOfChangesOrWordsOfItsOwn() {
@@ -21,8 +20,9 @@ class EveryCheckIsAnsweredTest {
         answered.addAll(NoRemedy.NOT_TRIED.keySet());
 
         assertThat(answered)
-                .as("a new check: name it in the checks() of the remedies that may pass it, or say in NoRemedy what is to be"
-                        + " done instead")
+                .as(
+                        "a new check: name it in the checks() of the remedies that may pass it, or say in NoRemedy what is to be"
+                                + " done instead")
                 .isEqualTo(new TreeSet<>(Checks.all().names()));
     }
 

@@ -60,10 +60,11 @@ class RaisedGroundTest {
     @Test
     void groundThatFallsTooLittleIsRaisedByWhatIsMissed() {
         assertThat(says(house(9.5)))
-                .isEqualTo("raise the ground beside building B-1 along 40.00 ft of its south side by 0.25 ft, 30.00 ft of its"
-                        + " east side by 0.25 ft, 40.00 ft of its north side by 0.25 ft and 30.00 ft of its west side by"
-                        + " 0.25 ft at the wall, graded evenly to nothing 10.00 ft out: about 7.4 cu yd of fill; siding and"
-                        + " sill keep the height above ground that the code asks");
+                .isEqualTo(
+                        "raise the ground beside building B-1 along 40.00 ft of its south side by 0.25 ft, 30.00 ft of its"
+                                + " east side by 0.25 ft, 40.00 ft of its north side by 0.25 ft and 30.00 ft of its west side by"
+                                + " 0.25 ft at the wall, graded evenly to nothing 10.00 ft out: about 7.4 cu yd of fill; siding and"
+                                + " sill keep the height above ground that the code asks");
     }
 
     @Test
@@ -83,8 +84,9 @@ class RaisedGroundTest {
                 .spots("-20 -20 9.4, 60 -20 9.4, 60 50 8, -20 50 8, 0 -20 9.4, 40 -20 9.4, -20 0 8, 60 0 8");
 
         assertThat(says(plan))
-                .startsWith("raise the ground beside building B-1 along 40.00 ft of its south side by 0.20 ft at the wall,"
-                        + " graded evenly to nothing 10.00 ft out: about ")
+                .startsWith(
+                        "raise the ground beside building B-1 along 40.00 ft of its south side by 0.20 ft at the wall,"
+                                + " graded evenly to nothing 10.00 ft out: about ")
                 .doesNotContain("north");
     }
 
@@ -104,7 +106,8 @@ class RaisedGroundTest {
         PlanInFeet plan = house(9.5)
                 .without(Role.LOT, "L-1")
                 .with(Role.LOT, "L-1", "POLYGON ((-60 -6, 100 -6, 100 90, -60 90, -60 -6))", "own = true");
-        Change change = least(plan, new RaisedGround(), RULE, any -> true).least().change();
+        Change change =
+                least(plan, new RaisedGround(), RULE, any -> true).least().change();
 
         assertThat(change.says()).contains("0.15 ft").contains("graded evenly to nothing 6.00 ft to 10.00 ft out");
         assertThat(change.gradedAnew(plan.site()).getEnvelopeInternal().getMinY() / 0.3048)
@@ -124,7 +127,9 @@ class RaisedGroundTest {
         PlanInFeet plan = house(9.5).with(Role.INLET, "CB-1", "POINT (20 -5)", "kind = basin", "rim = 9.875 ft");
         Remedied remedied = Drains.remedy(plan, RULE);
 
-        assertThat(remedied.says()).contains("graded evenly to nothing 5.00 ft to 10.00 ft out").doesNotContain("rim");
+        assertThat(remedied.says())
+                .contains("graded evenly to nothing 5.00 ft to 10.00 ft out")
+                .doesNotContain("rim");
         assertThat(remedied.proved()).isTrue();
     }
 
@@ -132,7 +137,8 @@ class RaisedGroundTest {
     void aCoverThatIsBuriedGoesUpWithTheGround() {
         PlanInFeet plan = house(9.5).with(Role.CLEANOUT, "CO-1", "POINT (20 -4)", "rim = 9.9 ft");
         Remedied remedied = Drains.remedy(plan, RULE);
-        Feature cover = remedied.change().orElseThrow().site().features(Role.CLEANOUT).get(0);
+        Feature cover =
+                remedied.change().orElseThrow().site().features(Role.CLEANOUT).get(0);
 
         assertThat(remedied.says()).contains(", the rim of cleanout CO-1 0.15 ft higher with it");
         assertThat(cover.get(Attribute.RIM).orElseThrow().metres() / 0.3048).isCloseTo(10.05, Offset.offset(1e-6));
@@ -140,8 +146,7 @@ class RaisedGroundTest {
 
     @Test
     void aCoverThatIsThereAlreadyIsNotMovedAndThatIsTheTradeOff() {
-        PlanInFeet plan =
-                house(9.5).with(Role.CLEANOUT, "CO-1", "POINT (20 -4)", "rim = 9.9 ft", "status = existing");
+        PlanInFeet plan = house(9.5).with(Role.CLEANOUT, "CO-1", "POINT (20 -4)", "rim = 9.9 ft", "status = existing");
         Remedied remedied = Drains.remedy(plan, RULE);
 
         assertThat(remedied.kind()).isEqualTo(Remedied.Kind.TRADE_OFF);
@@ -173,8 +178,8 @@ class RaisedGroundTest {
 
     @Test
     void proposedGroundThatIsDrawnAsTrianglesIsLeftAsItIs() {
-        PlanInFeet plan = house(9.5)
-                .with(Role.PROPOSED_GROUND, "T-1", "POLYGON Z ((80 80 9, 90 80 9, 90 85 9, 80 80 9))");
+        PlanInFeet plan =
+                house(9.5).with(Role.PROPOSED_GROUND, "T-1", "POLYGON Z ((80 80 9, 90 80 9, 90 85 9, 80 80 9))");
 
         assertThat(Drains.remedy(plan, RULE).kind()).isEqualTo(Remedied.Kind.NONE);
     }
@@ -184,8 +189,8 @@ class RaisedGroundTest {
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void theLeastRaiseIsFoundOnUnevenGround(int seed) {
         Random random = new Random(seed);
-        PlanInFeet plan = lot(
-                seed % 2 == 0 ? HOUSE : "POLYGON ((0 0, 40 0, 40 12, 24 12, 24 30, 6 30, 6 18, 0 18, 0 0))");
+        PlanInFeet plan =
+                lot(seed % 2 == 0 ? HOUSE : "POLYGON ((0 0, 40 0, 40 12, 24 12, 24 30, 6 30, 6 18, 0 18, 0 0))");
         StringBuilder spots = new StringBuilder();
         for (int x = -30; x <= 70; x += 10) {
             for (int y = -30; y <= 60; y += 10) {
@@ -199,11 +204,14 @@ class RaisedGroundTest {
             }
         }
         PlanInFeet uneven = plan.spots(spots.toString());
-        Change change = least(uneven, new RaisedGround(), RULE, any -> true).least().change();
+        Change change =
+                least(uneven, new RaisedGround(), RULE, any -> true).least().change();
         List<Feature> triangles = change.site().features(Role.PROPOSED_GROUND);
         Geometry all = change.gradedAnew(uneven.site());
 
-        assertThat(triangles.stream().mapToDouble(each -> each.geometry().getArea()).sum())
+        assertThat(triangles.stream()
+                        .mapToDouble(each -> each.geometry().getArea())
+                        .sum())
                 .isCloseTo(all.getArea(), Offset.offset(0.02));
         assertThat(all.intersection(uneven.site().features(Role.BUILDING).get(0).geometry())
                         .getArea())

@@ -136,7 +136,9 @@ class SiteWriterTest {
 
         assertThat(graded.layer(Role.PROPOSED_GROUND)).isInstanceOf(Layer.Raster.class);
         assertThat(graded.features(Role.PROPOSED_GROUND)).hasSize(1);
-        assertThat(Files.readString(to.resolve("site.yaml"))).contains("plain.tif").contains("proposed_ground.geojson");
+        assertThat(Files.readString(to.resolve("site.yaml")))
+                .contains("plain.tif")
+                .contains("proposed_ground.geojson");
         assertThat(Files.readString(to.resolve("proposed_ground.geojson"))).contains("Polygon");
     }
 

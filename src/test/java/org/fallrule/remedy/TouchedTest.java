@@ -70,7 +70,8 @@ class TouchedTest {
     /** The plan with the ground 1 ft higher in a wide triangle in its middle. */
     private static Site raised(SiteAnalysis analysis) {
         GroundSurface ground = analysis.ground().orElseThrow();
-        Coordinate middle = analysis.site().features(Role.PIPE).get(0).geometry().getCoordinate();
+        Coordinate middle =
+                analysis.site().features(Role.PIPE).get(0).geometry().getCoordinate();
         Coordinate[] ring = {
             new Coordinate(middle.x - 6, middle.y - 6),
             new Coordinate(middle.x + 6, middle.y - 6),
@@ -78,7 +79,11 @@ class TouchedTest {
             new Coordinate(middle.x - 6, middle.y - 6)
         };
         for (Coordinate corner : ring) {
-            corner.setZ(ground.elevationAt(corner).or(() -> ground.elevationAt(middle)).orElseThrow().metres() + 0.3);
+            corner.setZ(ground.elevationAt(corner)
+                            .or(() -> ground.elevationAt(middle))
+                            .orElseThrow()
+                            .metres()
+                    + 0.3);
         }
         return RaisedGround.graded(analysis.site(), List.of(Edits.GEOMETRY.createPolygon(ring)));
     }

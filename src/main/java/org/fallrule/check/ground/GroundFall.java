@@ -118,9 +118,7 @@ public final class GroundFall implements Check {
         double leftOut = 0;
         for (FallAround.Beside place : FallAround.of(analysis, terms, building)) {
             leftOut += place.isLeftOut() ? place.sample().wall() : 0;
-            place.seen()
-                    .map(seen -> new FallHeld.Sampled(place.sample(), seen))
-                    .ifPresent(sampled::add);
+            place.seen().map(seen -> new FallHeld.Sampled(place.sample(), seen)).ifPresent(sampled::add);
         }
         return together(building, sampled, leftOut);
     }
