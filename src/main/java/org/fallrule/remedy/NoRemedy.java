@@ -27,8 +27,8 @@ final class NoRemedy {
             "the ground beside the wall has to be raised, or cut away from it; how far could not be worked out from the ground"
                     + " that the plan gives, or is so much that it is for whoever designed the wall",
             "flow_path",
-            "none of the changes tried passes: wherever the outfall was set near by, or at a curb, its water comes there; the"
-                    + " propose command looks over the whole lot, and a swale or a permit may settle it",
+            "none of the changes tried passes; the propose command looks over the whole lot for another place to come out, and a"
+                    + " curb outlet, a swale or a permit may settle it",
             "not_joined",
             "none of the changes tried passes: the drain has to end elsewhere; the propose command looks over the whole lot");
 

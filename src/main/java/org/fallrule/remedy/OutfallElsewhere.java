@@ -43,7 +43,7 @@ final class OutfallElsewhere implements Remedy {
     private static List<Series> places(Situation at, PipeRun last) {
         List<Series> places = new ArrayList<>();
         for (int away : AWAY) {
-            for (int direction = 0; direction < Shown.DIRECTIONS; direction++) {
+            for (int direction = 0; direction < Shown.DIRECTIONS; direction += 2) {
                 double angle = 2 * Math.PI * direction / Shown.DIRECTIONS;
                 double by = away * at.shown().asideStep();
                 Coordinate from = last.down().place();
