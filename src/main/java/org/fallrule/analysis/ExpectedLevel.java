@@ -33,7 +33,7 @@ public record ExpectedLevel(
                 .of(utility.get(Attribute.KIND))
                 .map(kind -> {
                     ExpectedCover.Band band = kind.under(analysis.surfaces().at(place));
-                    Optional<Elevation> ground = analysis.ground().flatMap(surface -> surface.elevationAt(place));
+                    Optional<Elevation> ground = analysis.groundAsItIs().flatMap(surface -> surface.elevationAt(place));
                     return new ExpectedLevel(
                             band,
                             ground.map(level -> level.minus(band.from())),

@@ -1,6 +1,7 @@
 package org.fallrule.analysis;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -24,14 +25,20 @@ public final class FlowSurface {
 
     private final Site site;
     private final Optional<GroundSurface> ground;
+    private final Supplier<Optional<GroundGrid>> sampling;
     private Optional<GroundGrid> grid = Optional.empty();
     private boolean isSampled;
     private Optional<FilledGround> filled = Optional.empty();
     private boolean isFilled;
 
     FlowSurface(Site site, Optional<GroundSurface> ground) {
+        this(site, ground, () -> ground.flatMap(surface -> sampled(site, surface)));
+    }
+
+    private FlowSurface(Site site, Optional<GroundSurface> ground, Supplier<Optional<GroundGrid>> sampling) {
         this.site = site;
         this.ground = ground;
+        this.sampling = sampling;
     }
 
     /** This surface, or another one where a changed plan reaches farther or less far. */
@@ -39,11 +46,25 @@ public final class FlowSurface {
         return reach(changed).equals(reach(site)) ? this : new FlowSurface(changed, ground);
     }
 
+    /**
+     * The surface of the same plan with other ground.
+     *
+     * @param where the other ground may differ; elsewhere it is the same
+     */
+    FlowSurface regraded(Site changed, Optional<GroundSurface> other, Envelope where) {
+        boolean sameBox = reach(changed).equals(reach(site))
+                && other.map(GroundSurface::extent).equals(ground.map(GroundSurface::extent));
+        return sameBox
+                ? new FlowSurface(
+                        changed, other, () -> other.flatMap(over -> grid().map(nodes -> nodes.with(over, where))))
+                : new FlowSurface(changed, other);
+    }
+
     /** The heights; empty where there is no ground around the plan. */
     public synchronized Optional<GroundGrid> grid() {
         if (!isSampled) {
             isSampled = true;
-            grid = ground.flatMap(this::sampled);
+            grid = sampling.get();
         }
         return grid;
     }
@@ -57,7 +78,7 @@ public final class FlowSurface {
         return filled;
     }
 
-    private Optional<GroundGrid> sampled(GroundSurface surface) {
+    private static Optional<GroundGrid> sampled(Site site, GroundSurface surface) {
         Envelope plan = reach(site);
         Envelope box = plan.isNull() ? surface.extent() : plan.intersection(surface.extent());
         return box.isNull()

@@ -3,8 +3,10 @@ package org.fallrule.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Locality;
 import org.fallrule.network.NetworkBuilder;
@@ -20,6 +22,8 @@ import org.fallrule.terrain.GroundBuilder;
 import org.fallrule.terrain.GroundSurface;
 import org.fallrule.terrain.PatchedGround;
 import org.fallrule.terrain.RasterGround;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * A plan and what follows from it; what every check looks at.
@@ -61,32 +65,70 @@ public record SiteAnalysis(
     public static SiteAnalysis of(Site site, Locality locality) {
         List<Fault> problems = new ArrayList<>();
         Optional<GroundSurface> existing =
-                over(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
-        Optional<GroundSurface> proposed =
-                over(surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
-        Optional<GroundSurface> ground = over(proposed, existing);
+                PatchedGround.of(surveyed(site, List.of(Role.SPOT, Role.GROUND), problems), raster(site, Role.GROUND));
+        return of(site, locality, existing, new Zones(), problems, ground -> new FlowSurface(site, ground));
+    }
+
+    private static SiteAnalysis of(
+            Site site,
+            Locality locality,
+            Optional<GroundSurface> existing,
+            Zones zones,
+            List<Fault> problems,
+            Function<Optional<GroundSurface>, FlowSurface> flowOver) {
+        Optional<GroundSurface> proposed = PatchedGround.of(
+                surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
+        Optional<GroundSurface> ground = PatchedGround.of(proposed, existing);
         problems.addAll(new DrainageAreas(site).problems());
         Locality place = locality.with(site.storm());
         SurfaceAbove surfaces = new SurfaceAbove(site);
-        FlowSurface flow = new FlowSurface(site, ground);
+        FlowSurface flow = flowOver.apply(ground);
         PipeNetwork network = NetworkBuilder.build(site, ground);
         DrainWater water = new DrainWater(site, place, ground, surfaces, flow, network);
         return new SiteAnalysis(
-                site, place, ground, existing, surfaces, flow, network, water, problems, new Zones(), any -> true);
+                site, place, ground, existing, surfaces, flow, network, water, problems, zones, any -> true);
     }
 
     /**
-     * The same plan with another drain. What a changed drain leaves as it is, the ground, what lies on it and what runs off it,
-     * is not worked out again; so a trial costs little.
+     * The same plan with another drain or another proposed ground. What a changed drain leaves as it is, the ground, what lies on
+     * it and what runs off it, is not worked out again; so a trial costs little.
      *
-     * @param changed the plan, of which only pipes, inlets, outfalls and cleanouts differ from this one
+     * @param changed the plan, of which only pipes, inlets, outfalls, cleanouts and the proposed ground differ from this one
      */
+    @SuppressWarnings("ReferenceEquality") // features that compare equal may differ in height
     public SiteAnalysis with(Site changed) {
+        if (changed.layer(Role.PROPOSED_GROUND) != site.layer(Role.PROPOSED_GROUND)) {
+            return of(changed, locality, existing, zones, new ArrayList<>(), other -> regraded(changed, other));
+        }
         FlowSurface over = flow.around(changed);
         PipeNetwork drain = NetworkBuilder.build(network, site, changed, ground);
         DrainWater running = water.with(changed, over, drain);
         return new SiteAnalysis(
                 changed, locality, ground, existing, surfaces, over, drain, running, problems, zones, asked);
+    }
+
+    /** Where triangles are all that is laid over the ground anew, it is as it was but under them. */
+    @SuppressWarnings("ReferenceEquality") // features that compare equal may differ in height
+    private FlowSurface regraded(Site changed, Optional<GroundSurface> other) {
+        List<Feature> before = site.features(Role.PROPOSED_GROUND);
+        List<Feature> after = changed.features(Role.PROPOSED_GROUND);
+        int kept = before.size();
+        boolean isLaidOver = after.size() >= kept
+                && IntStream.range(0, kept).allMatch(i -> before.get(i) == after.get(i))
+                && after.subList(kept, after.size()).stream()
+                        .allMatch(each -> each.geometry() instanceof Polygon triangle && triangle.getNumPoints() == 4);
+        if (!isLaidOver) {
+            return new FlowSurface(changed, other);
+        }
+        Envelope where = new Envelope();
+        after.subList(kept, after.size())
+                .forEach(each -> where.expandToInclude(each.geometry().getEnvelopeInternal()));
+        return flow.regraded(changed, other, where);
+    }
+
+    /** The ground that utilities were marked on and measured from: as it is, or the proposed one where the plan has no other. */
+    public Optional<GroundSurface> groundAsItIs() {
+        return existing.or(() -> ground);
     }
 
     /** The same plan, of which an answer is wanted for some features alone. What follows from the whole plan is as it was. */
@@ -123,12 +165,5 @@ public record SiteAnalysis(
         return site.layer(role) instanceof Layer.Raster raster
                 ? Optional.of(new RasterGround(raster.heights()))
                 : Optional.empty();
-    }
-
-    private static Optional<GroundSurface> over(Optional<GroundSurface> upper, Optional<GroundSurface> lower) {
-        if (upper.isPresent() && lower.isPresent()) {
-            return Optional.of(new PatchedGround(upper.get(), lower.get()));
-        }
-        return upper.or(() -> lower);
     }
 }

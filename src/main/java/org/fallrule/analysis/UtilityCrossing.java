@@ -100,11 +100,11 @@ public record UtilityCrossing(
                 .orElse(Likelihood.OPEN);
     }
 
-    /** A utility's outside top at a place: given, or the ground there less its depth; empty when neither is known. */
+    /** A utility's outside top at a place: given, or the ground as it is there less its depth; empty when neither is known. */
     public static Optional<Elevation> topAt(SiteAnalysis analysis, Feature utility, Coordinate place) {
         return utility.get(Attribute.TOP)
                 .or(() -> utility.get(Attribute.DEPTH)
-                        .flatMap(depth -> analysis.ground()
+                        .flatMap(depth -> analysis.groundAsItIs()
                                 .flatMap(ground -> ground.elevationAt(place))
                                 .map(ground -> ground.minus(depth))));
     }

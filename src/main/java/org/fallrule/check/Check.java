@@ -59,6 +59,11 @@ public interface Check {
         return true;
     }
 
+    /** Whether what it finds may change with the proposed ground, as heights of the drain do that are given by their depth. */
+    default boolean looksAtGround() {
+        return looksAtHeights();
+    }
+
     /**
      * Those of the {@link #DETAILS} that what it finds may change with, beside those that a rule's conditions name. The others are
      * not looked at again when a change of them is tried.

@@ -43,12 +43,14 @@ final class LayerSpecReader {
         return specs;
     }
 
-    /** Of two grounds neither is known to be the right one. */
+    /** Of two grounds neither is known to be the right one. What is graded by hand over a proposed raster is meant to lie over it. */
     private void refuseRastersBesideOthers(List<LayerSpec> specs) {
         for (LayerSpec raster : specs) {
-            long ofRole =
-                    specs.stream().filter(spec -> spec.role() == raster.role()).count();
-            if (GroundRasters.isOne(raster) && ofRole > 1) {
+            long others = specs.stream()
+                    .filter(spec -> !spec.equals(raster) && spec.role() == raster.role())
+                    .filter(spec -> spec.role() != Role.PROPOSED_GROUND || GroundRasters.isOne(spec))
+                    .count();
+            if (GroundRasters.isOne(raster) && others > 0) {
                 faults.add(new Fault(
                         raster.place(),
                         raster.role().word() + " is given by " + raster.file() + " and by another file; keep one"));

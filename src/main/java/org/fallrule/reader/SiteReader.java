@@ -112,8 +112,15 @@ public final class SiteReader {
         problems.addAll(plan.asRead(features, rasters).problems());
         Map<Role, Layer> layers = plan.layers(features, file.absent());
         stopAtFaults();
-        layers.putAll(rasters);
+        rasters.forEach((role, raster) -> layers.merge(role, raster, SiteReader::over));
         return site(place.id(), file, open, frame, layers);
+    }
+
+    /** A raster, and over it what other files give in its role. */
+    private static Layer over(Layer features, Layer raster) {
+        return raster instanceof Layer.Raster grid
+                ? new Layer.Raster(grid.heights(), grid.file(), features.features())
+                : raster;
     }
 
     /** A system that site.yaml names has to be one, whether or not a layer needs it. */

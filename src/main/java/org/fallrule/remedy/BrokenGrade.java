@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
@@ -14,8 +15,13 @@ final class BrokenGrade implements Remedy {
     private static final int MOST = 300;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("separation");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("separation") || !at.measured().startsWith("height")) {
+        if (!at.measured().startsWith("height")) {
             return List.of();
         }
         return at.run()

@@ -4,6 +4,8 @@ import java.util.List;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * A changed plan and what was changed.
@@ -19,5 +21,16 @@ public record Change(Site site, String says) {
                 .flatMap(role -> site.features(role).stream()
                         .filter(feature -> !submitted.features(role).contains(feature)))
                 .toList();
+    }
+
+    /** Where the changed plan has other ground than the submitted one; empty where it has not. */
+    public Geometry gradedAnew(Site submitted) {
+        List<Feature> were = submitted.features(Role.PROPOSED_GROUND);
+        return UnaryUnionOp.union(
+                site.features(Role.PROPOSED_GROUND).stream()
+                        .filter(feature -> !were.contains(feature))
+                        .map(Feature::geometry)
+                        .toList(),
+                Edits.GEOMETRY);
     }
 }

@@ -18,6 +18,9 @@ sealed interface Drawback {
     /** The drain no longer hangs together. */
     record Problem(String says) implements Drawback {}
 
-    /** The outfall would lie in the ground. */
-    record Buried(String outfall, Length below) implements Drawback {}
+    /** The drain no longer comes out anywhere in the open. */
+    record NoOutlet(String pipe) implements Drawback {}
+
+    /** An outfall or a grate would lie in the ground. */
+    record Buried(String structure, Length below) implements Drawback {}
 }

@@ -2,9 +2,9 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
-import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
@@ -18,18 +18,20 @@ final class EarlierEnd implements Remedy {
     static final double SHORTEST = 0.3;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("clearance", "within", "outside", "flow_path", "not_joined");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("clearance", "within", "outside", "flow_path")) {
-            return List.of();
-        }
-        return at.last()
+        return at.lastOrJoined()
                 .map(last -> List.of(Series.within(
                                 MOST,
                                 last.length().metres() - SHORTEST,
                                 at.shown().stationStep(),
                                 steps -> ended(at, last, steps * at.shown().stationStep()))
                         .first(
-                                at.isOf("flow_path")
+                                at.isOf("flow_path", "not_joined")
                                         ? 1
                                         : at.stepsShort(at.shown().stationStep()))))
                 .orElse(List.of());
@@ -44,8 +46,7 @@ final class EarlierEnd implements Remedy {
         Optional<Elevation> invert = Daylight.invertAt(at.analysis(), last, end).or(() -> onItsSlope(last, length));
         up.ifPresent(high -> invert.ifPresent(low -> edits.level(last, high, low)));
         edits.axis(last, trimmed(line, length, last, up, invert));
-        Feature outfall = last.down().structure(Role.OUTFALL).orElseThrow();
-        edits.move(outfall, end);
+        last.down().structure(Role.OUTFALL).ifPresent(outfall -> edits.move(outfall, end));
         String left = up.flatMap(high -> invert.map(low -> high.above(low).metres()))
                 .map(fall -> left(at.shown(), fall, length))
                 .orElse("");

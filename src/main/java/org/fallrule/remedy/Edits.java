@@ -22,7 +22,7 @@ import org.locationtech.jts.geom.LineString;
 
 /** Changes to a plan's drain, gathered and then made in one; the plan itself stays as it is. */
 public final class Edits {
-    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+    static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     private final Site site;
     private final PipeNetwork network;

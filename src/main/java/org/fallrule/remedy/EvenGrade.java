@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
 
@@ -9,9 +10,13 @@ import org.fallrule.network.PipeRun;
 final class EvenGrade implements Remedy {
 
     @Override
+    public Set<String> checks() {
+        return Set.of("slope", "velocity", "capacity", "continuous_fall", "fall_available", "separation");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("slope", "velocity", "capacity", "continuous_fall", "fall_available", "separation")
-                || at.measured().contains("beside")) {
+        if (at.measured().contains("beside")) {
             return List.of();
         }
         return at.run()

@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.fallrule.measure.Length;
 import org.fallrule.network.PipeRun;
@@ -16,10 +17,12 @@ final class LargerPipe implements Remedy {
     private static final double[] MILLIMETRES = {75, 100, 150, 200, 250, 300, 375, 450, 600};
 
     @Override
+    public Set<String> checks() {
+        return Set.of("capacity", "grade_line", "diameter_downstream", "slope", "attribute", "velocity", "drain_down");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("capacity", "grade_line", "diameter_downstream", "slope", "attribute", "velocity", "drain_down")) {
-            return List.of();
-        }
         return at.run()
                 .filter(run -> run.diameter().isPresent())
                 .map(run -> List.of(new Series(larger(at, run).length, steps -> laid(at, run, steps))))

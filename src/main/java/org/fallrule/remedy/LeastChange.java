@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
-import org.fallrule.finding.Outcome;
 
 /** Finds the least change that passes a finding. */
 final class LeastChange {
@@ -25,10 +25,11 @@ final class LeastChange {
             new OtherPipe(),
             new LargerPipe(),
             new OutfallAside(),
-            new PipeAside());
-
-    /** Changes of one kind that are put to the proof before the next kind is tried. */
-    private static final int MOST_PROOFS = 6;
+            new PipeAside(),
+            new JunctionAside(),
+            new OutfallElsewhere(),
+            new CurbOutlet(),
+            new RaisedGround());
 
     private final Trial trial;
 
@@ -46,7 +47,10 @@ final class LeastChange {
 
     private List<Candidate> candidates(Remedy kind, Finding finding, int most, Predicate<Change> does) {
         List<Candidate> least = new ArrayList<>();
-        for (Series series : kind.series(new Situation(trial.submitted(), finding))) {
+        if (!kind.checks().contains(finding.check())) {
+            return least;
+        }
+        for (Series series : kind.series(trial.situation(finding))) {
             int below = least.size() < most
                     ? Integer.MAX_VALUE
                     : least.get(most - 1).least().steps();
@@ -60,9 +64,10 @@ final class LeastChange {
     Remedied of(Finding finding) {
         List<TradeOff> tradeOffs = new ArrayList<>();
         for (Remedy kind : KINDS) {
-            for (Candidate candidate : candidates(kind, finding, MOST_PROOFS)) {
+            for (Candidate candidate : candidates(kind, finding, kind.mostProofs())) {
                 Change change = candidate.least().change();
-                Optional<Drawback> drawback = trial.drawback(trial.submitted().with(change.site()));
+                SiteAnalysis changed = trial.submitted().with(change.site());
+                Optional<Drawback> drawback = outlet(finding, changed).or(() -> trial.drawback(changed));
                 if (drawback.isEmpty()) {
                     return Remedied.proved(finding, change);
                 }
@@ -75,7 +80,12 @@ final class LeastChange {
         return tradeOffs.stream()
                 .min(Comparator.comparingInt(TradeOff::badness))
                 .map(least -> Remedied.unproved(finding, Remedied.Kind.TRADE_OFF, least.says(trial.submitted())))
-                .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, none(finding)));
+                .orElseGet(() -> Remedied.unproved(finding, Remedied.Kind.NONE, NoRemedy.says(finding)));
+    }
+
+    /** What is led away from a sewer that it must not drain into has to come out somewhere else. */
+    private Optional<Drawback> outlet(Finding finding, SiteAnalysis changed) {
+        return finding.check().equals("not_joined") ? OpenOutlet.missing(trial.submitted(), changed) : Optional.empty();
     }
 
     /** Where a pipe comes out of the ground its cover is often to be had only by an outfall in the ground: that is then told. */
@@ -87,22 +97,5 @@ final class LeastChange {
                         .map(drawback -> new TradeOff(change, drawback))
                         .stream())
                 .toList();
-    }
-
-    private static String none(Finding finding) {
-        if (finding.check().equals("ground_fall")) {
-            return "no change of the drain helps: the ground beside the wall has to be raised, or cut away from it";
-        }
-        if (finding.check().equals("stated")) {
-            return "no change of the drain helps: the plan has to show it";
-        }
-        if (!finding.observation().missing().isEmpty()) {
-            return "none of the changes tried passes while this is not known: "
-                    + finding.observation().missing().get(0).what();
-        }
-        return finding.outcome() == Outcome.BORDERLINE
-                ? "none of the changes tried passes; a better survey, or a test hole where a utility is in question, would"
-                        + " settle it"
-                : "none of the changes tried passes";
     }
 }

@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.network.Junction;
@@ -16,10 +17,12 @@ final class LowerInlet implements Remedy {
     private static final int MOST = 100;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("low_point");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("low_point")) {
-            return List.of();
-        }
         return at.subject(Role.INLET)
                 .map(inlet -> List.of(
                         new Series(MOST, steps -> set(at, inlet, steps)),

@@ -3,6 +3,7 @@ package org.fallrule.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fallrule.document.Place;
@@ -21,10 +22,12 @@ final class MoreCleanouts implements Remedy {
     private static final int MOST = 6;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("cleanout_spacing", "bend_cleanout");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("cleanout_spacing", "bend_cleanout")) {
-            return List.of();
-        }
         return at.run().map(run -> series(at, run)).orElse(List.of());
     }
 

@@ -3,6 +3,7 @@ package org.fallrule.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Mass;
@@ -16,6 +17,11 @@ import org.fallrule.site.Role;
 final class OtherBasin implements Remedy {
     private static final int MOST = 400;
     private static final double SIXTEENTH = Unit.INCH.toSi() / 16;
+
+    @Override
+    public Set<String> checks() {
+        return Set.of("drain_down", "frost", "attribute", "flotation", "inlet_capture");
+    }
 
     @Override
     public List<Series> series(Situation at) {

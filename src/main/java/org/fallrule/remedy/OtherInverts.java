@@ -17,6 +17,22 @@ final class OtherInverts implements Remedy {
     private static final int MOST = 300;
 
     @Override
+    public Set<String> checks() {
+        return Set.of(
+                "slope",
+                "velocity",
+                "capacity",
+                "fall_available",
+                "continuous_fall",
+                "cover",
+                "frost",
+                "depth",
+                "footing_plane",
+                "separation",
+                "grade_line");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
         return at.run().map(run -> series(at, run)).orElse(List.of());
     }

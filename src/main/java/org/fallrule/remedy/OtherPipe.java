@@ -47,6 +47,11 @@ final class OtherPipe implements Remedy {
     }
 
     @Override
+    public Set<String> checks() {
+        return Set.of("tight_joints", "attribute", "root_zone", "cover", "capacity", "velocity");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
         Optional<Feature> pipe = at.subject(Role.PIPE);
         if (pipe.isEmpty()) {

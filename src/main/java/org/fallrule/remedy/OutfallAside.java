@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.fallrule.measure.Elevation;
 import org.fallrule.network.PipeRun;
@@ -14,15 +15,18 @@ final class OutfallAside implements Remedy {
     private static final int MOST = 50;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("clearance", "within", "outside", "flow_path", "not_joined");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("clearance", "within", "outside", "flow_path")) {
-            return List.of();
-        }
-        return at.last()
+        return at.lastOrJoined()
+                .filter(last -> last.down().isOutfall())
                 .map(last -> IntStream.range(0, Shown.DIRECTIONS)
                         .mapToObj(direction -> new Series(MOST, steps -> moved(at, last, direction, steps))
                                 .first(
-                                        at.isOf("flow_path")
+                                        at.isOf("flow_path", "not_joined")
                                                 ? 1
                                                 : at.stepsShort(at.shown().asideStep())))
                         .toList())

@@ -3,6 +3,7 @@ package org.fallrule.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.fallrule.network.PipeRun;
@@ -16,9 +17,14 @@ final class PipeAside implements Remedy {
     private static final int MOST = 40;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("separation", "clearance", "outside", "root_zone", "footing_plane", "not_joined");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
         boolean beside = at.isOf("separation") && at.measured().contains("beside");
-        if (!beside && !at.isOf("clearance", "outside", "root_zone", "footing_plane")) {
+        if (!beside && at.isOf("separation")) {
             return List.of();
         }
         return at.subject(Role.PIPE)

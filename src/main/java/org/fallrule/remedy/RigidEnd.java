@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 
@@ -10,10 +11,12 @@ final class RigidEnd implements Remedy {
     private static final int MOST = 600;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("cover");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("cover")) {
-            return List.of();
-        }
         return at.run()
                 .filter(run -> run.down().isOutfall() && run.fall().isPresent())
                 .map(run -> OtherPipe.RIGID.stream()

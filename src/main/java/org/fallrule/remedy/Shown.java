@@ -128,7 +128,8 @@ record Shown(boolean metric) {
         String measured = seen.measured()
                 .map(Shown::measure)
                 .orElse(finding.outcome().spoken() + " " + finding.title().toLowerCase(Locale.ROOT));
-        return about + ": " + measured;
+        String open = finding.outcome() == Outcome.BORDERLINE ? ", too near to tell" : "";
+        return about + ": " + measured + open;
     }
 
     private static String measure(Measured measured) {

@@ -89,14 +89,21 @@ public final class SiteWriter {
         for (Map.Entry<Role, Layer> each : site.layers().entrySet()) {
             Role role = each.getKey();
             if (each.getValue() instanceof Layer.Supplied) {
-                String file = role.word() + ".geojson";
-                Files.writeString(to.resolve(file), JsonWriter.write(new LayerTree(site).of(role)));
-                layers.put(role.word(), file);
+                layers.put(role.word(), features(role));
             } else if (each.getValue() instanceof Layer.Raster raster) {
-                layers.put(role.word(), raster(said, role, raster));
+                Map<String, Object> spec = raster(said, role, raster);
+                layers.put(
+                        role.word(),
+                        raster.features().isEmpty() ? spec : List.of(spec, Map.of("file", features(role))));
             }
         }
         return layers;
+    }
+
+    private String features(Role role) throws IOException {
+        String file = role.word() + ".geojson";
+        Files.writeString(to.resolve(file), JsonWriter.write(new LayerTree(site).of(role)));
+        return file;
     }
 
     /** What site.yaml says of a raster, and of the system and unit of the whole plan where the raster leans on that. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Terms;
 import org.fallrule.finding.Finding;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
@@ -19,8 +20,9 @@ import org.fallrule.site.Role;
  *
  * @param analysis the plan
  * @param finding the finding
+ * @param terms what its rule tells its check
  */
-record Situation(SiteAnalysis analysis, Finding finding) {
+record Situation(SiteAnalysis analysis, Finding finding, Terms terms) {
 
     Shown shown() {
         return new Shown(analysis.site().metric());
@@ -106,6 +108,14 @@ record Situation(SiteAnalysis analysis, Finding finding) {
                 .filter(into -> into.size() == 1)
                 .map(into -> into.get(0))
                 .filter(run -> run.pipe().isDesigned());
+    }
+
+    /** As {@link #last}; of a pipe that is joined to what it must not be that pipe, where no other goes on from it. */
+    Optional<PipeRun> lastOrJoined() {
+        return last().or(() -> subject(Role.PIPE)
+                .filter(pipe -> isOf("not_joined"))
+                .flatMap(network()::runOf)
+                .filter(run -> network().leaving(run.down()).isEmpty()));
     }
 
     /** A pipe and those that its water runs on through. */

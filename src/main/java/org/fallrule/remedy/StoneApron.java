@@ -2,6 +2,7 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.hydraulics.outlet.ApronByDischarge;
 import org.fallrule.measure.Length;
 import org.fallrule.network.PipeRun;
@@ -14,10 +15,12 @@ final class StoneApron implements Remedy {
     private static final int MOST = 600;
 
     @Override
+    public Set<String> checks() {
+        return Set.of("outlet_protection");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        if (!at.isOf("outlet_protection")) {
-            return List.of();
-        }
         return at.subject(Role.OUTFALL)
                 .map(outfall -> List.of(new Series(MOST, steps -> laid(at, outfall, steps))
                         .first(at.stepsShort(at.shown().stationStep()))))

@@ -2,18 +2,20 @@ package org.fallrule.remedy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fallrule.network.PipeRun;
 
 /** Takes a belly out of a pipe: lays it straight between the inverts at its ends. */
 final class StraightPipe implements Remedy {
 
     @Override
+    public Set<String> checks() {
+        return Set.of("continuous_fall");
+    }
+
+    @Override
     public List<Series> series(Situation at) {
-        return at.isOf("continuous_fall")
-                ? at.run()
-                        .map(run -> List.of(Series.single(() -> laid(at, run))))
-                        .orElse(List.of())
-                : List.of();
+        return at.run().map(run -> List.of(Series.single(() -> laid(at, run)))).orElse(List.of());
     }
 
     private static Optional<Change> laid(Situation at, PipeRun run) {

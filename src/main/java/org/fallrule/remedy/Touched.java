@@ -15,11 +15,12 @@ import org.fallrule.site.Site;
 /**
  * What of a plan a change touches, and so which rules may find something else.
  *
- * @param isPlan whether anything lies elsewhere in plan, or is there that was not
+ * @param isGround whether the proposed ground is another
+ * @param isPlan whether anything of the drain lies elsewhere in plan, or is there that was not
  * @param attributes what else differs; the heights of a line count as inverts
  */
 @SuppressWarnings("ReferenceEquality") // geometries that compare equal may differ in height
-record Touched(boolean isPlan, Set<Attribute<?>> attributes) {
+record Touched(boolean isGround, boolean isPlan, Set<Attribute<?>> attributes) {
     private static final Set<Attribute<?>> HEIGHTS = Set.of(
             Attribute.INVERT_UP,
             Attribute.INVERT_DOWN,
@@ -32,23 +33,24 @@ record Touched(boolean isPlan, Set<Attribute<?>> attributes) {
         attributes = Set.copyOf(attributes);
     }
 
-    /** What differs between a plan and one that was made from it by changes of its drain. */
+    /** What differs between a plan and one that was made from it by changes of its drain and its proposed ground. */
     static Touched between(Site before, Site after) {
+        boolean isGround = before.layer(Role.PROPOSED_GROUND) != after.layer(Role.PROPOSED_GROUND);
         Set<Attribute<?>> attributes = new HashSet<>();
         for (Role role : Role.ofDrain()) {
             List<Feature> were = before.features(role);
             List<Feature> are = after.features(role);
             if (were.size() != are.size()) {
-                return new Touched(true, Set.of());
+                return new Touched(isGround, true, Set.of());
             }
             for (int i = 0; i < were.size(); i++) {
                 if (!liesAsBefore(were.get(i), are.get(i))) {
-                    return new Touched(true, Set.of());
+                    return new Touched(isGround, true, Set.of());
                 }
                 attributes.addAll(differing(were.get(i), are.get(i)));
             }
         }
-        return new Touched(false, attributes);
+        return new Touched(isGround, false, attributes);
     }
 
     private static boolean liesAsBefore(Feature before, Feature after) {
@@ -73,6 +75,10 @@ record Touched(boolean isPlan, Set<Attribute<?>> attributes) {
 
     /** Whether a rule may find something else once that is changed. */
     boolean mayTouch(Rule rule) {
+        return (isGround && rule.check().looksAtGround()) || (rule.check().looksAtDrain() && ofDrain(rule));
+    }
+
+    private boolean ofDrain(Rule rule) {
         return isPlan
                 || rule.terms().read(attributes)
                 || attributes.stream().anyMatch(attribute -> looksAt(rule.check(), attribute));

@@ -26,7 +26,7 @@ record TradeOff(Change change, Drawback drawback) {
             boolean step = worse.finding().check().equals("continuous_fall");
             return (worse.finding().weight() == Weight.SHOULD ? 0 : 1) + (step ? 2 : 0);
         }
-        return 4;
+        return drawback instanceof Drawback.NoOutlet ? 5 : 4;
     }
 
     /** {@code end the pipe 7.50 ft earlier; that passes this rule, but then 0.32 ft over 60.00 ft of pipe P-7 is 0.53 %, …}. */
@@ -40,7 +40,12 @@ record TradeOff(Change change, Drawback drawback) {
             return fall(worse, shown).orElseGet(() -> Shown.clause(worse.finding()));
         }
         if (drawback instanceof Drawback.Buried buried) {
-            return buried.outfall() + " lies " + shown.height(buried.below().metres()) + " below the ground";
+            return buried.structure() + " lies " + shown.height(buried.below().metres()) + " below the ground";
+        }
+        if (drawback instanceof Drawback.NoOutlet end) {
+            return end.pipe()
+                    + " comes out nowhere: the drain has to end elsewhere, in the open, and no place near by that was"
+                    + " tried passes; the propose command looks over the whole lot";
         }
         return ((Drawback.Problem) drawback).says();
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.check.Terms;
 import org.fallrule.document.Fault;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
@@ -19,8 +20,8 @@ import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
 
 /**
- * A submitted plan against which changes of its drain are held. A trial runs one rule; the proof runs every rule that looks at
- * the drain.
+ * A submitted plan against which changes of its drain and of the ground beside its walls are held. A trial runs one rule; the
+ * proof runs every rule that looks at what is changed.
  */
 final class Trial {
     /** What is quickly looked at and often stands against a change; looked at first, so that most proofs that fail fail soon. */
@@ -50,7 +51,7 @@ final class Trial {
         this.before = new Findings(review.findings());
         this.problems = new HashSet<>(said(submitted));
         this.rules = book.rules().stream()
-                .filter(Trial::isProved)
+                .filter(rule -> rule.weight() != Weight.NOTE)
                 .sorted(Comparator.comparing(
                         rule -> !QUICK.contains(rule.check().name())))
                 .toList();
@@ -58,6 +59,16 @@ final class Trial {
 
     SiteAnalysis submitted() {
         return submitted;
+    }
+
+    /** A finding of the submitted plan, with what its rule tells its check. */
+    Situation situation(Finding finding) {
+        Terms terms = book.rules().stream()
+                .filter(rule -> rule.id().equals(finding.rule()))
+                .findFirst()
+                .map(Rule::terms)
+                .orElse(Terms.none());
+        return new Situation(submitted, finding, terms);
     }
 
     private static List<String> said(SiteAnalysis analysis) {
@@ -80,7 +91,10 @@ final class Trial {
         return turns(finding, run(asked, rule -> rule.id().equals(finding.rule())));
     }
 
-    /** Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to say. */
+    /**
+     * Whether the review of a changed plan answers a finding: nothing of its kind is open, and the rule still has something to
+     * say. Of what is not joined to a sewer nothing is said while other parts of the drain are.
+     */
     static boolean turns(Finding finding, List<Finding> after) {
         Subject subject = Subject.of(finding);
         List<Finding> answers = after.stream()
@@ -89,13 +103,15 @@ final class Trial {
         boolean open = answers.stream().anyMatch(Findings::isOpen);
         boolean met = after.stream()
                 .anyMatch(each -> each.rule().equals(finding.rule())
-                        && (each.outcome() == Outcome.MEETS || each.outcome() == Outcome.NOT_APPLICABLE));
+                        && (each.outcome() == Outcome.MEETS
+                                || each.outcome() == Outcome.NOT_APPLICABLE
+                                || each.check().equals("not_joined")));
         return !open && (met || !answers.isEmpty());
     }
 
     /** What a change makes worse: nothing where it is proved. */
     Optional<Drawback> drawback(SiteAnalysis changed) {
-        Optional<Drawback> buried = Daylight.buried(submitted, changed);
+        Optional<Drawback> buried = Daylight.buried(submitted, changed).or(() -> Rims.drawback(submitted, changed));
         if (buried.isPresent()) {
             return buried;
         }

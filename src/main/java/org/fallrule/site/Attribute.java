@@ -324,7 +324,11 @@ public final class Attribute<T> {
             EnumSet.of(Role.PIPE));
 
     public static final Attribute<Length> DEPTH = length(
-            "depth", "finished ground to the top of the utility", EnumSet.of(Role.UTILITY), "cover", "burydepth");
+            "depth",
+            "from the ground as it is down to the top of the utility",
+            EnumSet.of(Role.UTILITY),
+            "cover",
+            "burydepth");
 
     public static final Attribute<Elevation> TOP =
             elevation("top", "elevation of the top of the utility", EnumSet.of(Role.UTILITY), "topelev", "topel");
@@ -425,7 +429,7 @@ public final class Attribute<T> {
 
     public static final Attribute<Length> FOOTING_DEPTH = length(
             "footing_depth",
-            "depth of the footing's bottom below the ground at the building's edge",
+            "depth of the footing's bottom below the ground as it is at the building's edge",
             EnumSet.of(Role.BUILDING),
             "ftgdepth");
 

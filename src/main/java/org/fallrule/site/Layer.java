@@ -22,8 +22,20 @@ public sealed interface Layer {
     /** The plan states that the lot has none. */
     record StatedAbsent(Place by) implements Layer {}
 
-    /** Heights on a grid. */
-    record Raster(HeightField heights, String file) implements Layer {}
+    /**
+     * Heights on a grid, and over them what else the plan gives in the same role.
+     *
+     * @param features points, lines and triangles with Z; often none
+     */
+    record Raster(HeightField heights, String file, List<Feature> features) implements Layer {
+        public Raster {
+            features = List.copyOf(features);
+        }
+
+        public Raster(HeightField heights, String file) {
+            this(heights, file, List.of());
+        }
+    }
 
     /** The plan is silent. */
     record NotSupplied() implements Layer {}

@@ -28,8 +28,10 @@ public enum Role {
     SPOT(Form.POINT, "spot elevations of the ground"),
     CONTOUR(Form.LINE, "contours"),
     BREAKLINE(Form.LINE, "breaklines of the ground"),
-    GROUND(Form.ANY, "the ground as it is: a raster, or points and lines with Z"),
-    PROPOSED_GROUND(Form.ANY, "the ground as it will be: a raster, or points and lines with Z"),
+    GROUND(Form.ANY, "the ground as it is: a raster, or points, lines and triangles with Z"),
+    PROPOSED_GROUND(
+            Form.ANY,
+            "the ground as it will be: a raster, or points, lines and triangles with Z, which lie over it where both are given"),
     AS_BUILT(Form.POINT, "points of the drain measured after construction: inverts and rims");
 
     private static final List<Role> OF_DRAIN = List.of(PIPE, INLET, OUTFALL, CLEANOUT);

@@ -12,8 +12,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Builds the ground from what was surveyed: spots, contours and breaklines, all with Z in metres. What cannot be used is
- * left out and reported; where nothing was surveyed there is no ground (see {@link SurveyReach}).
+ * Builds the ground from what was surveyed: spots, contours and breaklines, all with Z in metres. A triangle among the spots is a
+ * piece of ground as it is drawn, and lies over what the rest gives. What cannot be used is left out and reported; where nothing
+ * was surveyed there is no ground (see {@link SurveyReach}).
  */
 public final class GroundBuilder {
     /** Metres; heights at one place that differ by less are the same but for rounding. */
@@ -39,7 +40,8 @@ public final class GroundBuilder {
 
     private Result result(List<Feature> spots, List<Feature> contours, List<Feature> breaklines) {
         PlausibleHeights plausible = plausible(List.of(spots, contours, breaklines));
-        List<Feature> usable = usable(spots, plausible);
+        List<Facet> drawn = new ArrayList<>();
+        List<Feature> usable = DrawnFacets.takenFrom(usable(spots, plausible), drawn);
         List<Edge> ofContours = new ArrayList<>();
         List<Edge> all =
                 new SurveyLines(usable(contours, plausible), usable(breaklines, plausible)).edges(points, ofContours);
@@ -56,9 +58,13 @@ public final class GroundBuilder {
         }
         SurveyReach reach = SurveyReach.of(tin, points.places().size());
         reach.leftOut().ifPresent(says -> problems.add(new Fault(origin(spots, contours, breaklines), says)));
-        return new Result(
-                reach.within().isEmpty() ? Optional.empty() : Optional.of(new TriangulatedGround(reach.within())),
-                List.copyOf(problems));
+        Optional<GroundSurface> surveyed = surface(reach.within());
+        Optional<GroundSurface> over = surface(drawn);
+        return new Result(PatchedGround.of(over, surveyed), List.copyOf(problems));
+    }
+
+    private static Optional<GroundSurface> surface(List<Facet> facets) {
+        return facets.isEmpty() ? Optional.empty() : Optional.of(new TriangulatedGround(facets));
     }
 
     private static PlausibleHeights plausible(List<List<Feature>> layers) {

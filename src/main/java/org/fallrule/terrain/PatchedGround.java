@@ -17,6 +17,13 @@ import org.locationtech.jts.geom.LineString;
  */
 public record PatchedGround(GroundSurface over, GroundSurface under) implements GroundSurface {
 
+    /** Two surfaces laid over each other, or the one that there is. */
+    public static Optional<GroundSurface> of(Optional<GroundSurface> over, Optional<GroundSurface> under) {
+        return over.isPresent() && under.isPresent()
+                ? Optional.of(new PatchedGround(over.get(), under.get()))
+                : over.or(() -> under);
+    }
+
     @Override
     public Optional<Elevation> elevationAt(Coordinate place) {
         return over.elevationAt(place).or(() -> under.elevationAt(place));

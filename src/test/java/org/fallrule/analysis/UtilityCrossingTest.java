@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 import static org.fallrule.site.Role.DRIVE;
 import static org.fallrule.site.Role.PIPE;
+import static org.fallrule.site.Role.PROPOSED_GROUND;
 import static org.fallrule.site.Role.STREET;
 import static org.fallrule.site.Role.UTILITY;
 import static org.fallrule.site.Role.WALK;
@@ -15,6 +16,7 @@ import org.fallrule.check.PlanInFeet;
 import org.fallrule.locality.ExpectedCover;
 import org.fallrule.measure.Length;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 
 class UtilityCrossingTest {
     private static final Length SIZE = Length.inches(4);
@@ -59,6 +61,17 @@ class UtilityCrossingTest {
         assertThat(under.isDrainOver()).isFalse();
         // the utility's bottom at 96.5, the pipe's top at 95.5
         assertThat(under.clear().metres()).isCloseTo(0.3048, within(1e-9));
+    }
+
+    /** 3 ft under the ground at 100 ft that was marked on, whatever is heaped on it. */
+    @Test
+    void aUtilityLiesWhereItLayWhenTheGroundIsRaisedOverIt() {
+        PlanInFeet raised = pipeAt(98, "depth = 36 in", "quality = A")
+                .with(PROPOSED_GROUND, "G-1", "POLYGON Z ((0 -30 103, 60 -30 103, 30 60 103, 0 -30 103))");
+
+        assertThat(raised.analysis().ground().orElseThrow().elevationAt(new Coordinate(30 * 0.3048, 0)))
+                .hasValueSatisfying(level -> assertThat(level.metres() / 0.3048).isCloseTo(103, within(1e-9)));
+        assertThat(only(raised).top().orElseThrow().metres() / 0.3048).isCloseTo(97, within(1e-9));
     }
 
     @Test

@@ -225,6 +225,17 @@ class GroundOfASiteTest {
     }
 
     @Test
+    void pointsOfTheSameRoleLieOverARaster() throws IOException {
+        raster("plain.tif", "ground.tif");
+        spots("over.geojson", 631, 631, 631, 631);
+
+        assertThat(cover("  proposed_ground: [{file: ground.tif, unit: ft}, over.geojson]"))
+                .singleElement()
+                .asString()
+                .startsWith("fails P-1: ");
+    }
+
+    @Test
     void spotsThatStandForNoHeightAreReported() {
         spots("spot.geojson", 640, 640, 640, 0, -9999);
 

@@ -101,6 +101,16 @@ final class Drains {
         return new Trial(analysis, BOOK, TODAY, review).turns(failing(review, rule), change);
     }
 
+    /** What a change makes worse under one rule. */
+    static Optional<String> drawback(PlanInFeet plan, Change change, String rule) {
+        RuleBook book = BOOK.only(each -> each.id().equals(rule));
+        SiteAnalysis analysis = SiteAnalysis.of(plan.site(), book.locality());
+        Review review = Reviewer.review(analysis, book, TODAY);
+        return new Trial(analysis, book, TODAY, review)
+                .drawback(analysis.with(change.site()))
+                .map(drawback -> Shown.clause(((Drawback.Worse) drawback).finding()));
+    }
+
     /** Whether a rule is met all over a changed plan that is reviewed whole, for the thing that failed it first. */
     static boolean meets(PlanInFeet plan, String rule, Change change) {
         Review before = Reviewer.review(SiteAnalysis.of(plan.site(), BOOK.locality()), BOOK, TODAY);

@@ -2,11 +2,14 @@ package org.fallrule.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.fallrule.analysis.SiteAnalysis;
@@ -32,6 +35,8 @@ class RemediesOnGeneratedSitesTest {
     private static final int SITES = Integer.getInteger("fallrule.remedy.sites", 60);
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
     private static final RuleLibrary LIBRARY = new RuleLibrary(Path.of("rules"), "rules");
+
+    private static final Path PROJECTION = Path.of("src/test/resources/org/fallrule/reader/raster/corner.prj");
 
     @TempDir
     Path place;
@@ -59,6 +64,32 @@ class RemediesOnGeneratedSitesTest {
                 .forEach(sample -> check(Path.of("sample-sites", sample)));
 
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void aRemedyHoldsOverARasterOfProposedGround() throws IOException {
+        FailingSites sites = new FailingSites(20_262);
+        for (int i = 0; i < 4; i++) {
+            Path folder = sites.next(place, "graded-" + i).path();
+            Files.writeString(folder.resolve("proposed_ground.asc"), grid(0.01 * (i + 1)));
+            Files.copy(PROJECTION, folder.resolve("proposed_ground.prj"));
+            check(folder);
+        }
+
+        assertThat(wrong).isEmpty();
+        assertThat(tally.getOrDefault("ground_fall", new int[3])[0]).isPositive();
+    }
+
+    /** Ground of that slope to the south, at the cells of a grid of 5 ft around the lot. */
+    private static String grid(double slope) {
+        StringBuilder text = new StringBuilder("ncols 28\nnrows 36\nxllcorner 1449980\nyllcorner 549980\ncellsize 5\n");
+        for (int row = 35; row >= 0; row--) {
+            for (int column = 0; column < 28; column++) {
+                text.append(String.format(Locale.ROOT, "%.3f ", 100 + (row * 5 - 17.5) * slope));
+            }
+            text.append('\n');
+        }
+        return text.toString();
     }
 
     private void check(Path folder) {

@@ -6,18 +6,23 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.SiteOnDisk;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Weight;
+import org.fallrule.measure.Elevation;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Sentence;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
+import org.fallrule.site.HeightField;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
@@ -25,6 +30,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
 
 class SiteWriterTest {
     private static final Path RASTERS = Path.of("src/test/resources/org/fallrule/reader/raster");
@@ -106,6 +117,60 @@ class SiteWriterTest {
         assertThat(again.name()).isEqualTo("Lane: 1 (invented)");
         assertThat(again.waivers().get(0).reason()).isEqualTo("rock, 1 ft down");
         assertThat(findings(again)).isEqualTo(findings(SiteReader.read(site.path())));
+    }
+
+    /** Raised ground over a raster of proposed ground: both are written, and lie over each other as they did. */
+    @Test
+    void groundThatIsRaisedOverARasterIsWrittenBesideIt() throws IOException {
+        SiteOnDisk folder = SiteOnDisk.copied("plumb-line-1", place);
+        Files.copy(RASTERS.resolve("plain.tif"), folder.path("plain.tif"));
+        Site submitted = SiteReader.read(folder.path());
+        Layer.Raster raster = new Layer.Raster(new LevelField(), "plain.tif");
+        Map<Role, Layer> layers = new EnumMap<>(submitted.layers());
+        layers.put(Role.PROPOSED_GROUND, raster);
+        Polygon triangle = (Polygon) geometry("POLYGON Z ((0 0 3, 9 0 4, 0 9 5, 0 0 3))");
+
+        Site graded = RaisedGround.graded(submitted.with(layers), List.of(triangle));
+        Path to = place.resolve("to");
+        SiteWriter.write(graded, folder.path(), to);
+
+        assertThat(graded.layer(Role.PROPOSED_GROUND)).isInstanceOf(Layer.Raster.class);
+        assertThat(graded.features(Role.PROPOSED_GROUND)).hasSize(1);
+        assertThat(Files.readString(to.resolve("site.yaml")))
+                .contains("plain.tif")
+                .contains("proposed_ground.geojson");
+        assertThat(Files.readString(to.resolve("proposed_ground.geojson"))).contains("Polygon");
+    }
+
+    private static Geometry geometry(String wkt) {
+        try {
+            return new WKTReader().read(wkt);
+        } catch (ParseException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+
+    /** The same height everywhere. */
+    private static final class LevelField implements HeightField {
+        @Override
+        public Optional<Elevation> heightAt(Coordinate local) {
+            return Optional.of(new Elevation(2));
+        }
+
+        @Override
+        public Coordinate inCells(Coordinate local) {
+            return local;
+        }
+
+        @Override
+        public double spacing() {
+            return 1;
+        }
+
+        @Override
+        public Envelope extent() {
+            return new Envelope(-50, 50, -50, 50);
+        }
     }
 
     @Test

@@ -204,6 +204,62 @@ class GroundBuilderTest {
                 .containsAll(proposed.breaksAlong(eastward));
     }
 
+    private static Survey triangle(double a, double b, double c) {
+        return new Survey()
+                .grid(20, 5, (x, y) -> 100)
+                .polygon(
+                        new Coordinate(0, 0, a),
+                        new Coordinate(8, 0, b),
+                        new Coordinate(0, 8, c),
+                        new Coordinate(0, 0, a));
+    }
+
+    @Test
+    void aTriangleIsAPieceOfGroundAsItIsDrawnAndLiesOverTheRest() {
+        GroundSurface ground = triangle(103, 101, 102).ground();
+
+        assertThat(Survey.height(ground, 2, 2)).isCloseTo(103 - 0.25 * 2 - 0.125 * 2, within(1e-9));
+        assertThat(Survey.height(ground, 4, 4)).isCloseTo(101.5, within(1e-9));
+        assertThat(Survey.height(ground, 4.1, 4.1)).isEqualTo(100);
+        assertThat(Survey.height(ground, -0.1, 2)).isEqualTo(100);
+    }
+
+    @Test
+    void trianglesAloneAreGround() {
+        Survey alone = new Survey()
+                .polygon(
+                        new Coordinate(0, 0, 5),
+                        new Coordinate(8, 0, 5),
+                        new Coordinate(0, 8, 6),
+                        new Coordinate(0, 0, 5));
+
+        assertThat(Survey.height(alone.ground(), 0, 4)).isCloseTo(5.5, within(1e-9));
+        assertThat(alone.ground().elevationAt(new Coordinate(8, 8))).isEmpty();
+    }
+
+    @Test
+    void aTriangleWithoutHeightsIsReportedAndLeftOut() {
+        Survey survey = triangle(103, Double.NaN, 102);
+
+        assertThat(Survey.height(survey.ground(), 2, 2)).isEqualTo(100);
+        assertThat(survey.built().problems())
+                .extracting(Fault::says)
+                .containsExactly("has no elevation and is left out of the ground; give it one");
+    }
+
+    @Test
+    void ofAPolygonWithMoreCornersThePointsCount() {
+        Survey square = new Survey()
+                .polygon(
+                        new Coordinate(0, 0, 5),
+                        new Coordinate(8, 0, 5),
+                        new Coordinate(8, 8, 6),
+                        new Coordinate(0, 8, 6),
+                        new Coordinate(0, 0, 5));
+
+        assertThat(Survey.height(square.ground(), 4, 4)).isCloseTo(5.5, within(1e-9));
+    }
+
     @Test
     void moreLinesThanCanBeKeptAreReported() {
         Survey survey = new Survey();

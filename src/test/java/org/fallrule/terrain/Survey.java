@@ -38,6 +38,17 @@ final class Survey {
         return this;
     }
 
+    /** A polygon of these corners among the spots. */
+    Survey polygon(Coordinate... ring) {
+        spots.add(new Feature(
+                Role.SPOT,
+                "T-" + (spots.size() + 1),
+                GEOMETRY.createPolygon(ring),
+                Attributes.none(),
+                Place.of("spot.shp").feature("feature " + (spots.size() + 1))));
+        return this;
+    }
+
     Survey contour(double z, Coordinate... places) {
         for (Coordinate place : places) {
             place.setZ(z);

@@ -74,6 +74,11 @@ public final class FlowPath implements Check {
     }
 
     @Override
+    public boolean looksAtGround() {
+        return true;
+    }
+
+    @Override
     public List<Need> needs(Terms terms) {
         return List.of(
                 new Need.OfLayer(Role.OUTFALL), new Need.OfLayer(terms.get(TO).role()), new Need.OfGround());

@@ -114,22 +114,11 @@ public final class GroundFall implements Check {
     }
 
     private static Optional<Observation> observe(SiteAnalysis analysis, Terms terms, Feature building) {
-        double over = terms.get(OVER).si();
-        double shortest = terms.find(SHORTEST).map(Quantity::si).orElse(0.0);
-        double bank = terms.find(BANK).map(Quantity::si).orElse(0.0);
-        FallHeld held = new FallHeld(analysis, building, terms.get(FALL), over, bank);
         List<FallHeld.Sampled> sampled = new ArrayList<>();
         double leftOut = 0;
-        for (WallSample sample : WallSamples.around(
-                building, analysis.site(), over, terms.get(SPACING).si())) {
-            if (sample.isBuiltOn()) {
-                continue;
-            }
-            if (sample.length() < shortest - Dimension.LENGTH.tolerance()) {
-                leftOut += sample.wall();
-            } else {
-                held.against(sample).ifPresent(sampled::add);
-            }
+        for (FallAround.Beside place : FallAround.of(analysis, terms, building)) {
+            leftOut += place.isLeftOut() ? place.sample().wall() : 0;
+            place.seen().map(seen -> new FallHeld.Sampled(place.sample(), seen)).ifPresent(sampled::add);
         }
         return together(building, sampled, leftOut);
     }

@@ -8,6 +8,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.terrain.GroundSurface;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
@@ -15,10 +16,11 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  * A line over the ground that leads straight away from a building's wall.
  *
  * @param line from the wall outward
+ * @param from the wall that it leaves from, in the direction in which the building is drawn
  * @param wall how much of the wall it stands for, in metres
  * @param until what ends it before its full length, such as {@code the lot line}
  */
-record WallSample(LineString line, double wall, Optional<String> until) {
+public record WallSample(LineString line, LineSegment from, double wall, Optional<String> until) {
     private static final List<String> SIDES =
             List.of("east", "north-east", "north", "north-west", "west", "south-west", "south", "south-east");
 
@@ -27,7 +29,7 @@ record WallSample(LineString line, double wall, Optional<String> until) {
         return length() <= Dimension.LENGTH.tolerance();
     }
 
-    double length() {
+    public double length() {
         return line.getLength();
     }
 
@@ -62,7 +64,7 @@ record WallSample(LineString line, double wall, Optional<String> until) {
     }
 
     /** The side of the building that it leaves from: {@code north-east}. */
-    String side() {
+    public String side() {
         Coordinate from = line.getCoordinateN(0);
         Coordinate to = line.getCoordinateN(line.getNumPoints() - 1);
         double eighths = Math.atan2(to.y - from.y, to.x - from.x) / (Math.PI / 4);

@@ -86,7 +86,7 @@ final class WallSamples {
                 }
             }
         }
-        return new WallSample(line(foot, wall.pointAlongOffset(share, -outward * reach)), piece, until);
+        return new WallSample(line(foot, wall.pointAlongOffset(share, -outward * reach)), wall, piece, until);
     }
 
     /**

@@ -199,7 +199,7 @@ final class BearingPlane {
     private Optional<Elevation> footingAt(Coordinate edge) {
         return building.get(Attribute.FOOTING_BOTTOM)
                 .or(() -> building.get(Attribute.FOOTING_DEPTH)
-                        .flatMap(depth -> analysis.ground()
+                        .flatMap(depth -> analysis.groundAsItIs()
                                 .flatMap(ground -> ground.elevationAt(edge))
                                 .map(level -> level.minus(depth))));
     }

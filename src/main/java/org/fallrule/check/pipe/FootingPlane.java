@@ -60,7 +60,7 @@ public final class FootingPlane implements Check {
                         + " runs. Of a building farther away than look_within nothing is said unless the trench is"
                         + " inside of the plane, and its footing need not be known.",
                 "distance >= (bottom of footing - bottom of trench) / tan(angle); bottom of footing = footing_bottom, else"
-                        + " ground at the building's edge - footing_depth; bottom of trench = invert - wall - bedding;"
+                        + " ground as it is at the building's edge - footing_depth; bottom of trench = invert - wall - bedding;"
                         + " distance = centreline to building - half outside diameter - trench_beside",
                 "IPC 307, IRC P2604.4 and UPC 314.1: a trench beside a footing stays outside of a plane of 45 degrees from"
                         + " the footing's bottom outer edge.",

@@ -12,7 +12,10 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
 
-/** What would pass, drawn dashed beside what was submitted: pipes led another way, structures moved or added. */
+/**
+ * What would pass, drawn dashed beside what was submitted: pipes led another way, structures moved or added, the
+ * edge of what is graded.
+ */
 final class RemedyShapes {
     /** Radius in metres of the ring around a structure that is moved or added. */
     private static final double RING = 0.4;
@@ -41,6 +44,10 @@ final class RemedyShapes {
             change.drawnAnew(report.site()).stream()
                     .filter(feature -> !isDrawn(report, feature))
                     .forEach(feature -> shapes.add(new Shape.Line(Look.REMEDY, line(feature), says)));
+            Geometry graded = change.gradedAnew(report.site());
+            if (!graded.isEmpty()) {
+                shapes.add(new Shape.Line(Look.REMEDY, graded.getBoundary(), says));
+            }
         });
         List<Shape> once = shapes.stream().distinct().toList();
         return once.isEmpty() ? Optional.empty() : Optional.of(new DrawingLayer("remedy", once));

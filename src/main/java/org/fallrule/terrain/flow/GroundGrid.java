@@ -2,6 +2,7 @@ package org.fallrule.terrain.flow;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.fallrule.measure.Elevation;
 import org.fallrule.terrain.GroundSurface;
 import org.fallrule.terrain.Lattice;
 import org.locationtech.jts.geom.Coordinate;
@@ -62,14 +63,41 @@ public final class GroundGrid {
         }
         GroundGrid grid = new GroundGrid(box, spacing);
         surface.addHeights(grid.lattice, grid.metres);
-        for (double metres : grid.metres) {
-            if (!Double.isNaN(metres)) {
-                grid.lowest = Math.min(grid.lowest, metres);
-                grid.highest = Math.max(grid.highest, metres);
+        grid.complete();
+        return grid;
+    }
+
+    /**
+     * The same nodes on another surface.
+     *
+     * @param where that surface may differ from the one that was sampled; elsewhere it is the same
+     */
+    public GroundGrid with(GroundSurface surface, Envelope where) {
+        Envelope box = new Envelope(left, left + (columns - 1) * spacing, bottom, bottom + (rows - 1) * spacing);
+        GroundGrid other = new GroundGrid(box, spacing);
+        System.arraycopy(metres, 0, other.metres, 0, metres.length);
+        int first = (int) Math.max(0, Math.floor((where.getMinX() - left) / spacing));
+        int last = (int) Math.min(columns - 1.0, Math.ceil((where.getMaxX() - left) / spacing));
+        int top = (int) Math.min(rows - 1.0, Math.ceil((where.getMaxY() - bottom) / spacing));
+        for (int row = (int) Math.max(0, Math.floor((where.getMinY() - bottom) / spacing)); row <= top; row++) {
+            for (int column = first; column <= last; column++) {
+                int node = node(column, row);
+                other.metres[node] =
+                        surface.elevationAt(place(node)).map(Elevation::metres).orElse(Double.NaN);
             }
         }
-        grid.findRim();
-        return grid;
+        other.complete();
+        return other;
+    }
+
+    private void complete() {
+        for (double height : metres) {
+            if (!Double.isNaN(height)) {
+                lowest = Math.min(lowest, height);
+                highest = Math.max(highest, height);
+            }
+        }
+        findRim();
     }
 
     private void findRim() {

@@ -21,6 +21,22 @@ class FilledGroundTest {
         return GroundGrid.of(shape, shape.extent(), spacing);
     }
 
+    /** Sampled anew where the ground is another, the grid is what it is when all of it is sampled. */
+    @Test
+    void aGridOfGroundThatIsChangedInOnePlaceIsSampledThereAlone() {
+        Envelope where = new Envelope(-3.1, 4.2, 1, 6.3);
+        Shape before = Shape.square(20, (x, y) -> 0.01 * (x * x + y * y));
+        Shape after = Shape.square(20, (x, y) -> where.contains(x, y) ? 0.3 : 0.01 * (x * x + y * y));
+        GroundGrid whole = grid(after, 0.5);
+        GroundGrid part = grid(before, 0.5).with(after, where);
+
+        assertThat(part.size()).isEqualTo(whole.size());
+        assertThat(IntStream.range(0, whole.size()).filter(node -> part.height(node) != whole.height(node)))
+                .isEmpty();
+        assertThat(part.lowest()).isEqualTo(whole.lowest());
+        assertThat(part.highest()).isEqualTo(whole.highest());
+    }
+
     /**
      * z = a r^2 in a square of half side L spills at the middle of its sides, at a L^2: area pi L^2, volume pi a L^4 / 2.
      * Bounds: area, half a cell's side along the shore; volume, the midpoint rule's a h^2 / 6 over the area and, in the
