@@ -22,6 +22,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
 import org.fallrule.network.Junction;
@@ -35,6 +36,7 @@ import org.fallrule.site.Role;
 public final class FallAvailable implements Check {
     static final Parameter<Limits> SLOPE = Parameter.limit(
                     "slope_at_least", Bound.AT_LEAST, Dimension.SLOPE, "the least slope of each pipe on the way")
+            .within(Range.between("0 %", "100 %", Dimension.SLOPE))
             .always();
     static final Parameter<Quantity> COVER = Parameter.quantity(
                     "cover_at_inlet",

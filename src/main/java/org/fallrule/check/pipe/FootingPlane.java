@@ -20,6 +20,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
@@ -33,11 +34,13 @@ public final class FootingPlane implements Check {
     static final Parameter<Selection> TO = Parameter.features("to", "the buildings with footings", Role.BUILDING);
     static final Parameter<Quantity> ANGLE = Parameter.quantity(
                     "angle", Dimension.ANGLE, "how steeply the plane falls from the footing, from the horizontal")
+            .within(Range.between("1 deg", "90 deg", Dimension.ANGLE))
             .always();
     static final Parameter<Quantity> LOOK_WITHIN = Parameter.quantity(
                     "look_within",
                     Dimension.LENGTH,
                     "plan distance from a building within which the plan must say how deep its footing lies")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> BESIDE = Parameter.quantity(
             "trench_beside",

@@ -21,6 +21,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
@@ -41,6 +42,7 @@ public final class TrenchSafety implements Check {
             .always();
     static final Parameter<Quantity> TRAVEL = Parameter.quantity(
                     "egress_within", Dimension.LENGTH, "greatest lateral travel to the ladder, ramp or stairway")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> BEDDING = Parameter.quantity(
             "bedding", Dimension.LENGTH, "how far the trench is dug below the pipe; none when it is not given");

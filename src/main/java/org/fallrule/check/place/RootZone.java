@@ -22,6 +22,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -37,6 +38,7 @@ public final class RootZone implements Check {
                     "radius_per_inch",
                     Dimension.LENGTH,
                     "radius of the root zone for each inch of trunk diameter at breast height")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> LEAST = Parameter.quantity(
             "radius_at_least", Dimension.LENGTH, "least radius, however thin the trunk; none when it is not given");

@@ -22,6 +22,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -43,6 +44,7 @@ public final class JointDistance implements Check {
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

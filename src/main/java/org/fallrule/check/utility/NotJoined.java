@@ -19,6 +19,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.site.Feature;
@@ -40,6 +41,7 @@ public final class NotJoined implements Check {
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give, and for a pipe where the"
                             + " plan gives the size of none")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     @Override

@@ -19,6 +19,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Mass;
 import org.fallrule.measure.Printed;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Volume;
@@ -34,6 +35,7 @@ public final class BasinFloats implements Check {
                     Bound.AT_LEAST,
                     Dimension.RATIO,
                     "least weight over uplift, gross: 1 for just not floating")
+            .within(Range.from("1", Dimension.RATIO))
             .always();
 
     @Override

@@ -20,6 +20,7 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Printed;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
@@ -34,6 +35,7 @@ public final class Capacity implements Check {
                     Bound.AT_MOST,
                     Dimension.RATIO,
                     "greatest design flow as a share of what the pipe carries: 1 for just full, 0.8 for a fifth in reserve")
+            .within(Range.SHARE_ABOVE_ZERO)
             .always();
     static final Parameter<String> TABLE = Parameter.oneOf(
             "table",

@@ -24,6 +24,7 @@ import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
 import org.fallrule.site.Attribute;
@@ -40,6 +41,7 @@ public final class InletCapture implements Check {
                     "clogged",
                     Dimension.RATIO,
                     "how much of the grate's width to count as clogged: 0 for none, 0.5 for half")
+            .within(Range.SHARE)
             .always();
 
     @Override
