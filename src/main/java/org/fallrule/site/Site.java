@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Storm;
 
@@ -73,8 +74,18 @@ public record Site(
         return layers.getOrDefault(role, NOT_SUPPLIED);
     }
 
+    /** What counts; of the drain without what is abandoned. */
     public List<Feature> features(Role role) {
         return layer(role).features();
+    }
+
+    /** What the layer holds, abandoned parts of the drain among it. */
+    public List<Feature> drawn(Role role) {
+        Layer layer = layer(role);
+        return layer.abandoned().isEmpty()
+                ? layer.features()
+                : Stream.concat(layer.features().stream(), layer.abandoned().stream())
+                        .toList();
     }
 
     /** The site's own lot: the one marked own, or the only one there is, unless it is marked as not own. */

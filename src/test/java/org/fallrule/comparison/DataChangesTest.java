@@ -108,4 +108,12 @@ class DataChangesTest {
         assertThat(lines).hasSize(1 + 12 + 1);
         assertThat(lines.get(13).says()).isEqualTo("and 8 more of tree; comparison.json lists them");
     }
+
+    @Test
+    void aPipeThatIsGivenUpIsNotGone() {
+        PlanInFeet before = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "status = existing");
+        PlanInFeet after = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "status = abandoned");
+
+        assertThat(changes(before, after)).containsExactly("attribute pipe P-1, status: existing, now abandoned");
+    }
 }
