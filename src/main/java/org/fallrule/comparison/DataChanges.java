@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
@@ -33,7 +32,7 @@ final class DataChanges {
         features.added().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.ADDED, each)));
         features.removed().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.REMOVED, each)));
         features.pairs()
-                .forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after.metric()).changes()));
+                .forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after).changes()));
         return all.changes.stream()
                 .sorted(Comparator.comparing(DataChange::kind))
                 .toList();
@@ -52,7 +51,7 @@ final class DataChanges {
     }
 
     private static Optional<String> accuracy(Site site, Function<Survey, Optional<Length>> of) {
-        return of.apply(site.survey()).map(length -> Printed.feet(length.metres()));
+        return of.apply(site.survey()).map(length -> site.printed(length.metres()));
     }
 
     private static Optional<String> waivers(Site site) {

@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Storm;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
 
 /**
  * A lot-drainage plan.
@@ -86,6 +89,21 @@ public record Site(
                 ? layer.features()
                 : Stream.concat(layer.features().stream(), layer.abandoned().stream())
                         .toList();
+    }
+
+    /** The unit that the plan reads in, where one in feet, inches and the like reads in the given one. */
+    public Unit unit(Unit customary) {
+        return metric ? customary.metric() : customary;
+    }
+
+    /** A quantity as it is printed of this plan. */
+    public String printed(Quantity quantity, Unit customary) {
+        return Printed.of(quantity, unit(customary));
+    }
+
+    /** A length in feet, or on a metric plan in metres, whole ones without digits. */
+    public String printed(double metres) {
+        return Printed.whole(metres, unit(Unit.FOOT));
     }
 
     /** The site's own lot: the one marked own, or the only one there is, unless it is marked as not own. */

@@ -6,13 +6,18 @@ import java.util.List;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.report.comparison.ChangeWords;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 import org.junit.jupiter.api.Test;
 
 /** What two states say differently, as a reader is told. */
 class DataChangesTest {
     private static List<String> changes(PlanInFeet before, PlanInFeet after) {
-        FeaturePairs pairs = FeaturePairs.of(before.site(), after.site());
-        return DataChanges.of(before.site(), after.site(), pairs, false).stream()
+        return changes(before.site(), after.site());
+    }
+
+    private static List<String> changes(Site before, Site after) {
+        FeaturePairs pairs = FeaturePairs.of(before, after);
+        return DataChanges.of(before, after, pairs, false).stream()
                 .map(change -> change.kind().word() + " " + ChangeWords.of(change))
                 .toList();
     }
@@ -115,5 +120,35 @@ class DataChangesTest {
         PlanInFeet after = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "status = abandoned");
 
         assertThat(changes(before, after)).containsExactly("attribute pipe P-1, status: existing, now abandoned");
+    }
+
+    @Test
+    void aMetricPlanIsToldInMetres() {
+        Site before = inMetres(PlanInFeet.plan().with(Role.OUTFALL, "OF-1", "POINT (0 0)", "invert = 10 ft"), 0.1);
+        Site after = inMetres(PlanInFeet.plan().with(Role.OUTFALL, "OF-1", "POINT (3 4)", "invert = 11 ft"), 0.2);
+
+        assertThat(changes(before, after))
+                .containsExactly(
+                        "site the survey, horizontal accuracy: 0.030 m, now 0.061 m",
+                        "moved outfall OF-1: moved 1.524 m in plan",
+                        "attribute outfall OF-1, invert: 3.048 m, now 3.353 m");
+    }
+
+    private static Site inMetres(PlanInFeet plan, double surveyedTo) {
+        Site site = plan.surveyedTo(surveyedTo, 0.1).site();
+        return new Site(
+                site.id(),
+                site.name(),
+                site.county(),
+                site.house(),
+                site.crs(),
+                site.datum(),
+                site.frame(),
+                site.survey(),
+                site.layers(),
+                site.waivers(),
+                site.problems(),
+                site.storm(),
+                true);
     }
 }

@@ -94,9 +94,4 @@ record Discharge(LineString line) {
         String slope = "falling " + Printed.of(new Slope(fall / metres), Unit.PERCENT);
         return over.isEmpty() ? slope : over + ", " + slope;
     }
-
-    /** {@code 38.20 ft}. */
-    static String shown(double metres) {
-        return Printed.of(new Length(metres), Unit.FOOT);
-    }
 }

@@ -111,7 +111,7 @@ public final class FlowPath implements Check {
                         .filter(hollow -> hollow.water().intersects(outfall.geometry()))
                         .findFirst())
                 .map(hollow ->
-                        "it comes out in a hollow " + hollow.spoken() + ", which must fill before any of it runs on")
+                        "it comes out in a hollow " + hollow.spoken(analysis.site()) + ", which must fill before any of it runs on")
                 .orElse("");
     }
 

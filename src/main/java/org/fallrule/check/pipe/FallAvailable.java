@@ -30,6 +30,7 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /** Whether there is fall enough between each inlet and its outfall for every pipe on the way to have its least slope. */
 @AutoService(Check.class)
@@ -92,7 +93,7 @@ public final class FallAvailable implements Check {
         if (start.isEmpty() || end.isEmpty()) {
             return levelsMissing(inlet, path, start, end);
         }
-        return held(terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path));
+        return held(analysis.site(), terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path));
     }
 
     private static PipeRun last(List<PipeRun> path) {
@@ -119,7 +120,8 @@ public final class FallAvailable implements Check {
                 : Accuracy.ofHeightAtGround(analysis, first).metres();
     }
 
-    private static Observation held(Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {
+    private static Observation held(
+            Site plan, Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {
         double needed = 0;
         Optional<Place> setBy = Optional.empty();
         for (PipeRun run : path) {
@@ -132,8 +134,8 @@ public final class FallAvailable implements Check {
                 setBy = Optional.of(asked.setBy());
             }
         }
-        double feet = needed / Unit.FOOT.toSi();
-        Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
+        Unit unit = plan.unit(Unit.FOOT);
+        Limit limit = new Limit(Bound.AT_LEAST, Written.of(needed / unit.toSi(), unit, 2));
         return Observation.measured(
                         inlet, new Measured("fall to the outfall", available, accuracy, Optional.of(limit), setBy))
                 .against(last(path).down().structure(Role.OUTFALL).orElseThrow());

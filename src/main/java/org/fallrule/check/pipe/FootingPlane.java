@@ -122,7 +122,7 @@ public final class FootingPlane implements Check {
                 "give footing_bottom, its elevation, or footing_depth, its depth below the ground, in "
                         + building.origin().file());
         return Optional.of(Observation.cannotTell(building, missing)
-                .noting("within " + Printed.trimmed(terms.get(LOOK_WITHIN).in(Unit.FOOT)) + " ft of pipe "
+                .noting("within " + analysis.site().printed(terms.get(LOOK_WITHIN).si()) + " of pipe "
                         + String.join(", ", near)));
     }
 

@@ -20,7 +20,6 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
@@ -111,9 +110,9 @@ public final class JointDistance implements Check {
         }
         if (piece.isPresent() && seen.outcome() != Outcome.FAILS) {
             seen = seen.noting(
-                    "with a whole length of " + Printed.feet(piece.get().metres())
+                    "with a whole length of " + pair.analysis().site().printed(piece.get().metres())
                             + " centred on the crossing; laid from the upstream end a joint comes "
-                            + Printed.of(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
+                            + pair.analysis().site().printed(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
         }
         return PipeAndUtility.withAccuracy(seen, accuracy)
                 .against(pair.utility())

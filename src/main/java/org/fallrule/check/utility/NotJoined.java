@@ -17,7 +17,6 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
@@ -93,7 +92,7 @@ public final class NotJoined implements Check {
     }
 
     /** Pipes without a diameter, and that of the widest of the plan, which counts for them. */
-    private record UnsizedPipes(List<Feature> pipes, Length counted) {
+    private record UnsizedPipes(Site plan, List<Feature> pipes, Length counted) {
 
         static UnsizedPipes of(Site site, Length ifNoneHasOne) {
             List<Feature> pipes = site.features(Role.PIPE).stream()
@@ -104,13 +103,13 @@ public final class NotJoined implements Check {
                     .map(WidestOfPlan::size)
                     .findFirst()
                     .orElse(ifNoneHasOne);
-            return new UnsizedPipes(pipes, counted);
+            return new UnsizedPipes(site, pipes, counted);
         }
 
         Observation said(Observation seen) {
             return pipes.isEmpty()
                     ? seen
-                    : seen.noting("pipes whose diameter is not given are counted " + Printed.of(counted, Unit.INCH)
+                    : seen.noting("pipes whose diameter is not given are counted " + plan.printed(counted, Unit.INCH)
                             + " wide");
         }
     }

@@ -20,7 +20,6 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Mass;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
@@ -136,7 +135,7 @@ public final class BasinFloats implements Check {
         }
         Ratio ratio = new Ratio(flotation.ratio().value().get());
         return Observation.measured(inlet, asked.against("weight over uplift", ratio, 0))
-                .noting("an uplift of " + Printed.of(new Mass(flotation.upliftKg()), Unit.POUND)
+                .noting("an uplift of " + analysis.site().printed(new Mass(flotation.upliftKg()), Unit.POUND)
                         + (water.isPresent() ? "" : " in ground saturated up to the rim"));
     }
 }

@@ -19,7 +19,6 @@ import org.fallrule.hydrology.CodeTable;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
@@ -119,11 +118,11 @@ public final class Capacity implements Check {
         Flow most = carries.value().get();
         Ratio share = new Ratio(flow.cubicMetresPerSecond() / most.cubicMetresPerSecond());
         Observation seen = Observation.measured(pipe, asked.against("share of its capacity", share, 0))
-                .noting("design flow " + shown(flow) + " of " + shown(most));
+                .noting("design flow " + shown(analysis, flow) + " of " + shown(analysis, most));
         return Unsaid.underMoreWater(seen, analysis.water().cutAbove(water.run().up()));
     }
 
-    private static String shown(Flow flow) {
-        return Printed.of(flow, Unit.CUBIC_FOOT_PER_SECOND);
+    private static String shown(SiteAnalysis analysis, Flow flow) {
+        return analysis.site().printed(flow, Unit.CUBIC_FOOT_PER_SECOND);
     }
 }

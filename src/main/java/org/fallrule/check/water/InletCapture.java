@@ -22,7 +22,6 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
@@ -102,7 +101,7 @@ public final class InletCapture implements Check {
                                 inlet,
                                 whole.clogged(clogged).head(inflow.value().get()),
                                 asked)
-                        .noting("design flow " + Printed.of(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
+                        .noting("design flow " + analysis.site().printed(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
                 .orElseGet(() -> Observation.cannotTell(
                         inlet,
                         new Missing(
