@@ -71,7 +71,7 @@ public final class LayerProfile {
                     Optional<Role> role = Role.named(word);
                     if (role.isEmpty()) {
                         faults.add(new Fault(
-                                layers.placeOf(word), "unknown role " + word + Nearest.hint(word, Role.words())));
+                                layers.placeOf(word), "unknown role " + word + RoleWord.hint(word)));
                     }
                     role.ifPresent(known -> entries(known, node, reader, faults).forEach(entries::add));
                 }));

@@ -701,4 +701,22 @@ class LayersOfASiteTest {
                 .contains("pipe.geojson: pipe P-2 is abandoned: no part of the drain, so that no water is counted in it and"
                         + " no rule held against it; if the drain still runs through it, give status existing");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lot", "tree"})
+    void aLayerInAnotherSystemThanStatedIsToldOnceForAllItsFeatures(String role) {
+        folder.layer(
+                role + ".geojson",
+                point("'id': '1'", "[2130802, 760715]"),
+                point("'id': '2'", "[2130803, 760716]"),
+                point("'id': '3'", "[2130804, 760717]"));
+
+        assertThatThrownBy(() -> read("layers: {"
+                        + (role.equals("lot") ? "" : "lot: lot.geojson, ") + role + ": " + role + ".geojson}\n"))
+                .isInstanceOfSatisfying(UnusableInput.class, e -> assertThat(e.faults())
+                        .singleElement()
+                        .asString()
+                        .startsWith(role + ".geojson: feature 1: x is 2130802")
+                        .endsWith("(the first of 3 features of the layer that it is so with)"));
+    }
 }
