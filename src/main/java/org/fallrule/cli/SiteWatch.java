@@ -57,7 +57,7 @@ final class SiteWatch implements AutoCloseable {
         this.reports = reports.map(ReportFolder::watched);
         this.out = out;
         this.err = err;
-        this.watch = new FolderWatch(watched(folder.toAbsolutePath(), books.folder()));
+        this.watch = new FolderWatch(() -> watched(folder.toAbsolutePath(), books.folder()));
     }
 
     /** What a report is made from: the site, its rule books, and as they are now the layers that it shares and its profile. */

@@ -63,14 +63,15 @@ public final class SharedLayers {
         return file.map(said -> new SharedLayers(said, layers));
     }
 
-    /** The files that the shared layers of a folder come from; none without a sites.yaml or when it cannot be read. */
+    /** The files that the shared layers of a folder come from; the sites.yaml alone where there is none yet, or it cannot be read. */
     public static List<Path> files(Path folder) {
+        List<Path> none = List.of(folder.resolve(SharedFile.NAME));
         try {
             return SharedFile.in(folder, new ArrayList<>())
                     .map(SharedFile::files)
-                    .orElse(List.of());
+                    .orElse(none);
         } catch (UnusableInput e) {
-            return List.of(folder.resolve(SharedFile.NAME));
+            return none;
         }
     }
 
