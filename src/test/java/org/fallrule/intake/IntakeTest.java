@@ -6,9 +6,11 @@ import static org.fallrule.SiteOnDisk.feature;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.SiteOnDisk;
+import org.fallrule.document.Fault;
 import org.fallrule.document.Node;
 import org.fallrule.document.Yaml;
 import org.fallrule.reader.SiteReader;
@@ -597,5 +599,18 @@ class IntakeTest {
                 .containsKeys("site", "datum", "survey", "absent")
                 .doesNotContainKey("layers");
         assertThat(draft().yaml()).contains("# ask: what is bndy.geojson (1 polygon)?", "#   lot: bndy.geojson");
+    }
+
+    @Test
+    void filesBeyondThoseLookedAtAreTold() {
+        folder.layer("a.geojson");
+        for (int i = 0; i < 501; i++) {
+            folder.with(String.format(Locale.ROOT, "note-%03d.txt", i), "");
+        }
+
+        assertThat(draft().unreadable())
+                .extracting(Fault::toString)
+                .contains("Lane 1 – Süd: holds 502 files, and only 500 are looked at; not looked at: note-499.txt and 1"
+                        + " more. Leave in the folder what belongs to the lot");
     }
 }
