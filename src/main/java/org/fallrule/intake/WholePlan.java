@@ -20,7 +20,15 @@ import org.fallrule.site.Role;
 final class WholePlan {
     /** What a lot may have none of, so that silence about it is not absence. */
     private static final List<Role> MAYBE_ABSENT =
-            List.of(Role.SEPTIC, Role.WELL, Role.EASEMENT, Role.TREE, Role.WATER_BODY, Role.FLOOD_ZONE);
+            List.of(
+                    Role.WALK,
+                    Role.DRIVE,
+                    Role.SEPTIC,
+                    Role.WELL,
+                    Role.EASEMENT,
+                    Role.TREE,
+                    Role.WATER_BODY,
+                    Role.FLOOD_ZONE);
 
     private final Ledger ledger;
     private final LooseLayers loose;
