@@ -117,7 +117,9 @@ public record Accuracy(double metres, List<Ground> grounds) {
         Optional<Length> own = feature.get(way.column);
         if (own.isPresent()) {
             return Optional.of(new Ground(
-                    own.get().metres(), false, says(analysis, feature.spoken(), own.get(), way) + " by " + way.column.name()));
+                    own.get().metres(),
+                    false,
+                    says(analysis, feature.spoken(), own.get(), way) + " by " + way.column.name()));
         }
         if (feature.isDesigned()) {
             return Optional.empty();
@@ -138,7 +140,8 @@ public record Accuracy(double metres, List<Ground> grounds) {
 
     private static Optional<Ground> surveyed(SiteAnalysis analysis, String what, Way way) {
         return way.of(analysis)
-                .map(length -> new Ground(length.metres(), false, says(analysis, what, length, way) + " by the survey"));
+                .map(length ->
+                        new Ground(length.metres(), false, says(analysis, what, length, way) + " by the survey"));
     }
 
     private static String says(SiteAnalysis analysis, String what, Length known, Way way) {

@@ -33,8 +33,7 @@ final class DataChanges {
         all.layers();
         features.added().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.ADDED, each)));
         features.removed().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.REMOVED, each)));
-        features.pairs()
-                .forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after).changes()));
+        features.pairs().forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after).changes()));
         return all.changes.stream()
                 .sorted(Comparator.comparing(DataChange::kind))
                 .toList();

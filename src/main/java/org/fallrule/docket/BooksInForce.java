@@ -73,8 +73,12 @@ public final class BooksInForce {
      * @throws UnusableInput at the line of the plan that names a book that there is not
      */
     void readAhead(Optional<Node.Scalar> planCounty, Optional<Node.Scalar> planHouse) {
-        planCounty.filter(any -> county.isEmpty()).ifPresent(name -> refuseUnknown("county", name.text(), name.place(), library.counties()));
-        planHouse.filter(any -> house.isEmpty()).ifPresent(name -> refuseUnknown("house", name.text(), name.place(), library.houses()));
+        planCounty
+                .filter(any -> county.isEmpty())
+                .ifPresent(name -> refuseUnknown("county", name.text(), name.place(), library.counties()));
+        planHouse
+                .filter(any -> house.isEmpty())
+                .ifPresent(name -> refuseUnknown("house", name.text(), name.place(), library.houses()));
         county.or(() -> planCounty.map(Node.Scalar::text)).ifPresent(name -> {
             CompletableFuture<RuleBook> unused =
                     begun(new Chosen(name, house.or(() -> planHouse.map(Node.Scalar::text))));
@@ -85,8 +89,8 @@ public final class BooksInForce {
         if (!known.contains(name)) {
             throw new UnusableInput(
                     where,
-                    key + ": there is no book " + Excerpt.of(name) + ".yaml" + Nearest.hint(name, known)
-                            + " Known: " + (known.isEmpty() ? "none" : String.join(", ", known)));
+                    key + ": there is no book " + Excerpt.of(name) + ".yaml" + Nearest.hint(name, known) + " Known: "
+                            + (known.isEmpty() ? "none" : String.join(", ", known)));
         }
     }
 

@@ -17,15 +17,9 @@ import org.fallrule.measure.Unit;
  * @param metric whether it is of a plan in metres, and is printed in metric units; else in those of the limit
  */
 public record Measured(
-        String of,
-        Quantity value,
-        double accuracy,
-        Optional<Limit> limit,
-        Optional<Place> limitSetBy,
-        boolean metric) {
+        String of, Quantity value, double accuracy, Optional<Limit> limit, Optional<Place> limitSetBy, boolean metric) {
 
-    public Measured(
-            String of, Quantity value, double accuracy, Optional<Limit> limit, Optional<Place> limitSetBy) {
+    public Measured(String of, Quantity value, double accuracy, Optional<Limit> limit, Optional<Place> limitSetBy) {
         this(of, value, accuracy, limit, limitSetBy, false);
     }
 

@@ -113,8 +113,7 @@ public record Observation(
 
     /** The same of a plan in metres, for whose values without a limit metric units are usual. */
     public Observation inMetres() {
-        return new Observation(
-                outcome, subject, other, measured.map(Measured::inMetres), where, missing, notes, told);
+        return new Observation(outcome, subject, other, measured.map(Measured::inMetres), where, missing, notes, told);
     }
 
     public Observation with(Outcome newOutcome) {

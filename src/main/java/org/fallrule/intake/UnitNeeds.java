@@ -35,8 +35,9 @@ final class UnitNeeds {
 
     /** What the two kinds of feet are; said once wherever the survey foot is asked for or written. */
     static void explain(Ledger ledger) {
-        ledger.tellOnce("ft is the international foot of 0.3048 m; ft_us is the US survey foot of 1200/3937 m, 2 millionths"
-                + " longer, in which many state plane coordinates are. In a height of 500 ft the two differ by 0.001 ft");
+        ledger.tellOnce(
+                "ft is the international foot of 0.3048 m; ft_us is the US survey foot of 1200/3937 m, 2 millionths"
+                        + " longer, in which many state plane coordinates are. In a height of 500 ft the two differ by 0.001 ft");
     }
 
     /** A line under {@code units} for each, answered or open. */

@@ -27,8 +27,10 @@ final class OverlandTimeReader {
         Keys keys = new Keys(mapping, faults);
         Optional<OverlandTime.By> by = keys.required("by", "the method: " + String.join(", ", OverlandTime.By.words()))
                 .flatMap(this::by);
-        Optional<Quantity> roughness = keys.scalar("roughness").flatMap(text -> written(text, Dimension.RATIO, Range.SHARE_ABOVE_ZERO));
-        Optional<Quantity> rain = keys.scalar("two_year_rain").flatMap(text -> written(text, Dimension.LENGTH, Range.ABOVE_ZERO));
+        Optional<Quantity> roughness =
+                keys.scalar("roughness").flatMap(text -> written(text, Dimension.RATIO, Range.SHARE_ABOVE_ZERO));
+        Optional<Quantity> rain =
+                keys.scalar("two_year_rain").flatMap(text -> written(text, Dimension.LENGTH, Range.ABOVE_ZERO));
         keys.refuseOthers("overland");
         by.filter(OverlandTime.By::needsRoughness)
                 .filter(any -> keys.node("roughness").isEmpty())

@@ -29,10 +29,8 @@ public record InletInvert(Elevation value, Optional<Feature> from) {
     }
 
     private static Stream<InletInvert> ends(PipeRun run, Junction junction) {
-        Stream<Elevation> up =
-                run.up().number() == junction.number() ? run.invertUp().stream() : Stream.empty();
-        Stream<Elevation> down =
-                run.down().number() == junction.number() ? run.invertDown().stream() : Stream.empty();
+        Stream<Elevation> up = run.up().number() == junction.number() ? run.invertUp().stream() : Stream.empty();
+        Stream<Elevation> down = run.down().number() == junction.number() ? run.invertDown().stream() : Stream.empty();
         return Stream.concat(up, down).map(invert -> new InletInvert(invert, Optional.of(run.pipe())));
     }
 

@@ -134,9 +134,7 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
                     Place.of(String.valueOf(folder.getFileName())),
                     "holds " + files.size() + " files, and only " + MOST_FILES + " are looked at; not looked at: "
                             + files.get(MOST_FILES)
-                            + (files.size() - MOST_FILES > 1
-                                    ? " and " + (files.size() - MOST_FILES - 1) + " more"
-                                    : "")
+                            + (files.size() - MOST_FILES > 1 ? " and " + (files.size() - MOST_FILES - 1) + " more" : "")
                             + ". Leave in the folder what belongs to the lot"));
         }
         return new LooseLayers(tables, rasters, unreadable);

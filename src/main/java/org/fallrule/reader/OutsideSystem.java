@@ -24,8 +24,7 @@ final class OutsideSystem {
             Fault first = found.get(0);
             faults.add(new Fault(
                     first.where(),
-                    first.says() + " (the first of " + found.size()
-                            + " features of the layer that it is so with)"));
+                    first.says() + " (the first of " + found.size() + " features of the layer that it is so with)"));
         }
     }
 }

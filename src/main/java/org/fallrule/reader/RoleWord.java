@@ -22,8 +22,7 @@ final class RoleWord {
         if (role.isEmpty()) {
             faults.add(new Fault(
                     where,
-                    "unknown role " + Excerpt.of(word) + hint(word) + " Known: "
-                            + String.join(", ", Role.words())));
+                    "unknown role " + Excerpt.of(word) + hint(word) + " Known: " + String.join(", ", Role.words())));
         }
         return role;
     }

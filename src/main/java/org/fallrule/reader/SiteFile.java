@@ -44,8 +44,7 @@ record SiteFile(
     private static final String HEIGHTS = "elevation";
 
     /** The same with what is said for it where it says nothing, and with these roles absent. */
-    SiteFile with(
-            Optional<Node.Scalar> elseCounty, Optional<Node.Scalar> elseHouse, Map<Role, Place> newAbsent) {
+    SiteFile with(Optional<Node.Scalar> elseCounty, Optional<Node.Scalar> elseHouse, Map<Role, Place> newAbsent) {
         return new SiteFile(
                 name,
                 county.or(() -> elseCounty),

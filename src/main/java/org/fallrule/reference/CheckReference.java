@@ -78,7 +78,9 @@ public final class CheckReference {
     private static String written(Dimension dimension, Range range) {
         String units = Unit.symbolsOf(dimension);
         String article = dimension == Dimension.ANGLE || dimension == Dimension.AREA ? "an " : "a ";
-        return article + dimension.word() + (units.isEmpty() ? "" : " in " + units)
+        return article
+                + dimension.word()
+                + (units.isEmpty() ? "" : " in " + units)
                 + (range.isEverything() ? "" : ", " + range.spoken());
     }
 

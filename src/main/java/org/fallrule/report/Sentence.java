@@ -67,13 +67,13 @@ public final class Sentence {
     public static String shown(Measured measured) {
         return measured.limit()
                 .map(limit -> Printed.beside(measured.value(), limit, measured.metric()))
-                .orElseGet(() ->
-                        Printed.of(measured.value(), measured.usualUnit()));
+                .orElseGet(() -> Printed.of(measured.value(), measured.usualUnit()));
     }
 
     /** The limit as printed: {@code at least 5 ft}. */
     public static Optional<String> asked(Measured measured) {
-        return measured.limit().map(limit -> limit.bound().words() + " " + Printed.limit(limit.value(), measured.metric()));
+        return measured.limit()
+                .map(limit -> limit.bound().words() + " " + Printed.limit(limit.value(), measured.metric()));
     }
 
     /** How far the value misses its limit, as printed; nothing when it meets it. */

@@ -30,8 +30,8 @@ public final class StandingWords {
         }
         String where = pieces.size() == 1
                 ? "in the " + side(pieces.get(0), site)
-                : "in " + pieces.size() + " places, of which the largest, " + size(pieces.get(0), site) + ", lies in the "
-                        + side(pieces.get(0), site);
+                : "in " + pieces.size() + " places, of which the largest, " + size(pieces.get(0), site)
+                        + ", lies in the " + side(pieces.get(0), site);
         return what + " may stand in " + site.printed(ground.size(), Unit.SQUARE_FOOT) + " of the lot, " + where
                 + advised(ground, site) + bound(ground) + ".";
     }

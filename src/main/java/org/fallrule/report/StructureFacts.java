@@ -84,8 +84,9 @@ public record StructureFacts(
     /** {@code 0.10 ft from P-1 to P-2}; a step up, which holds water, is called one. */
     public String spoken(Drop drop) {
         Length height = drop.height();
-        String step =
-                height.metres() < 0 ? plan.printed(height.times(-1), Unit.FOOT) + " up" : plan.printed(height, Unit.FOOT);
+        String step = height.metres() < 0
+                ? plan.printed(height.times(-1), Unit.FOOT) + " up"
+                : plan.printed(height, Unit.FOOT);
         return step + " from " + drop.in().id() + " to " + drop.out().id();
     }
 }

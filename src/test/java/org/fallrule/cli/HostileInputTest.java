@@ -320,8 +320,8 @@ class HostileInputTest {
 
     @Test
     void aThousandFaultsDoNotFloodTheTerminal() {
-        String[] trees = Stream.generate(() -> SiteOnDisk.feature(
-                        "'root_radius': 'wide'", "Point", "[-76.0499, 35.3002]"))
+        String[] trees = Stream.generate(
+                        () -> SiteOnDisk.feature("'root_radius': 'wide'", "Point", "[-76.0499, 35.3002]"))
                 .limit(1000)
                 .toArray(String[]::new);
 

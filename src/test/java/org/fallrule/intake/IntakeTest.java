@@ -632,8 +632,7 @@ class IntakeTest {
     @Test
     void aLotWithoutWalkOrDriveIsAskedWhetherThereIsNone() {
         folder.layer(
-                "pipe.geojson",
-                SiteOnDisk.feature("'id': 'P-1'", "LineString", "[[-76.05, 35.3], [-76.051, 35.3]]"));
+                "pipe.geojson", SiteOnDisk.feature("'id': 'P-1'", "LineString", "[[-76.05, 35.3], [-76.051, 35.3]]"));
 
         assertThat(draft().absent().remark()).contains("walk, drive, septic");
         assertThat(draft(Map.of("absent", "drive, septic")).yaml()).contains("absent: [drive, septic]");
@@ -658,7 +657,9 @@ class IntakeTest {
                 .filteredOn(says -> says.startsWith("the unit of"))
                 .hasSize(2)
                 .allMatch(says -> says.contains("(ft_us is the US survey foot)"));
-        assertThat(draft.told()).filteredOn(says -> says.contains("1200/3937 m")).hasSize(1);
+        assertThat(draft.told())
+                .filteredOn(says -> says.contains("1200/3937 m"))
+                .hasSize(1);
         assertThat(draft.yaml()).contains("US survey foot");
     }
 }

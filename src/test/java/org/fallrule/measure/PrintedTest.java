@@ -215,6 +215,7 @@ class PrintedTest {
         assertThat(Printed.beside(Length.feet(4.996), limit, true)).isEqualTo("1.523 m");
         assertThat(Printed.shortfall(Length.feet(4), limit, true)).isEqualTo("0.305 m");
         assertThat(Printed.limit(Written.parse("6 mm", Dimension.LENGTH), true)).isEqualTo("6 mm");
-        assertThat(Printed.limit(Written.parse("1/8 in/ft", Dimension.SLOPE), true)).isEqualTo("1/8 in/ft (1.042 %)");
+        assertThat(Printed.limit(Written.parse("1/8 in/ft", Dimension.SLOPE), true))
+                .isEqualTo("1/8 in/ft (1.042 %)");
     }
 }

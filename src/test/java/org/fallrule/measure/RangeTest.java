@@ -24,8 +24,10 @@ class RangeTest {
     void anAngleOfNinetyDegreesIsTheLastUpToIt() {
         Range range = Range.between("0 deg", "90 deg", Dimension.ANGLE);
 
-        assertThat(range.holds(Written.parse("90 deg", Dimension.ANGLE).quantity())).isTrue();
-        assertThat(range.holds(Written.parse("90.1 deg", Dimension.ANGLE).quantity())).isFalse();
+        assertThat(range.holds(Written.parse("90 deg", Dimension.ANGLE).quantity()))
+                .isTrue();
+        assertThat(range.holds(Written.parse("90.1 deg", Dimension.ANGLE).quantity()))
+                .isFalse();
         assertThat(range.spoken()).isEqualTo("0 deg to 90 deg");
     }
 
@@ -34,7 +36,8 @@ class RangeTest {
         Range range = Range.from("1 in", Dimension.LENGTH);
 
         assertThat(range.holds(Length.inches(1))).isTrue();
-        assertThat(range.holds(Written.parse("2 cm", Dimension.LENGTH).quantity())).isFalse();
+        assertThat(range.holds(Written.parse("2 cm", Dimension.LENGTH).quantity()))
+                .isFalse();
         assertThat(range.spoken()).isEqualTo("1 in or more");
     }
 }

@@ -698,8 +698,9 @@ class LayersOfASiteTest {
         assertThat(site.drawn(Role.PIPE)).extracting(Feature::id).containsExactly("P-1", "P-2");
         assertThat(site.problems())
                 .extracting(fault -> fault.toString())
-                .contains("pipe.geojson: pipe P-2 is abandoned: no part of the drain, so that no water is counted in it and"
-                        + " no rule held against it; if the drain still runs through it, give status existing");
+                .contains(
+                        "pipe.geojson: pipe P-2 is abandoned: no part of the drain, so that no water is counted in it and"
+                                + " no rule held against it; if the drain still runs through it, give status existing");
     }
 
     @ParameterizedTest
@@ -711,12 +712,14 @@ class LayersOfASiteTest {
                 point("'id': '2'", "[2130803, 760716]"),
                 point("'id': '3'", "[2130804, 760717]"));
 
-        assertThatThrownBy(() -> read("layers: {"
-                        + (role.equals("lot") ? "" : "lot: lot.geojson, ") + role + ": " + role + ".geojson}\n"))
-                .isInstanceOfSatisfying(UnusableInput.class, e -> assertThat(e.faults())
-                        .singleElement()
-                        .asString()
-                        .startsWith(role + ".geojson: feature 1: x is 2130802")
-                        .endsWith("(the first of 3 features of the layer that it is so with)"));
+        assertThatThrownBy(() -> read("layers: {" + (role.equals("lot") ? "" : "lot: lot.geojson, ") + role + ": "
+                        + role + ".geojson}\n"))
+                .isInstanceOfSatisfying(
+                        UnusableInput.class,
+                        e -> assertThat(e.faults())
+                                .singleElement()
+                                .asString()
+                                .startsWith(role + ".geojson: feature 1: x is 2130802")
+                                .endsWith("(the first of 3 features of the layer that it is so with)"));
     }
 }

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A plan in metres reads in metric units; what a rule book says stays in the book's words. */
 class MetricPlanTest {
-    private static final Pattern CUSTOMARY =
-            Pattern.compile("[^.;,:|<>\"\\n]{0,40}\\d (ft|in|sq ft|cu ft|cu yd|cfs|ft/s|in/h|lb)\\b[^.;,|<>\"\\n]{0,30}");
+    private static final Pattern CUSTOMARY = Pattern.compile(
+            "[^.;,:|<>\"\\n]{0,40}\\d (ft|in|sq ft|cu ft|cu yd|cfs|ft/s|in/h|lb)\\b[^.;,|<>\"\\n]{0,30}");
 
     private static Report metric(String sample) {
         Site site = SiteReader.read(Path.of("sample-sites", sample));
@@ -63,7 +63,9 @@ class MetricPlanTest {
     @MethodSource("samples")
     void whatFindingsSayOfThePlanIsMetric(String sample) {
         for (Finding finding : metric(sample).review().findings()) {
-            assertThat(customary(ofThePlan(Sentence.of(finding)))).as(finding.rule()).isEmpty();
+            assertThat(customary(ofThePlan(Sentence.of(finding))))
+                    .as(finding.rule())
+                    .isEmpty();
         }
     }
 
@@ -95,6 +97,7 @@ class MetricPlanTest {
                 .extracting(Sentence::of)
                 .first()
                 .asString()
-                .startsWith("Outfall OF-1 and walk W1: plan distance 1.067 m, at least 5 ft (1.524 m) asked, 0.457 m short");
+                .startsWith(
+                        "Outfall OF-1 and walk W1: plan distance 1.067 m, at least 5 ft (1.524 m) asked, 0.457 m short");
     }
 }

@@ -115,11 +115,13 @@ class HostileBooksTest {
                 "hand_dig | zone: 2 ft | size_if_unknown: 0 in | \"0 in\" is too little; give more than zero",
             })
     void anAmountThatMakesNoSenseIsRefusedWithItsLine(String check, String other, String amount, String says) {
-        String book = "rules:\n  r:\n    title: x\n    check: " + check + "\n    weight: must\n    basis: {kind: practice}\n";
+        String book =
+                "rules:\n  r:\n    title: x\n    check: " + check + "\n    weight: must\n    basis: {kind: practice}\n";
         String key = amount.substring(0, amount.indexOf(':') + 1);
 
         assertThat(faults(book + (other.startsWith(key) ? "" : "    " + other + "\n") + "    " + amount + "\n"))
-                .filteredOn(fault -> fault.contains("give ") && fault.contains("\"" + amount.substring(key.length()).strip()))
+                .filteredOn(fault -> fault.contains("give ")
+                        && fault.contains("\"" + amount.substring(key.length()).strip()))
                 .singleElement()
                 .asString()
                 .startsWith("rules/counties/c.yaml:" + (other.startsWith(key) ? 8 : 9) + ":")

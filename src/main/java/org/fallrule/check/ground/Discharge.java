@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;

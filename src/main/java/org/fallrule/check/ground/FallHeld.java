@@ -79,7 +79,8 @@ final class FallHeld {
                     building,
                     new Missing(
                             "the ground beside " + building.spoken() + " on its " + sample.side() + " side",
-                            "take spot elevations at the wall and " + analysis.site().printed(over) + " out from it"));
+                            "take spot elevations at the wall and "
+                                    + analysis.site().printed(over) + " out from it"));
         }
         double accuracy = Accuracy.ofHeightAtGround(analysis, building).metres();
         Observation seen = Observation.measured(building, against(sample, asked, fall.get(), accuracy))

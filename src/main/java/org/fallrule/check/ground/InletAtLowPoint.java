@@ -58,7 +58,8 @@ final class InletAtLowPoint {
                         inlet.attributes(),
                         asked -> Observation.measured(
                                 inlet, asked.against("distance to the bottom of the hollow", off, accuracy)))
-                .map(seen -> seen.at(GEOMETRY.createLineString(ends)).noting("the hollow is " + hollow.spoken(analysis.site())))
+                .map(seen -> seen.at(GEOMETRY.createLineString(ends))
+                        .noting("the hollow is " + hollow.spoken(analysis.site())))
                 .ifPresent(observations::add);
         terms.find(LowPoint.RIM)
                 .flatMap(limits -> limits.hold(
@@ -73,7 +74,8 @@ final class InletAtLowPoint {
     }
 
     private List<Observation> onSlope() {
-        String within = "within " + analysis.site().printed(terms.get(LowPoint.LOOK).si()) + " of it";
+        String within =
+                "within " + analysis.site().printed(terms.get(LowPoint.LOOK).si()) + " of it";
         Optional<Coordinate> lowest = lowestAround(terms.get(LowPoint.LOOK).si());
         Optional<Elevation> ground = analysis.ground()
                 .flatMap(surface -> surface.elevationAt(inlet.geometry().getCoordinate()));

@@ -95,7 +95,8 @@ final class WayOfWater {
         }
         Measured measured = seen.measured().get();
         String run = measured.limit()
-                .map(limit -> Printed.beside(measured.value(), limit, analysis.site().metric()) + " of its way; the rule looks "
+                .map(limit -> Printed.beside(
+                                measured.value(), limit, analysis.site().metric()) + " of its way; the rule looks "
                         + Printed.limit(limit.value(), analysis.site().metric()) + " along it")
                 .orElseGet(() -> shown(measured.value().si()) + " of its way");
         return seen.telling("water from " + seen.subject().get().spoken() + " " + does + " " + run);
@@ -127,8 +128,7 @@ final class WayOfWater {
                         "whose lot the water comes to after " + shown(known),
                         "give the lots beside the site's own, marked own = false, and the street")
                 : new Missing(
-                        "the ground that the water comes to after " + shown(known),
-                        "survey further along its way");
+                        "the ground that the water comes to after " + shown(known), "survey further along its way");
     }
 
     /** Where it leaves the site's own lot, when the rule is about lots and the plan shows no other lot. */

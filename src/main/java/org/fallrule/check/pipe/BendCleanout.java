@@ -26,7 +26,10 @@ import org.fallrule.site.Role;
 @AutoService(Check.class)
 public final class BendCleanout implements Check {
     static final Parameter<Limits> SINGLE = Parameter.limit(
-            "bend_at_most", Bound.AT_MOST, Dimension.ANGLE, "greatest bend, seen in plan, without an opening at it")
+                    "bend_at_most",
+                    Bound.AT_MOST,
+                    Dimension.ANGLE,
+                    "greatest bend, seen in plan, without an opening at it")
             .within(Range.between("0 deg", "180 deg", Dimension.ANGLE));
     static final Parameter<Limits> TOGETHER = Parameter.limit(
             "bends_together_at_most",

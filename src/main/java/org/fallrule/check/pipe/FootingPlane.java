@@ -18,10 +18,8 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Range;
-import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -122,7 +120,8 @@ public final class FootingPlane implements Check {
                 "give footing_bottom, its elevation, or footing_depth, its depth below the ground, in "
                         + building.origin().file());
         return Optional.of(Observation.cannotTell(building, missing)
-                .noting("within " + analysis.site().printed(terms.get(LOOK_WITHIN).si()) + " of pipe "
+                .noting("within "
+                        + analysis.site().printed(terms.get(LOOK_WITHIN).si()) + " of pipe "
                         + String.join(", ", near)));
     }
 

@@ -23,8 +23,8 @@ import org.fallrule.site.Role;
 /** The slope of each pipe, in the direction that its water should run. */
 @AutoService(Check.class)
 public final class PipeSlope implements Check {
-    static final Parameter<Limits> AT_LEAST =
-            Parameter.limit("at_least", Bound.AT_LEAST, Dimension.SLOPE, "least slope; 0 % for never uphill")
+    static final Parameter<Limits> AT_LEAST = Parameter.limit(
+                    "at_least", Bound.AT_LEAST, Dimension.SLOPE, "least slope; 0 % for never uphill")
             .within(Range.between("0 %", "100 %", Dimension.SLOPE));
     static final Parameter<Limits> AT_MOST =
             Parameter.limit("at_most", Bound.AT_MOST, Dimension.SLOPE, "greatest slope");

@@ -182,9 +182,7 @@ public final class RootZone implements Check {
 
         private static RootRadius ofTrunk(Site plan, Length trunk, Quantity perInch) {
             return new RootRadius(
-                    plan,
-                    new Length(trunk.in(Unit.INCH) * perInch.si()),
-                    "trunk " + plan.printed(trunk, Unit.INCH));
+                    plan, new Length(trunk.in(Unit.INCH) * perInch.si()), "trunk " + plan.printed(trunk, Unit.INCH));
         }
 
         private RootRadius noLessThan(Optional<Quantity> least) {

@@ -75,7 +75,7 @@ final class Beside {
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
         return reaches.isEmpty()
                 ? seen
-                : seen.noting("nearer than that over " + pair.analysis().site().printed(new Length(length), Unit.FOOT) + ", " + "station "
-                        + pair.analysis().stations(reaches));
+                : seen.noting("nearer than that over " + pair.analysis().site().printed(new Length(length), Unit.FOOT)
+                        + ", " + "station " + pair.analysis().stations(reaches));
     }
 }

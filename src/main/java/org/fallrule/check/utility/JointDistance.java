@@ -109,10 +109,10 @@ public final class JointDistance implements Check {
                             "give laying_length with its unit"));
         }
         if (piece.isPresent() && seen.outcome() != Outcome.FAILS) {
-            seen = seen.noting(
-                    "with a whole length of " + pair.analysis().site().printed(piece.get().metres())
-                            + " centred on the crossing; laid from the upstream end a joint comes "
-                            + pair.analysis().site().printed(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
+            seen = seen.noting("with a whole length of "
+                    + pair.analysis().site().printed(piece.get().metres())
+                    + " centred on the crossing; laid from the upstream end a joint comes "
+                    + pair.analysis().site().printed(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
         }
         return PipeAndUtility.withAccuracy(seen, accuracy)
                 .against(pair.utility())

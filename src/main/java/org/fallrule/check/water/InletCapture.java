@@ -101,7 +101,8 @@ public final class InletCapture implements Check {
                                 inlet,
                                 whole.clogged(clogged).head(inflow.value().get()),
                                 asked)
-                        .noting("design flow " + analysis.site().printed(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
+                        .noting("design flow "
+                                + analysis.site().printed(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
                 .orElseGet(() -> Observation.cannotTell(
                         inlet,
                         new Missing(

@@ -138,7 +138,8 @@ public final class OutletProtection implements Check {
         Optional<Length> given = outfall.get(Attribute.APRON_LENGTH);
         if (given.isEmpty()) {
             return bare.noting("no stone apron is shown; one "
-                    + plan.printed(needed.value().get(), Unit.FOOT) + " long would hold it (" + methodName(method) + ")");
+                    + plan.printed(needed.value().get(), Unit.FOOT) + " long would hold it (" + methodName(method)
+                    + ")");
         }
         Unit unit = plan.unit(Unit.FOOT);
         Written least = Written.of(Math.ceil(needed.value().get().in(unit) * 100) / 100, unit);

@@ -47,7 +47,11 @@ public final class Tables {
         structure(run.up()).ifPresent(id -> row.put("from", id));
         structure(run.down()).ifPresent(id -> row.put("to", id));
         put(row, "diameter", run.diameter(), report.site().unit(Unit.INCH));
-        put(row, "outside_diameter", run.size().map(OutsideDiameter::value), report.site().unit(Unit.INCH));
+        put(
+                row,
+                "outside_diameter",
+                run.size().map(OutsideDiameter::value),
+                report.site().unit(Unit.INCH));
         run.pipe().get(Attribute.MATERIAL).ifPresent(material -> row.put("material", material));
         put(row, "length", Optional.of(run.length()), report.site().unit(Unit.FOOT));
         put(row, "slope", run.slope(), Unit.PERCENT);

@@ -42,10 +42,7 @@ public record StructureRow(
                 elevation(facts.invert(), facts.plan()),
                 facts.drainsGround().orElse(untold),
                 facts.drainsRoof().orElse(untold),
-                facts.drops().stream()
-                        .map(facts::spoken)
-                        .map(PlainText::of)
-                        .toList());
+                facts.drops().stream().map(facts::spoken).map(PlainText::of).toList());
     }
 
     private static String elevation(Optional<Elevation> level, Site plan) {

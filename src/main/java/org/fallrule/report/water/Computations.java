@@ -124,8 +124,8 @@ public final class Computations {
         String depth = water.depth().map(y -> "y = " + printed(y, Unit.INCH)).orElse("the pipe is full");
         water.velocity()
                 .value()
-                .ifPresent(speed -> steps.add(step(
-                        NormalDepth.METHOD, List.of(), depth + ", V = " + printed(speed, Unit.FOOT_PER_SECOND))));
+                .ifPresent(speed -> steps.add(
+                        step(NormalDepth.METHOD, List.of(), depth + ", V = " + printed(speed, Unit.FOOT_PER_SECOND))));
     }
 
     private Computation.Step gradeLine(PipeGrade grade) {

@@ -61,7 +61,8 @@ public final class WaterTables {
                         Column.words("inlet", "inlet"),
                         Column.of("area", "area", analysis.site().unit(Unit.SQUARE_FOOT)),
                         Column.of("runoff_coefficient", "C", analysis.site().unit(Unit.ONE)),
-                        Column.of("overland_time", "over ground", analysis.site().unit(Unit.MINUTE)),
+                        Column.of(
+                                "overland_time", "over ground", analysis.site().unit(Unit.MINUTE)),
                         Column.of("flow", "flow", analysis.site().unit(Unit.CUBIC_FOOT_PER_SECOND)),
                         Column.words("remark", "remark")),
                 rows);
@@ -84,8 +85,14 @@ public final class WaterTables {
                         Column.of("share_of_capacity", "share", analysis.site().unit(Unit.ONE)),
                         Column.of("depth", "depth", analysis.site().unit(Unit.INCH)),
                         Column.of("velocity", "velocity", analysis.site().unit(Unit.FOOT_PER_SECOND)),
-                        Column.of("grade_line_up", "grade line up", analysis.site().unit(Unit.ELEVATION_FOOT)),
-                        Column.of("grade_line_down", "grade line down", analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of(
+                                "grade_line_up",
+                                "grade line up",
+                                analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of(
+                                "grade_line_down",
+                                "grade line down",
+                                analysis.site().unit(Unit.ELEVATION_FOOT)),
                         Column.words("remark", "remark")),
                 analysis.network().runs().stream().map(this::flow).toList());
     }

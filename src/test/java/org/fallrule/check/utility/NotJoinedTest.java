@@ -92,8 +92,9 @@ class NotJoinedTest {
 
     @Test
     void aSewerThatClosesOnItselfHasNoEnds() {
-        assertThat(check(plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0, 30 30, 0 0)", "kind = sanitary", SIX_INCHES)
-                        .with(PIPE, "P-1", "LINESTRING (100 40, 100 -40)", SIX_INCHES)))
+        assertThat(check(
+                        plan().with(UTILITY, "U-1", "LINESTRING (0 0, 60 0, 30 30, 0 0)", "kind = sanitary", SIX_INCHES)
+                                .with(PIPE, "P-1", "LINESTRING (100 40, 100 -40)", SIX_INCHES)))
                 .containsExactly("meets U-1; no part of the drain is joined to it");
     }
 

@@ -86,9 +86,9 @@ class BasinFloatsTest {
                         "weight = 200 lb",
                         "weep_hole_area = 0 sq ft");
 
-        assertThat(check(plan))
-                .containsExactly("cannot_tell CB-1; lacks the outgoing invert of inlet CB-1");
-        assertThat(check(plan.with(PIPE, "P-1", "LINESTRING (-50 0, 0 0)", "invert_up = 99.4 ft", "invert_down = 98.9 ft")
+        assertThat(check(plan)).containsExactly("cannot_tell CB-1; lacks the outgoing invert of inlet CB-1");
+        assertThat(check(plan.with(
+                                PIPE, "P-1", "LINESTRING (-50 0, 0 0)", "invert_up = 99.4 ft", "invert_down = 98.9 ft")
                         .with(PIPE, "P-2", "LINESTRING (0 0, 50 0)", "invert_up = 98.5 ft", "invert_down = 98 ft")
                         .with(OUTFALL, "OF-1", "POINT (50 0)")))
                 .containsExactly("meets CB-1: 1.60; an uplift of 124.8 lb in ground saturated up to the rim;"
