@@ -36,7 +36,11 @@ public final class Printed {
         return beside(measured, limit, false);
     }
 
-    /** @param metric whether to print it in a metric unit whatever unit the limit is written in */
+    /**
+     * A value next to its limit.
+     *
+     * @param metric whether to print it in a metric unit whatever unit the limit is written in
+     */
     public static String beside(Quantity measured, Limit limit, boolean metric) {
         Unit unit = readable(limit.value().unit(), metric);
         Quantity shown = limit.standing(measured, 0) == Standing.FAILS || limit.shortfall(measured) <= 0
@@ -50,7 +54,11 @@ public final class Printed {
         return shortfall(measured, limit, false);
     }
 
-    /** @param metric whether to print it in a metric unit whatever unit the limit is written in */
+    /**
+     * The shortfall.
+     *
+     * @param metric whether to print it in a metric unit whatever unit the limit is written in
+     */
     public static String shortfall(Quantity measured, Limit limit, boolean metric) {
         Unit unit = readable(limit.value().unit(), metric);
         Quantity gap = measured.dimension().of(limit.shortfall(measured));
@@ -66,7 +74,11 @@ public final class Printed {
         return limit(written, false);
     }
 
-    /** @param metric whether to add what it is in a metric unit, where it is written in another: {@code 5 ft (1.524 m)} */
+    /**
+     * The limit as its author wrote it.
+     *
+     * @param metric whether to add what it is in a metric unit, where it is written in another: {@code 5 ft (1.524 m)}
+     */
     public static String limit(Written written, boolean metric) {
         Unit unit = readable(written.unit(), metric);
         boolean isNothing = metric && written.quantity().si() == 0;
