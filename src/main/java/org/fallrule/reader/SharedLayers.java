@@ -63,16 +63,21 @@ public final class SharedLayers {
         return file.map(said -> new SharedLayers(said, layers));
     }
 
-    /** The files that the shared layers of a folder come from; the sites.yaml alone where there is none yet, or it cannot be read. */
+    /** The files that the shared layers of a folder come from; none without a sites.yaml or when it cannot be read. */
     public static List<Path> files(Path folder) {
-        List<Path> none = List.of(folder.resolve(SharedFile.NAME));
         try {
             return SharedFile.in(folder, new ArrayList<>())
                     .map(SharedFile::files)
-                    .orElse(none);
+                    .orElse(List.of());
         } catch (UnusableInput e) {
-            return none;
+            return List.of(folder.resolve(SharedFile.NAME));
         }
+    }
+
+    /** The same, and the sites.yaml where there is none yet. */
+    public static List<Path> filesToCome(Path folder) {
+        List<Path> files = files(folder);
+        return files.isEmpty() ? List.of(folder.resolve(SharedFile.NAME)) : files;
     }
 
     /** What a site says, with what sites.yaml says of every site that does not. */
