@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fallrule.locality.MarkAccuracy;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
@@ -118,7 +117,9 @@ public record Accuracy(double metres, List<Ground> grounds) {
         Optional<Length> own = feature.get(way.column);
         if (own.isPresent()) {
             return Optional.of(new Ground(
-                    own.get().metres(), false, says(feature.spoken(), own.get(), way) + " by " + way.column.name()));
+                    own.get().metres(),
+                    false,
+                    says(analysis, feature.spoken(), own.get(), way) + " by " + way.column.name()));
         }
         if (feature.isDesigned()) {
             return Optional.empty();
@@ -139,11 +140,12 @@ public record Accuracy(double metres, List<Ground> grounds) {
 
     private static Optional<Ground> surveyed(SiteAnalysis analysis, String what, Way way) {
         return way.of(analysis)
-                .map(length -> new Ground(length.metres(), false, says(what, length, way) + " by the survey"));
+                .map(length ->
+                        new Ground(length.metres(), false, says(analysis, what, length, way) + " by the survey"));
     }
 
-    private static String says(String what, Length known, Way way) {
-        return what + " is known to " + Printed.feet(known.metres()) + " " + way.words;
+    private static String says(SiteAnalysis analysis, String what, Length known, Way way) {
+        return what + " is known to " + analysis.site().printed(known.metres()) + " " + way.words;
     }
 
     private static Ground byQuality(Feature utility, MarkAccuracy.Known known, Written figure, Way way) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
@@ -32,10 +33,10 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
         }
 
         /** A quantity with its unit, or a list of {@code {when, is}}. */
-        record LimitOf(Bound bound, Dimension dimension) implements Form {}
+        record LimitOf(Bound bound, Dimension dimension, Range range) implements Form {}
 
         /** A quantity with its unit. */
-        record QuantityOf(Dimension dimension) implements Form {}
+        record QuantityOf(Dimension dimension, Range range) implements Form {}
 
         /** A condition in ECQL on the features that another parameter selects, and on what is worked out of them. */
         record ConditionOn(String selection, Map<Role, Attribute<?>> workedOut) implements Form {
@@ -60,11 +61,13 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
     }
 
     public static Parameter<Limits> limit(String name, Bound bound, Dimension dimension, String meaning) {
-        return new Parameter<>(name, new Form.LimitOf(bound, dimension), Limits.class, false, false, meaning);
+        Form form = new Form.LimitOf(bound, dimension, Range.FROM_ZERO);
+        return new Parameter<>(name, form, Limits.class, false, false, meaning);
     }
 
     public static Parameter<Quantity> quantity(String name, Dimension dimension, String meaning) {
-        return new Parameter<>(name, new Form.QuantityOf(dimension), Quantity.class, false, false, meaning);
+        Form form = new Form.QuantityOf(dimension, Range.FROM_ZERO);
+        return new Parameter<>(name, form, Quantity.class, false, false, meaning);
     }
 
     /** One of some words. */
@@ -81,6 +84,14 @@ public record Parameter<T>(String name, Form form, Class<T> type, boolean requir
     /** Attributes of the features that another parameter selects. */
     public static Parameter<AttributeList> attributes(String name, Parameter<Selection> of, String meaning) {
         return new Parameter<>(name, new Form.AttributesOf(of.name()), AttributeList.class, false, false, meaning);
+    }
+
+    /** The same limit or quantity, of which only these amounts make sense. */
+    public Parameter<T> within(Range range) {
+        Form narrowed = form instanceof Form.LimitOf limit
+                ? new Form.LimitOf(limit.bound(), limit.dimension(), range)
+                : new Form.QuantityOf(((Form.QuantityOf) form).dimension(), range);
+        return new Parameter<>(name, narrowed, type, required, asksLess, meaning);
     }
 
     /** The same parameter, which every rule must give. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -27,15 +28,18 @@ final class FolderWatch implements AutoCloseable {
 
     private static final int DEPTH = 2;
 
-    private final List<Path> folders;
+    private final Supplier<List<Path>> wanted;
+    private List<Path> folders;
     private final Optional<WatchService> service;
     private final Map<Path, WatchKey> told = new HashMap<>();
     private FolderState last;
     private long noticed = System.nanoTime();
     private volatile boolean closed;
 
-    FolderWatch(List<Path> folders) {
-        this.folders = List.copyOf(folders);
+    /** @param wanted the folders and files to watch, asked for anew after every change, which may name others */
+    FolderWatch(Supplier<List<Path>> wanted) {
+        this.wanted = wanted;
+        this.folders = wanted.get();
         this.service = service();
         askToBeTold();
         this.last = FolderState.of(folders);
@@ -58,7 +62,8 @@ final class FolderWatch implements AutoCloseable {
                 noticed = System.nanoTime();
                 FolderState rest = Settling.of(now, () -> FolderState.of(folders), () -> sleep(REST));
                 boolean changed = !rest.equals(last);
-                last = rest;
+                folders = wanted.get();
+                last = FolderState.of(folders);
                 if (changed) {
                     return !closed;
                 }

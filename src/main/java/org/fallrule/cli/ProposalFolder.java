@@ -29,6 +29,9 @@ import org.fallrule.site.Site;
 final class ProposalFolder {
     private static final String PROPOSAL = "proposal-";
     private static final String REPORTS = "reports";
+    /** Where proposals are made before they take their places. */
+    private static final String ASIDE = ".proposals-";
+
     private static final String SUMMARY = "proposals.json";
 
     private final Path folder;
@@ -58,7 +61,10 @@ final class ProposalFolder {
     private static void refuseForeign(Path folder) throws IOException {
         for (Path path : listed(folder)) {
             String name = String.valueOf(path.getFileName());
-            if (!name.equals(SUMMARY) && !name.equals(REPORTS) && !name.matches(PROPOSAL + "[0-9]+")) {
+            if (!name.startsWith(ASIDE)
+                    && !name.equals(SUMMARY)
+                    && !name.equals(REPORTS)
+                    && !name.matches(PROPOSAL + "[0-9]+")) {
                 throw new UnusableInput(
                         Place.of(folder.toString()),
                         "holds " + name + ", which is no proposal; move it, or name another --out");
@@ -76,7 +82,7 @@ final class ProposalFolder {
         return folder.toString();
     }
 
-    /** Writes each proposal and its report in the place of older ones. */
+    /** Writes each proposal and its report, whole, and then puts them in the place of older ones; on a failure these stay. */
     void write(
             Proposals proposals,
             SiteAnalysis analysis,
@@ -86,22 +92,36 @@ final class ProposalFolder {
             Set<ReportFormat> formats,
             PrintSettings settings) {
         try {
-            for (Path old : listed(folder)) {
-                delete(old);
+            Path aside = Files.createTempDirectory(folder, ASIDE);
+            try {
+                int number = 0;
+                for (Proposal proposal : proposals.proposals()) {
+                    number++;
+                    Path place = aside.resolve(PROPOSAL + number);
+                    SiteWriter.write(proposal.analysis().site(), submitted, place);
+                    report(proposal, place, analysis.site(), county, book, without, formats, settings);
+                }
+                Files.writeString(
+                        aside.resolve(SUMMARY),
+                        ProposalJson.write(analysis, book, proposals, without),
+                        StandardCharsets.UTF_8);
+                replace(aside);
+            } finally {
+                delete(aside);
             }
-            int number = 0;
-            for (Proposal proposal : proposals.proposals()) {
-                number++;
-                Path place = folder.resolve(PROPOSAL + number);
-                SiteWriter.write(proposal.analysis().site(), submitted, place);
-                report(proposal, place, analysis.site(), county, book, without, formats, settings);
-            }
-            Files.writeString(
-                    folder.resolve(SUMMARY),
-                    ProposalJson.write(analysis, book, proposals, without),
-                    StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UnusableInput(Place.of(folder.toString()), "the proposals could not be written: " + e);
+        }
+    }
+
+    private void replace(Path aside) throws IOException {
+        for (Path old : listed(folder)) {
+            if (!old.equals(aside)) {
+                delete(old);
+            }
+        }
+        for (Path fresh : listed(aside)) {
+            Files.move(fresh, folder.resolve(fresh.getFileName()));
         }
     }
 
@@ -125,7 +145,7 @@ final class ProposalFolder {
                     throw new IllegalStateException(
                             "the proposal in " + place + " does not pass once it is written: " + finding.rule());
                 });
-        ReportFolder.prepare(folder.resolve(REPORTS), List.of(place), formats, settings)
+        ReportFolder.prepare(place.resolveSibling(REPORTS), List.of(place), formats, settings)
                 .write(new Report(
                         analysis,
                         county,

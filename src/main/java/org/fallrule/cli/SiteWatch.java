@@ -57,13 +57,13 @@ final class SiteWatch implements AutoCloseable {
         this.reports = reports.map(ReportFolder::watched);
         this.out = out;
         this.err = err;
-        this.watch = new FolderWatch(watched(folder.toAbsolutePath(), books.folder()));
+        this.watch = new FolderWatch(() -> watched(folder.toAbsolutePath(), books.folder()));
     }
 
     /** What a report is made from: the site, its rule books, and as they are now the layers that it shares and its profile. */
     static List<Path> watched(Path site, Path rules) {
         List<Path> watched = new ArrayList<>(List.of(site, rules));
-        Optional.ofNullable(site.getParent()).ifPresent(beside -> watched.addAll(SharedLayers.files(beside)));
+        Optional.ofNullable(site.getParent()).ifPresent(beside -> watched.addAll(SharedLayers.filesToCome(beside)));
         ProfileFile.of(site).ifPresent(watched::add);
         return watched;
     }

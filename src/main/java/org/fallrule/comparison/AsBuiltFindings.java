@@ -139,7 +139,8 @@ final class AsBuiltFindings {
                                                 off,
                                                 accuracy,
                                                 Optional.of(tolerance.limit()),
-                                                Optional.of(tolerance.setBy())))
+                                                Optional.of(tolerance.setBy()),
+                                                heights == Unit.ELEVATION_METRE))
                                 .noting(note)));
     }
 

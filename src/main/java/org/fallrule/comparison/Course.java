@@ -101,7 +101,8 @@ final class Course {
         Unit unit = beside.limit()
                 .map(limit -> limit.value().unit())
                 .filter(asked -> asked.dimension() != Dimension.SLOPE)
-                .orElse(Unit.usual(difference.dimension()));
+                .map(asked -> beside.metric() ? asked.metric() : asked)
+                .orElseGet(beside::usualUnit);
         return difference instanceof Length length && unit == Unit.FOOT
                 ? Printed.feet(length.metres())
                 : Printed.of(difference, unit);

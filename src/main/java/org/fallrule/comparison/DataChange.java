@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.fallrule.measure.Length;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Site;
 
 /**
  * Something that the two states of a site say differently.
@@ -23,7 +24,15 @@ public record DataChange(
         String what,
         Optional<String> from,
         Optional<String> to,
-        Optional<Length> by) {
+        Optional<Moved> by) {
+
+    /**
+     * How far something has moved.
+     *
+     * @param by the length; negative where it has sunk
+     * @param shown its amount as printed, in the unit of the plan
+     */
+    public record Moved(Length by, String shown) {}
 
     /** The kinds of differences, in the order of a report. */
     public enum Kind {
@@ -67,7 +76,8 @@ public record DataChange(
         return new DataChange(kind, about, feature, what, from, to, Optional.empty());
     }
 
-    static DataChange moved(Feature feature, String way, Length by) {
+    /** @param plan the plan as it is, for its unit */
+    static DataChange moved(Feature feature, String way, Length by, Site plan) {
         return new DataChange(
                 Kind.MOVED,
                 feature.spoken(),
@@ -75,6 +85,6 @@ public record DataChange(
                 way,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(by));
+                Optional.of(new Moved(by, plan.printed(Math.abs(by.metres())))));
     }
 }

@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 import org.fallrule.site.Survey;
+import org.fallrule.site.Waiver;
 
 /** What two states of a site say differently. */
 final class DataChanges {
@@ -32,8 +33,7 @@ final class DataChanges {
         all.layers();
         features.added().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.ADDED, each)));
         features.removed().forEach(each -> all.changes.add(DataChange.of(DataChange.Kind.REMOVED, each)));
-        features.pairs()
-                .forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after.metric()).changes()));
+        features.pairs().forEach(pair -> all.changes.addAll(new FeatureChanges(pair, asBuilt, after).changes()));
         return all.changes.stream()
                 .sorted(Comparator.comparing(DataChange::kind))
                 .toList();
@@ -48,17 +48,30 @@ final class DataChanges {
         said("the survey", "source", site -> site.survey().source());
         said("the survey", "horizontal accuracy", site -> accuracy(site, Survey::horizontalAccuracy));
         said("the survey", "vertical accuracy", site -> accuracy(site, Survey::verticalAccuracy));
-        said("the site", "waivers", DataChanges::waivers);
+        Stream.of(before, after)
+                .flatMap(site -> site.waivers().stream())
+                .map(DataChanges::excused)
+                .distinct()
+                .sorted()
+                .forEach(excused -> said("the waivers", excused, site -> granted(site, excused)));
     }
 
     private static Optional<String> accuracy(Site site, Function<Survey, Optional<Length>> of) {
-        return of.apply(site.survey()).map(length -> Printed.feet(length.metres()));
+        return of.apply(site.survey()).map(length -> site.printed(length.metres()));
     }
 
-    private static Optional<String> waivers(Site site) {
-        List<String> rules =
-                site.waivers().stream().map(waiver -> waiver.rule()).distinct().toList();
-        return rules.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", rules));
+    /** {@code outfall-walk-setback for OF-1}. */
+    private static String excused(Waiver waiver) {
+        return waiver.rule() + " for " + waiver.feature().orElse("every feature");
+    }
+
+    /** {@code by county engineer on 2026-01-02 until 2026-09-01 (rock)}; what is granted twice is told twice. */
+    private static Optional<String> granted(Site site, String excused) {
+        return site.waivers().stream()
+                .filter(waiver -> excused(waiver).equals(excused))
+                .map(waiver -> "by " + waiver.by() + " on " + waiver.date()
+                        + waiver.until().map(last -> " until " + last).orElse("") + " (" + waiver.reason() + ")")
+                .reduce((one, other) -> one + " and " + other);
     }
 
     private void said(String about, String what, Function<Site, Optional<String>> value) {

@@ -5,24 +5,25 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Site;
 
 /** What has changed of one thing: its name, its place, what is said of it. */
 final class FeatureChanges {
     private final FeaturePair pair;
     private final boolean asBuilt;
-    private final boolean metric;
+    private final Site plan;
 
-    FeatureChanges(FeaturePair pair, boolean asBuilt, boolean metric) {
+    /** @param plan the later of the two, in whose units the changes are told */
+    FeatureChanges(FeaturePair pair, boolean asBuilt, Site plan) {
         this.pair = pair;
         this.asBuilt = asBuilt;
-        this.metric = metric;
+        this.plan = plan;
     }
 
     List<DataChange> changes() {
@@ -38,10 +39,10 @@ final class FeatureChanges {
                     Optional.of(after.id())));
         }
         Moves.inPlan(pair.before().geometry(), after.geometry())
-                .ifPresent(by -> changes.add(DataChange.moved(after, "in plan", by)));
+                .ifPresent(by -> changes.add(DataChange.moved(after, "in plan", by, plan)));
         if (!after.attributes().has(Attribute.ELEVATION)) {
             Moves.inHeight(pair.before().geometry(), after.geometry())
-                    .ifPresent(by -> changes.add(DataChange.moved(after, "in height", by)));
+                    .ifPresent(by -> changes.add(DataChange.moved(after, "in height", by, plan)));
         }
         attributes().forEach(attribute -> said(attribute).ifPresent(changes::add));
         return changes;
@@ -93,13 +94,10 @@ final class FeatureChanges {
     }
 
     private Unit unit(Quantity quantity) {
-        if (metric && quantity.dimension() == Dimension.ELEVATION) {
-            return Unit.ELEVATION_METRE;
-        }
         if (quantity instanceof Length length
                 && Math.abs(length.metres()) < Length.feet(2).metres()) {
-            return metric ? Unit.MILLIMETRE : Unit.INCH;
+            return plan.unit(Unit.INCH);
         }
-        return metric && quantity.dimension() == Dimension.LENGTH ? Unit.METRE : Unit.usual(quantity.dimension());
+        return plan.unit(Unit.usual(quantity.dimension()));
     }
 }

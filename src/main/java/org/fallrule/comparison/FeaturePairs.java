@@ -33,7 +33,7 @@ public record FeaturePairs(List<FeaturePair> pairs, List<Feature> removed, List<
         List<Feature> removed = new ArrayList<>();
         List<Feature> added = new ArrayList<>();
         for (Role role : Role.values()) {
-            Pairing pairing = new Pairing(before.features(role), after.features(role));
+            Pairing pairing = new Pairing(before.drawn(role), after.drawn(role));
             pairs.addAll(pairing.pairs());
             removed.addAll(pairing.removed());
             added.addAll(pairing.added());

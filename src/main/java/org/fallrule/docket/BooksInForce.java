@@ -1,6 +1,7 @@
 package org.fallrule.docket;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -8,6 +9,10 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fallrule.bookshelf.CountyMap;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.document.Excerpt;
+import org.fallrule.document.Nearest;
+import org.fallrule.document.Node;
+import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.rulebook.RuleLibrary;
@@ -45,6 +50,10 @@ public final class BooksInForce {
 
     /** The county or counties whose rules apply to a plan. */
     public Jurisdiction place(Site site) {
+        Place inPlan = Place.of("site.yaml");
+        site.county()
+                .filter(any -> county.isEmpty())
+                .ifPresent(name -> refuseUnknown("county", name, inPlan, library.counties()));
         return Jurisdiction.of(county, site, library, map());
     }
 
@@ -58,11 +67,31 @@ public final class BooksInForce {
         return place.book(name -> whole(begun(new Chosen(name, house(site)))));
     }
 
-    /** Begins to read the books that a plan names, on another thread, as its layers take as long. */
-    void readAhead(Optional<String> planCounty, Optional<String> planHouse) {
-        county.or(() -> planCounty).ifPresent(name -> {
-            CompletableFuture<RuleBook> unused = begun(new Chosen(name, house.or(() -> planHouse)));
+    /**
+     * Begins to read the books that a plan names, on another thread, as its layers take as long.
+     *
+     * @throws UnusableInput at the line of the plan that names a book that there is not
+     */
+    void readAhead(Optional<Node.Scalar> planCounty, Optional<Node.Scalar> planHouse) {
+        planCounty
+                .filter(any -> county.isEmpty())
+                .ifPresent(name -> refuseUnknown("county", name.text(), name.place(), library.counties()));
+        planHouse
+                .filter(any -> house.isEmpty())
+                .ifPresent(name -> refuseUnknown("house", name.text(), name.place(), library.houses()));
+        county.or(() -> planCounty.map(Node.Scalar::text)).ifPresent(name -> {
+            CompletableFuture<RuleBook> unused =
+                    begun(new Chosen(name, house.or(() -> planHouse.map(Node.Scalar::text))));
         });
+    }
+
+    private static void refuseUnknown(String key, String name, Place where, List<String> known) {
+        if (!known.contains(name)) {
+            throw new UnusableInput(
+                    where,
+                    key + ": there is no book " + Excerpt.of(name) + ".yaml" + Nearest.hint(name, known) + " Known: "
+                            + (known.isEmpty() ? "none" : String.join(", ", known)));
+        }
     }
 
     private CompletableFuture<RuleBook> begun(Chosen books) {

@@ -111,6 +111,11 @@ public record Observation(
         return new Observation(noted, subject, other, measured.map(Measured::asFact), where, missing, notes, told);
     }
 
+    /** The same of a plan in metres, for whose values without a limit metric units are usual. */
+    public Observation inMetres() {
+        return new Observation(outcome, subject, other, measured.map(Measured::inMetres), where, missing, notes, told);
+    }
+
     public Observation with(Outcome newOutcome) {
         return new Observation(newOutcome, subject, other, measured, where, missing, notes, told);
     }

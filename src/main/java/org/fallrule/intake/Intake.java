@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.reader.KnownLayers;
 import org.fallrule.reader.LooseLayers;
@@ -77,6 +78,7 @@ public final class Intake {
         Map<Role, List<Placement>> placed = new EnumMap<>(Role.class);
         List<DraftLayer> layers = new ArrayList<>();
         TablePlacer placer = new TablePlacer(words, ledger);
+        UnreadColumns unread = new UnreadColumns();
         for (LooseLayers.Table table : loose.tables()) {
             tellPeople(table);
             tellSampled(table);
@@ -97,10 +99,24 @@ public final class Intake {
         layers.forEach(layer -> tellOthers(layer, placed.remove(layer.role())));
         placed.forEach((role, several) -> new OneSource(ledger, role)
                 .of(several)
-                .forEach(each -> layers.add(new LayerDrafter(words, ledger, known, needs, each).draft())));
+                .forEach(each -> {
+                    LayerDrafter drafter = new LayerDrafter(words, ledger, known, needs, each);
+                    DraftLayer layer = drafter.draft();
+                    layers.add(layer);
+                    unread.taken(each.table(), drafter.read(), named(layer));
+                }));
+        unread.tell(ledger);
         grounds(layers);
         layers.sort(Comparator.comparing(DraftLayer::role));
         return layers;
+    }
+
+    /** Where the layer names columns besides those that it reads. */
+    private static String named(DraftLayer layer) {
+        return layer.fields().stream()
+                .filter(Statement::isOpen)
+                .map(Statement::remark)
+                .collect(Collectors.joining(" ", layer.where() + " ", ""));
     }
 
     private void tellOthers(DraftLayer taken, @Nullable List<Placement> others) {

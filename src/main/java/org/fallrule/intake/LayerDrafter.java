@@ -74,6 +74,15 @@ final class LayerDrafter {
                 placed.because());
     }
 
+    /** The columns that the draft reads, by their names; to be asked after {@link #draft}. */
+    Set<String> read() {
+        Set<String> read = new LinkedHashSet<>();
+        columns.taken().values().forEach(column -> read.add(column.name()));
+        columns.fields().forEach(line -> read.add(line.value()));
+        placed.codes().ifPresent(read::add);
+        return read;
+    }
+
     private void sizes(String codes, Set<Attribute<?>> settled, List<Statement> fields) {
         Set<Attribute<?>> told = new LinkedHashSet<>(settled);
         told.addAll(columns.taken().keySet());
@@ -138,6 +147,9 @@ final class LayerDrafter {
         Optional<Unit> unit = column.unit();
         if (unit.isPresent()) {
             units.add(Statement.certain(attribute.name(), unit.get().symbol()));
+            if (unit.get().symbol().equals(Unit.SURVEY_FOOT.symbol())) {
+                UnitNeeds.explain(ledger);
+            }
         } else {
             needs.add(key, column.name() + " (" + columns.cells().shown(column.name()) + ")");
         }

@@ -35,6 +35,12 @@ final class Ledger {
         told.add(says);
     }
 
+    void tellOnce(String says) {
+        if (!told.contains(says)) {
+            told.add(says);
+        }
+    }
+
     void leaveOpen(String question, List<String> offered) {
         open.add(new Open(question, offered));
     }

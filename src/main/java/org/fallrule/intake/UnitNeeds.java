@@ -33,6 +33,13 @@ final class UnitNeeds {
         columns.computeIfAbsent(key, any -> new ArrayList<>()).add(column);
     }
 
+    /** What the two kinds of feet are; said once wherever the survey foot is asked for or written. */
+    static void explain(Ledger ledger) {
+        ledger.tellOnce(
+                "ft is the international foot of 0.3048 m; ft_us is the US survey foot of 1200/3937 m, 2 millionths"
+                        + " longer, in which many state plane coordinates are. In a height of 500 ft the two differ by 0.001 ft");
+    }
+
     /** A line under {@code units} for each, answered or open. */
     List<Statement> settled(Ledger ledger) {
         List<Statement> units = new ArrayList<>();
@@ -44,7 +51,12 @@ final class UnitNeeds {
                     .map(Unit::symbol)
                     .toList();
             String some = String.join("; ", found.stream().limit(SHOWN).toList()) + (found.size() > SHOWN ? "; …" : "");
-            String asks = "the unit of " + key.replace('_', ' ') + "s: " + some;
+            boolean twoFeet = choices.contains(Unit.SURVEY_FOOT.symbol());
+            String asks = "the unit of " + key.replace('_', ' ') + "s"
+                    + (twoFeet ? " (ft_us is the US survey foot)" : "") + ": " + some;
+            if (twoFeet) {
+                explain(ledger);
+            }
             units.add(ledger.ask(Question.choice("units." + key, asks, choices))
                     .map(answer -> Statement.certain(key, answer))
                     .orElseGet(() -> Statement.open(key, String.join(", ", choices) + "? " + some)));

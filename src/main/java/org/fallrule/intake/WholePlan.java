@@ -19,8 +19,8 @@ import org.fallrule.site.Role;
 /** Asks what no file of a plan tells: the coordinate system, the datum, how good the survey is, what the lot has none of. */
 final class WholePlan {
     /** What a lot may have none of, so that silence about it is not absence. */
-    private static final List<Role> MAYBE_ABSENT =
-            List.of(Role.SEPTIC, Role.WELL, Role.EASEMENT, Role.TREE, Role.WATER_BODY, Role.FLOOD_ZONE);
+    private static final List<Role> MAYBE_ABSENT = List.of(
+            Role.WALK, Role.DRIVE, Role.SEPTIC, Role.WELL, Role.EASEMENT, Role.TREE, Role.WATER_BODY, Role.FLOOD_ZONE);
 
     private final Ledger ledger;
     private final LooseLayers loose;

@@ -10,6 +10,7 @@ import org.fallrule.document.Node;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
@@ -26,8 +27,10 @@ final class OverlandTimeReader {
         Keys keys = new Keys(mapping, faults);
         Optional<OverlandTime.By> by = keys.required("by", "the method: " + String.join(", ", OverlandTime.By.words()))
                 .flatMap(this::by);
-        Optional<Quantity> roughness = keys.scalar("roughness").flatMap(text -> above0(text, Dimension.RATIO));
-        Optional<Quantity> rain = keys.scalar("two_year_rain").flatMap(text -> above0(text, Dimension.LENGTH));
+        Optional<Quantity> roughness =
+                keys.scalar("roughness").flatMap(text -> written(text, Dimension.RATIO, Range.SHARE_ABOVE_ZERO));
+        Optional<Quantity> rain =
+                keys.scalar("two_year_rain").flatMap(text -> written(text, Dimension.LENGTH, Range.ABOVE_ZERO));
         keys.refuseOthers("overland");
         by.filter(OverlandTime.By::needsRoughness)
                 .filter(any -> keys.node("roughness").isEmpty())
@@ -57,13 +60,13 @@ final class OverlandTimeReader {
         return by;
     }
 
-    private Optional<Quantity> above0(Node.Scalar text, Dimension dimension) {
+    private Optional<Quantity> written(Node.Scalar text, Dimension dimension, Range range) {
         try {
             Quantity quantity = Written.parse(text.text(), dimension).quantity();
-            if (quantity.si() > 0) {
+            if (range.holds(quantity)) {
                 return Optional.of(quantity);
             }
-            faults.add(new Fault(text.place(), text.kind() + " is not above zero; give one that is"));
+            faults.add(new Fault(text.place(), text.kind() + " does not make sense here; give " + range.spoken()));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(text.place(), e.says()));
         }

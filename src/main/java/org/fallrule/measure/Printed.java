@@ -26,14 +26,28 @@ public final class Printed {
 
     /** A length in feet, whole feet without digits: {@code 10 ft}, {@code 7.26 ft}. */
     public static String feet(double metres) {
-        double feet = metres / Unit.FOOT.toSi();
-        boolean whole = Math.abs(feet - Math.rint(feet)) * Unit.FOOT.toSi() <= Dimension.LENGTH.tolerance();
-        return whole ? trimmed(Math.rint(feet)) + " ft" : of(new Length(metres), Unit.FOOT);
+        return whole(metres, Unit.FOOT);
+    }
+
+    /** A length in a unit, a whole number without digits: {@code 10 ft}, {@code 3 m}. */
+    public static String whole(double metres, Unit unit) {
+        double number = metres / unit.toSi();
+        boolean whole = Math.abs(number - Math.rint(number)) * unit.toSi() <= Dimension.LENGTH.tolerance();
+        return whole ? trimmed(Math.rint(number)) + " " + unit.symbol() : of(new Length(metres), unit);
     }
 
     /** A value next to its limit, in the limit's unit, with digits enough to agree with the standing. */
     public static String beside(Quantity measured, Limit limit) {
-        Unit unit = readable(limit.value().unit());
+        return beside(measured, limit, false);
+    }
+
+    /**
+     * A value next to its limit.
+     *
+     * @param metric whether to print it in a metric unit whatever unit the limit is written in
+     */
+    public static String beside(Quantity measured, Limit limit, boolean metric) {
+        Unit unit = readable(limit.value().unit(), metric);
         Quantity shown = limit.standing(measured, 0) == Standing.FAILS || limit.shortfall(measured) <= 0
                 ? measured
                 : limit.value().quantity();
@@ -42,7 +56,16 @@ public final class Printed {
 
     /** The shortfall printed with the same digits as the value it belongs to, and never as zero. */
     public static String shortfall(Quantity measured, Limit limit) {
-        Unit unit = readable(limit.value().unit());
+        return shortfall(measured, limit, false);
+    }
+
+    /**
+     * The shortfall.
+     *
+     * @param metric whether to print it in a metric unit whatever unit the limit is written in
+     */
+    public static String shortfall(Quantity measured, Limit limit, boolean metric) {
+        Unit unit = readable(limit.value().unit(), metric);
         Quantity gap = measured.dimension().of(limit.shortfall(measured));
         int decimals = decimalsBeside(measured, limit, unit);
         while (decimals < MOST_DECIMALS && rounded(gap.in(unit), decimals).signum() == 0) {
@@ -53,9 +76,20 @@ public final class Printed {
 
     /** The limit as its author wrote it; a slope in another form than percent also in percent. */
     public static String limit(Written written) {
-        return isPlain(written)
+        return limit(written, false);
+    }
+
+    /**
+     * The limit as its author wrote it.
+     *
+     * @param metric whether to add what it is in a metric unit, where it is written in another: {@code 5 ft (1.524 m)}
+     */
+    public static String limit(Written written, boolean metric) {
+        Unit unit = readable(written.unit(), metric);
+        boolean isNothing = metric && written.quantity().si() == 0;
+        return isNothing || isPlain(written, unit)
                 ? written.text()
-                : written.text() + " (" + printedNumber(written).toPlainString() + " " + Unit.PERCENT.symbol() + ")";
+                : written.text() + " (" + printedNumber(written, unit).toPlainString() + " " + unit.symbol() + ")";
     }
 
     /** A number without trailing zeros: {@code 5}, {@code 0.25}. */
@@ -72,7 +106,7 @@ public final class Printed {
     private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {
         boolean fails = limit.standing(measured, 0) == Standing.FAILS;
         double value = measured.in(unit);
-        BigDecimal asked = printedNumber(limit.value());
+        BigDecimal asked = printedNumber(limit.value(), unit);
         int decimals = unit.decimals();
         while (decimals < MOST_DECIMALS && fails != looksFailing(limit.bound(), rounded(value, decimals), asked)) {
             decimals++;
@@ -86,11 +120,10 @@ public final class Printed {
     }
 
     /** The number that a reader sees in the print of a limit. */
-    private static BigDecimal printedNumber(Written limit) {
-        Unit unit = readable(limit.unit());
+    private static BigDecimal printedNumber(Written limit, Unit unit) {
         double number = limit.quantity().in(unit);
         BigDecimal usual = rounded(number, unit.decimals());
-        if (!isPlain(limit)) {
+        if (!isPlain(limit, unit)) {
             boolean exact = usual.compareTo(rounded(number, LIMIT_DECIMALS)) == 0;
             return exact ? usual : rounded(number, unit.decimalsOfTolerance());
         }
@@ -98,8 +131,8 @@ public final class Printed {
         return rounded(number, endless ? unit.decimalsOfTolerance() : LIMIT_DECIMALS);
     }
 
-    private static boolean isPlain(Written written) {
-        return readable(written.unit()) == written.unit() && !written.text().contains(":");
+    private static boolean isPlain(Written written, Unit unit) {
+        return unit == written.unit() && !written.text().contains(":");
     }
 
     /** A number rounded half up, by its shortest decimal form, as a reader would who sees that. */
@@ -114,7 +147,8 @@ public final class Printed {
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
     }
 
-    private static Unit readable(Unit unit) {
-        return unit.dimension() == Dimension.SLOPE ? Unit.PERCENT : unit;
+    private static Unit readable(Unit unit, boolean metric) {
+        Unit read = unit.dimension() == Dimension.SLOPE ? Unit.PERCENT : unit;
+        return metric ? read.metric() : read;
     }
 }

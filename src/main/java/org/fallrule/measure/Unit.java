@@ -106,6 +106,22 @@ public enum Unit {
         };
     }
 
+    /** The metric unit that stands for this one on a plan in metres. */
+    public Unit metric() {
+        return switch (this) {
+            case FOOT, SURVEY_FOOT -> METRE;
+            case INCH -> MILLIMETRE;
+            case ELEVATION_FOOT, ELEVATION_SURVEY_FOOT -> ELEVATION_METRE;
+            case SQUARE_FOOT, SQUARE_INCH, ACRE -> SQUARE_METRE;
+            case CUBIC_FOOT_PER_SECOND, GALLON_PER_MINUTE -> LITRE_PER_SECOND;
+            case FOOT_PER_SECOND -> METRE_PER_SECOND;
+            case INCH_PER_HOUR -> MILLIMETRE_PER_HOUR;
+            case CUBIC_FOOT, CUBIC_YARD, GALLON -> CUBIC_METRE;
+            case POUND -> KILOGRAM;
+            default -> this;
+        };
+    }
+
     /** Digits after the point that the trade usually prints in this unit. */
     public int decimals() {
         return decimals;

@@ -33,6 +33,7 @@ final class FeatureMaker {
     private final List<Fault> problems;
     private final ValueReader values;
     private final Heights heights;
+    private final OutsideSystem outside = new OutsideSystem();
     private final GeometryForm forms;
     private final Set<String> columns;
     private final Map<Attribute<?>, ColumnFinder.Column> columnOf = new LinkedHashMap<>();
@@ -70,6 +71,7 @@ final class FeatureMaker {
                 features.addAll(features(raw));
             }
         }
+        outside.tell(faults);
         return features;
     }
 
@@ -130,8 +132,14 @@ final class FeatureMaker {
     }
 
     private List<Geometry> pieces(Geometry drawn, Attributes attributes, Place place) {
+        Geometry local;
         try {
-            Geometry local = toLocal.apply(drawn, place);
+            local = toLocal.apply(drawn, place);
+        } catch (UnusableInput e) {
+            outside.add(e);
+            return List.of();
+        }
+        try {
             return Centreline.isOne(spec.role(), drawn)
                     ? List.of(Centreline.area(spec.role(), local, attributes, place))
                     : forms.pieces(spec.role(), drawn, local, place);

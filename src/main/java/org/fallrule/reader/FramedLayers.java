@@ -84,6 +84,7 @@ final class FramedLayers {
         List<Feature> owned = LotOwnership.settled(role, all, problems);
         List<Feature> joined = MarkedPoints.joined(role, owned, faults);
         RepeatedFeatures.tell(role, joined, problems);
+        AbandonedParts.tell(joined, problems);
         return RepeatedLines.once(role, PlausibleDepths.asked(role, joined, problems), problems);
     }
 

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
-import org.fallrule.document.Nearest;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.measure.Unit;
@@ -70,8 +69,7 @@ public final class LayerProfile {
                 .ifPresent(layers -> layers.entries().forEach((word, node) -> {
                     Optional<Role> role = Role.named(word);
                     if (role.isEmpty()) {
-                        faults.add(new Fault(
-                                layers.placeOf(word), "unknown role " + word + Nearest.hint(word, Role.words())));
+                        faults.add(new Fault(layers.placeOf(word), "unknown role " + word + RoleWord.hint(word)));
                     }
                     role.ifPresent(known -> entries(known, node, reader, faults).forEach(entries::add));
                 }));

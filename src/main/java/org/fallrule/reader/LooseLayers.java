@@ -115,7 +115,8 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
         List<Table> tables = new ArrayList<>();
         List<Raster> rasters = new ArrayList<>();
         List<Fault> unreadable = new ArrayList<>();
-        for (String file : files(folder)) {
+        List<String> files = files(folder);
+        for (String file : files.subList(0, Math.min(files.size(), MOST_FILES))) {
             try {
                 if (LayerFiles.isRaster(file)) {
                     rasters.add(raster(folder, file));
@@ -128,6 +129,14 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
                 e.faults().stream().limit(1).forEach(unreadable::add);
             }
         }
+        if (files.size() > MOST_FILES) {
+            unreadable.add(new Fault(
+                    Place.of(String.valueOf(folder.getFileName())),
+                    "holds " + files.size() + " files, and only " + MOST_FILES + " are looked at; not looked at: "
+                            + files.get(MOST_FILES)
+                            + (files.size() - MOST_FILES > 1 ? " and " + (files.size() - MOST_FILES - 1) + " more" : "")
+                            + ". Leave in the folder what belongs to the lot"));
+        }
         return new LooseLayers(tables, rasters, unreadable);
     }
 
@@ -138,7 +147,6 @@ public record LooseLayers(List<Table> tables, List<Raster> rasters, List<Fault> 
                     .filter(name -> !name.startsWith(".") && !name.contains("/."))
                     .sorted(Comparator.comparing((String name) -> !isLayer(name))
                             .thenComparing(name -> name))
-                    .limit(MOST_FILES)
                     .toList();
         } catch (IOException | java.io.UncheckedIOException e) {
             throw new UnusableInput(

@@ -64,6 +64,7 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system, Map<Stri
     /** The box of longitude and latitude that the features which belong to the layer lie in. */
     Envelope extent(List<Fault> faults) {
         Envelope extent = new Envelope();
+        OutsideSystem outside = new OutsideSystem();
         for (RawFeature feature : raw.features()) {
             if (spec.holds(feature) == Truth.FALSE) {
                 continue;
@@ -71,19 +72,20 @@ record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system, Map<Stri
             Place place = Place.of(spec.source()).feature(feature.label());
             feature.geometry()
                     .filter(geometry -> !geometry.isEmpty())
-                    .ifPresent(geometry -> expand(extent, geometry, place, faults));
+                    .ifPresent(geometry -> expand(extent, geometry, place, outside));
         }
+        outside.tell(faults);
         return extent;
     }
 
-    private void expand(Envelope extent, Geometry geometry, Place place, List<Fault> faults) {
+    private void expand(Envelope extent, Geometry geometry, Place place, OutsideSystem outside) {
         try {
             // every vertex: the corners of a box in one system are not those of a box in another
             for (Coordinate vertex : geometry.getCoordinates()) {
                 extent.expandToInclude(system.toLonLat(vertex, place));
             }
         } catch (UnusableInput e) {
-            faults.addAll(e.faults());
+            outside.add(e);
         }
     }
 }

@@ -35,6 +35,9 @@ final class RepeatedFeatures {
         }
         Map<String, Feature> first = new HashMap<>();
         for (Feature feature : features) {
+            if (feature.isAbandoned()) {
+                continue;
+            }
             Feature earlier = first.putIfAbsent(place(feature), feature);
             if (earlier != null) {
                 problems.add(new Fault(

@@ -22,9 +22,15 @@ final class RoleWord {
         if (role.isEmpty()) {
             faults.add(new Fault(
                     where,
-                    "unknown role " + Excerpt.of(word) + Nearest.hint(word, Role.words()) + " Known: "
-                            + String.join(", ", Role.words())));
+                    "unknown role " + Excerpt.of(word) + hint(word) + " Known: " + String.join(", ", Role.words())));
         }
         return role;
+    }
+
+    /** {@code ; did you mean walk?} of {@code sidewalk}, as well as of {@code wlk}. */
+    static String hint(String word) {
+        return OfficeWords.role(word)
+                .map(role -> "; did you mean " + role.word() + "?")
+                .orElseGet(() -> Nearest.hint(word, Role.words()));
     }
 }

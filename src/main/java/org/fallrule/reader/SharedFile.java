@@ -51,8 +51,8 @@ record SharedFile(Path folder, Length near, SiteFile says) {
     private static SharedFile read(Path folder, Path file, List<Fault> faults) {
         Keys keys = new Keys(Yaml.read(file, UP + NAME), faults);
         Length near = keys.scalar("near").map(said -> length(said, faults)).orElse(USUALLY_NEAR);
-        Optional<String> county = keys.text("county");
-        Optional<String> house = keys.text("house");
+        Optional<Node.Scalar> county = keys.scalar("county");
+        Optional<Node.Scalar> house = keys.scalar("house");
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<Node.Scalar> datum = keys.scalar("datum");
         LayerSpecReader specs = new LayerSpecReader(faults);

@@ -74,6 +74,12 @@ public final class SharedLayers {
         }
     }
 
+    /** The same, and the sites.yaml where there is none yet. */
+    public static List<Path> filesToCome(Path folder) {
+        List<Path> files = files(folder);
+        return files.isEmpty() ? List.of(folder.resolve(SharedFile.NAME)) : files;
+    }
+
     /** What a site says, with what sites.yaml says of every site that does not. */
     SiteFile completed(SiteFile site) {
         Map<Role, Place> absent = new EnumMap<>(Role.class);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.locality.Storm;
+import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Role;
 import org.fallrule.site.Survey;
@@ -29,8 +30,8 @@ import org.fallrule.site.Waiver;
  */
 record SiteFile(
         Optional<String> name,
-        Optional<String> county,
-        Optional<String> house,
+        Optional<Node.Scalar> county,
+        Optional<Node.Scalar> house,
         Optional<Node.Scalar> crs,
         Optional<String> datum,
         Map<String, Unit> units,
@@ -40,9 +41,10 @@ record SiteFile(
         List<Waiver> waivers,
         Storm storm,
         Optional<Node.Scalar> profile) {
+    private static final String HEIGHTS = "elevation";
 
     /** The same with what is said for it where it says nothing, and with these roles absent. */
-    SiteFile with(Optional<String> elseCounty, Optional<String> elseHouse, Map<Role, Place> newAbsent) {
+    SiteFile with(Optional<Node.Scalar> elseCounty, Optional<Node.Scalar> elseHouse, Map<Role, Place> newAbsent) {
         return new SiteFile(
                 name,
                 county.or(() -> elseCounty),
@@ -56,6 +58,19 @@ record SiteFile(
                 waivers,
                 storm,
                 profile);
+    }
+
+    /** Whether its heights are in metres; where it does not say so of all of them, whether those of the drain are. */
+    boolean isMetric() {
+        if (units.containsKey(HEIGHTS)) {
+            return units.get(HEIGHTS) == Unit.ELEVATION_METRE;
+        }
+        List<Unit> ofDrain = layers.stream()
+                .filter(layer -> layer.role().isOfDrain())
+                .flatMap(layer -> layer.units().values().stream())
+                .filter(unit -> unit.dimension() == Dimension.ELEVATION)
+                .toList();
+        return !ofDrain.isEmpty() && ofDrain.stream().allMatch(unit -> unit == Unit.ELEVATION_METRE);
     }
 
     /** What a folder without a site.yaml says. */

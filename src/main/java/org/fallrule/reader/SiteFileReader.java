@@ -36,8 +36,8 @@ final class SiteFileReader {
     SiteFile read(Path file, String shownAs) {
         Keys keys = new Keys(Yaml.read(file, shownAs), faults);
         Optional<String> name = keys.text("site");
-        Optional<String> county = keys.text("county");
-        Optional<String> house = keys.text("house");
+        Optional<Node.Scalar> county = keys.scalar("county");
+        Optional<Node.Scalar> house = keys.scalar("house");
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<String> datum = keys.text("datum");
         Optional<Node.Scalar> from = keys.scalar(ProfileFile.KEY);

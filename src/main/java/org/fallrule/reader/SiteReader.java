@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
+import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
-import org.fallrule.measure.Unit;
 import org.fallrule.reader.frame.LocalFrame;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Frame;
@@ -63,13 +63,13 @@ public final class SiteReader {
         return new SiteReader(folder, shared, Optional.empty());
     }
 
-    /** The county that site.yaml names. */
-    public Optional<String> county() {
+    /** The county that site.yaml names, where it does. */
+    public Optional<Node.Scalar> county() {
         return said.county();
     }
 
-    /** The firm that site.yaml names. */
-    public Optional<String> house() {
+    /** The firm that site.yaml names, where it does. */
+    public Optional<Node.Scalar> house() {
         return said.house();
     }
 
@@ -136,8 +136,8 @@ public final class SiteReader {
         return new Site(
                 id,
                 file.name().orElse(id),
-                file.county(),
-                file.house(),
+                file.county().map(Node.Scalar::text),
+                file.house().map(Node.Scalar::text),
                 open.stream().map(layer -> layer.system().name()).distinct().collect(Collectors.joining("; ")),
                 file.datum(),
                 frame::toLonLat,
@@ -146,7 +146,7 @@ public final class SiteReader {
                 file.waivers(),
                 problems,
                 file.storm(),
-                file.units().get("elevation") == Unit.ELEVATION_METRE);
+                file.isMetric());
     }
 
     /** The local frame: the given one, or with its origin in the middle of the lots, or of everything when there is no lot. */

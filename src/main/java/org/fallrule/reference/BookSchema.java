@@ -174,7 +174,7 @@ public final class BookSchema {
             return words(features.roles().stream().map(Role::word).toList());
         }
         if (form instanceof Parameter.Form.LimitOf limit) {
-            Map<String, Object> one = quantity(limit.dimension());
+            Map<String, Object> one = quantity(limit.dimension(), limit.range());
             Map<String, Object> each = closed(
                     object(
                             "when", object("description", "a condition in ECQL", "type", "string"),
@@ -183,7 +183,7 @@ public final class BookSchema {
             return anyOf(List.of(one, object("type", "array", "minItems", 1, "items", each)));
         }
         if (form instanceof Parameter.Form.QuantityOf quantity) {
-            return quantity(quantity.dimension());
+            return quantity(quantity.dimension(), quantity.range());
         }
         if (form instanceof Parameter.Form.OneOf oneOf) {
             return words(oneOf.words());

@@ -7,6 +7,7 @@ import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Parameter;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Role;
 
@@ -58,7 +59,7 @@ public final class CheckReference {
                     : "a role: " + features.roles().stream().map(Role::word).collect(Collectors.joining(", "));
         }
         if (form instanceof Parameter.Form.LimitOf limit) {
-            return written(limit.dimension()) + ", or a list of `{when: condition, is: limit}`";
+            return written(limit.dimension(), limit.range()) + ", or a list of `{when: condition, is: limit}`";
         }
         if (form instanceof Parameter.Form.ConditionOn on) {
             return on.workedOut().isEmpty() ? "a condition in ECQL" : "a condition in ECQL, also on " + workedOut(on);
@@ -71,12 +72,16 @@ public final class CheckReference {
                     + oneOf.words().stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
         }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
-        return written(quantity.dimension());
+        return written(quantity.dimension(), quantity.range());
     }
 
-    private static String written(Dimension dimension) {
+    private static String written(Dimension dimension, Range range) {
         String units = Unit.symbolsOf(dimension);
-        return "a " + dimension.word() + (units.isEmpty() ? "" : " in " + units);
+        String article = dimension == Dimension.ANGLE || dimension == Dimension.AREA ? "an " : "a ";
+        return article
+                + dimension.word()
+                + (units.isEmpty() ? "" : " in " + units)
+                + (range.isEverything() ? "" : ", " + range.spoken());
     }
 
     private static String workedOut(Parameter.Form.ConditionOn on) {

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 
 /** Pieces of JSON Schema (draft 2020-12) for what stands in rule books and site.yaml. */
@@ -62,6 +63,18 @@ final class SchemaTerms {
     /** A number with its unit; it points at {@link #quantities}. */
     static Map<String, Object> quantity(Dimension dimension) {
         return object("$ref", "#/$defs/" + dimension.word());
+    }
+
+    /** The same of which only some amounts make sense; a pattern tells that of a number without a unit alone. */
+    static Map<String, Object> quantity(Dimension dimension, Range range) {
+        Map<String, Object> quantity = quantity(dimension);
+        if (dimension == Dimension.RATIO) {
+            quantity.put(range.leastItself() ? "minimum" : "exclusiveMinimum", range.least());
+            if (range.hasGreatest()) {
+                quantity.put("maximum", range.greatest());
+            }
+        }
+        return quantity;
     }
 
     /** The definitions of the quantities of every dimension. */

@@ -160,7 +160,7 @@ public final class Edits {
                     new ArrayList<>(site.features(role).stream().map(this::now).toList());
             added.stream().filter(feature -> feature.role() == role).forEach(features::add);
             if (site.layer(role) instanceof Layer.Supplied supplied) {
-                layers.put(role, new Layer.Supplied(features, supplied.files()));
+                layers.put(role, new Layer.Supplied(features, supplied.abandoned(), supplied.files()));
             } else if (!features.isEmpty()) {
                 layers.put(role, new Layer.Supplied(features, List.of()));
             }

@@ -52,7 +52,7 @@ final class LayerTree {
     Map<String, Object> of(Role role) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("type", "FeatureCollection");
-        tree.put("features", site.features(role).stream().map(this::feature).toList());
+        tree.put("features", site.drawn(role).stream().map(this::feature).toList());
         return tree;
     }
 

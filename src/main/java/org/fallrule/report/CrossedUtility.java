@@ -12,20 +12,21 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
+import org.fallrule.site.Site;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
 
 /**
  * A crossing as the table of crossings states it.
  *
+ * @param plan the plan that it lies in
  * @param crossing where, and what is known there
  * @param station where along the pipe, as printed
  * @param findings what the rules of separation make of it; none where no rule speaks of it
  */
-public record CrossedUtility(UtilityCrossing crossing, String station, List<Finding> findings) {
+public record CrossedUtility(Site plan, UtilityCrossing crossing, String station, List<Finding> findings) {
 
     public CrossedUtility {
         findings = List.copyOf(findings);
@@ -40,6 +41,7 @@ public record CrossedUtility(UtilityCrossing crossing, String station, List<Find
         for (PipeRun run : report.analysis().network().runs()) {
             for (UtilityCrossing crossing : UtilityCrossing.along(report.analysis(), run)) {
                 all.add(new CrossedUtility(
+                        report.site(),
                         crossing,
                         report.analysis().station(crossing.station()),
                         across.stream()
@@ -87,7 +89,7 @@ public record CrossedUtility(UtilityCrossing crossing, String station, List<Find
                 .filter(measured -> isSame(measured, gap.clear()))
                 .findFirst()
                 .map(Sentence::shown)
-                .orElseGet(() -> Printed.of(gap.clear(), Unit.INCH)));
+                .orElseGet(() -> plan.printed(gap.clear(), Unit.INCH)));
     }
 
     private static boolean isSame(Measured measured, Length gap) {

@@ -3,7 +3,6 @@ package org.fallrule.report;
 import java.util.Optional;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.finding.Outcome;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.site.Attribute;
@@ -37,38 +36,36 @@ public record CrossingWords(
 
     public static CrossingWords of(CrossedUtility crossed) {
         UtilityCrossing crossing = crossed.crossing();
+        SheetUnits units = SheetUnits.of(crossed.plan());
         return new CrossingWords(
                 crossing.run().id(),
                 crossed.station(),
                 crossing.utility().spoken(),
-                crossing.size().map(CrossingWords::inches).orElse(UNKNOWN),
+                crossing.size().map(units::size).orElse(UNKNOWN),
                 crossing.utility().get(Attribute.QUALITY).orElse(UNKNOWN),
-                depth(crossing),
+                depth(crossed),
                 gap(crossed),
                 Printed.of(crossing.angle(), Unit.DEGREE),
                 crossed.outcome(),
                 WhoToCall.of(crossing.utility()).words());
     }
 
-    private static String depth(UtilityCrossing crossing) {
+    private static String depth(CrossedUtility crossed) {
+        UtilityCrossing crossing = crossed.crossing();
+        SheetUnits units = SheetUnits.of(crossed.plan());
         String expected = crossing.expected()
-                .map(level -> "expected " + inches(level.cover().from()) + " to "
-                        + inches(level.cover().to()))
+                .map(level -> "expected " + units.size(level.cover().from()) + " to "
+                        + units.size(level.cover().to()))
                 .orElse("");
         Optional<String> given = crossing.utility()
                 .get(Attribute.TOP)
-                .map(top -> "top at " + Printed.of(top, Unit.ELEVATION_FOOT))
-                .or(() -> crossing.utility().get(Attribute.DEPTH).map(CrossingWords::inches));
+                .map(top -> "top at " + crossed.plan().printed(top, Unit.ELEVATION_FOOT))
+                .or(() -> crossing.utility().get(Attribute.DEPTH).map(units::size));
         if (given.isPresent() && crossing.isTopRelied()) {
             return given.get();
         }
         String unsure = given.map(depth -> depth + ", not relied on").orElse(expected.isEmpty() ? UNKNOWN : "");
         return unsure.isEmpty() || expected.isEmpty() ? unsure + expected : unsure + ", " + expected;
-    }
-
-    /** {@code 1.25 in}. */
-    private static String inches(Length length) {
-        return Printed.trimmed(Math.round(length.in(Unit.INCH) * 100) / 100.0) + " in";
     }
 
     /** {@code 15.4 in, drain above}; where the two overlap the drain is neither above nor below. */

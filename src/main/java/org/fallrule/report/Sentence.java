@@ -66,14 +66,14 @@ public final class Sentence {
     /** The measured value as printed: {@code 3.50 ft}. */
     public static String shown(Measured measured) {
         return measured.limit()
-                .map(limit -> Printed.beside(measured.value(), limit))
-                .orElseGet(() ->
-                        Printed.of(measured.value(), Unit.usual(measured.value().dimension())));
+                .map(limit -> Printed.beside(measured.value(), limit, measured.metric()))
+                .orElseGet(() -> Printed.of(measured.value(), measured.usualUnit()));
     }
 
     /** The limit as printed: {@code at least 5 ft}. */
     public static Optional<String> asked(Measured measured) {
-        return measured.limit().map(limit -> limit.bound().words() + " " + Printed.limit(limit.value()));
+        return measured.limit()
+                .map(limit -> limit.bound().words() + " " + Printed.limit(limit.value(), measured.metric()));
     }
 
     /** How far the value misses its limit, as printed; nothing when it meets it. */
@@ -81,7 +81,7 @@ public final class Sentence {
         return measured.limit()
                 .filter(limit -> limit.shortfall(measured.value())
                         > measured.value().dimension().tolerance())
-                .map(limit -> Printed.shortfall(measured.value(), limit));
+                .map(limit -> Printed.shortfall(measured.value(), limit, measured.metric()));
     }
 
     /** The accuracy as printed, in the unit of the limit. */
@@ -93,7 +93,8 @@ public final class Sentence {
         Unit unit = measured.limit()
                 .map(limit -> limit.value().unit())
                 .filter(limit -> limit.dimension() != Dimension.SLOPE)
-                .orElse(Unit.usual(accuracy.dimension()));
+                .map(limit -> measured.metric() ? limit.metric() : limit)
+                .orElse(measured.usualUnit());
         return Optional.of("±" + Printed.of(accuracy, unit));
     }
 

@@ -3,8 +3,8 @@ package org.fallrule.report;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
+import org.fallrule.site.Site;
 import org.fallrule.site.Survey;
 
 /** The facts about a plan in the order in which a report lists them. */
@@ -22,11 +22,11 @@ public final class SiteFacts {
                 new Fact("heights", report.site().datum().orElse(UNSAID)),
                 new Fact("surveyed", survey.date().map(Object::toString).orElse(UNSAID)),
                 new Fact("by", survey.source().map(how -> how.replace('_', ' ')).orElse(UNSAID)),
-                new Fact("accuracy in plan", accuracy(survey.horizontalAccuracy())),
-                new Fact("accuracy in height", accuracy(survey.verticalAccuracy())));
+                new Fact("accuracy in plan", accuracy(survey.horizontalAccuracy(), report.site())),
+                new Fact("accuracy in height", accuracy(survey.verticalAccuracy(), report.site())));
     }
 
-    private static String accuracy(Optional<Length> accuracy) {
-        return accuracy.map(length -> "±" + Printed.of(length, Unit.FOOT)).orElse(UNSAID);
+    private static String accuracy(Optional<Length> accuracy, Site site) {
+        return accuracy.map(length -> "±" + site.printed(length, Unit.FOOT)).orElse(UNSAID);
     }
 }

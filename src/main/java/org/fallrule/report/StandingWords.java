@@ -2,7 +2,6 @@ package org.fallrule.report;
 
 import java.util.List;
 import org.fallrule.measure.Area;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.proposal.StandingGround;
 import org.fallrule.site.Role;
@@ -31,15 +30,15 @@ public final class StandingWords {
         }
         String where = pieces.size() == 1
                 ? "in the " + side(pieces.get(0), site)
-                : "in " + pieces.size() + " places, of which the largest, " + size(pieces.get(0)) + ", lies in the "
-                        + side(pieces.get(0), site);
-        return what + " may stand in " + Printed.of(ground.size(), Unit.SQUARE_FOOT) + " of the lot, " + where
-                + advised(ground) + bound(ground) + ".";
+                : "in " + pieces.size() + " places, of which the largest, " + size(pieces.get(0), site)
+                        + ", lies in the " + side(pieces.get(0), site);
+        return what + " may stand in " + site.printed(ground.size(), Unit.SQUARE_FOOT) + " of the lot, " + where
+                + advised(ground, site) + bound(ground) + ".";
     }
 
-    private static String advised(StandingGround ground) {
+    private static String advised(StandingGround ground, Site site) {
         double part = ground.advised().getArea() / ground.area().getArea();
-        return part > 0.995 ? "" : "; in " + size(ground.advised()) + " of it no advice is against it";
+        return part > 0.995 ? "" : "; in " + size(ground.advised(), site) + " of it no advice is against it";
     }
 
     /** That the area of an outfall is a bound has to be said with it. */
@@ -49,8 +48,8 @@ public final class StandingWords {
                 : "; the bottom of its hollows";
     }
 
-    private static String size(Geometry area) {
-        return Printed.of(new Area(area.getArea()), Unit.SQUARE_FOOT);
+    private static String size(Geometry area, Site site) {
+        return site.printed(new Area(area.getArea()), Unit.SQUARE_FOOT);
     }
 
     /** The side of the lot that a place lies on, seen from the lot's middle. */

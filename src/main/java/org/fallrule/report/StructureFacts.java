@@ -9,16 +9,17 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.Drop;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /**
  * What is known of an inlet, an outfall or a cleanout besides its findings.
  *
+ * @param plan the plan that it stands in
  * @param feature the structure
  * @param rim its rim
  * @param invert its invert
@@ -26,6 +27,7 @@ import org.fallrule.site.Role;
  * @param drops the steps from each pipe that comes in to the one that carries on
  */
 public record StructureFacts(
+        Site plan,
         Feature feature,
         Optional<Elevation> rim,
         Optional<Elevation> invert,
@@ -45,6 +47,7 @@ public record StructureFacts(
         for (Role role : ROLES) {
             for (Feature feature : analysis.site().features(role)) {
                 facts.add(new StructureFacts(
+                        analysis.site(),
                         feature,
                         feature.get(Attribute.RIM),
                         feature.get(Attribute.INVERT),
@@ -71,18 +74,19 @@ public record StructureFacts(
     }
 
     public Optional<String> drainsRoof() {
-        return catchment.flatMap(InletCatchments.Catchment::ofRoof).map(StructureFacts::shown);
+        return catchment.flatMap(InletCatchments.Catchment::ofRoof).map(this::shown);
     }
 
-    private static String shown(Area area) {
-        return Printed.of(area, Unit.SQUARE_FOOT);
+    private String shown(Area area) {
+        return plan.printed(area, Unit.SQUARE_FOOT);
     }
 
     /** {@code 0.10 ft from P-1 to P-2}; a step up, which holds water, is called one. */
-    public static String spoken(Drop drop) {
+    public String spoken(Drop drop) {
         Length height = drop.height();
-        String step =
-                height.metres() < 0 ? Printed.of(height.times(-1), Unit.FOOT) + " up" : Printed.of(height, Unit.FOOT);
+        String step = height.metres() < 0
+                ? plan.printed(height.times(-1), Unit.FOOT) + " up"
+                : plan.printed(height, Unit.FOOT);
         return step + " from " + drop.in().id() + " to " + drop.out().id();
     }
 }

@@ -43,7 +43,7 @@ public final class Reviewer {
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : book.rules()) {
             for (Observation seen : observe(rule)) {
-                findings.add(waivers.applied(finding(rule, seen)));
+                findings.add(waivers.applied(finding(rule, inUnitsOfPlan(seen))));
             }
         }
         problems.addAll(waivers.problems(book));
@@ -68,6 +68,10 @@ public final class Reviewer {
             return List.of(Observation.cannotTell(
                     new Missing("a result of the check " + rule.check().name(), "see the problems listed")));
         }
+    }
+
+    private Observation inUnitsOfPlan(Observation seen) {
+        return analysis.site().metric() ? seen.inMetres() : seen;
     }
 
     private static Finding finding(Rule rule, Observation seen) {

@@ -1,7 +1,6 @@
 package org.fallrule.rulebook;
 
-import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -15,7 +14,6 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Keys;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
-import org.fallrule.document.UnusableInput;
 import org.fallrule.document.Yaml;
 import org.fallrule.locality.Locality;
 
@@ -32,7 +30,8 @@ final class BookReader {
     }
 
     BookFile read(Path path, String shownAs, BookFile.Layer layer) {
-        Keys keys = new Keys(Yaml.read(path, shownAs), faults);
+        String text = Yaml.text(path, shownAs);
+        Keys keys = new Keys(Yaml.parse(text, shownAs), faults);
         String title = keys.required("title", "the book's title")
                 .map(Node.Scalar::text)
                 .orElse(shownAs);
@@ -63,7 +62,7 @@ final class BookReader {
                 layer,
                 shownAs,
                 title,
-                sha256(path),
+                sha256(text),
                 buildsOn,
                 inForce,
                 locality,
@@ -102,12 +101,11 @@ final class BookReader {
         return Optional.empty();
     }
 
-    private static String sha256(Path path) {
+    /** The digest of a file by its text: read strictly as UTF-8, the text has the bytes of the file. */
+    private static String sha256(String text) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path));
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest);
-        } catch (IOException e) {
-            throw new UnusableInput(Place.of(path.toString()), "cannot be read: " + e);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

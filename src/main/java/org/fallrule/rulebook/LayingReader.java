@@ -11,6 +11,7 @@ import org.fallrule.document.Node;
 import org.fallrule.locality.Laying;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Written;
 
 /** Reads how lines are laid that a plan does not give yet ({@code laying}), and what is worth sparing ({@code cost}). */
@@ -36,10 +37,12 @@ final class LayingReader {
     private Laying laying(Node.Mapping mapping) {
         Keys keys = new Keys(mapping, faults);
         List<Length> sizes = new ArrayList<>();
-        keys.scalars("sizes").forEach(text -> length(text).ifPresent(sizes::add));
+        keys.scalars("sizes").forEach(text -> length(text, Range.ABOVE_ZERO).ifPresent(sizes::add));
         Map<Laying.Measure, Length> measures = new EnumMap<>(Laying.Measure.class);
         for (Laying.Measure measure : Laying.Measure.values()) {
-            keys.scalar(measure.key()).flatMap(this::length).ifPresent(length -> measures.put(measure, length));
+            keys.scalar(measure.key())
+                    .flatMap(text -> length(text, range(measure)))
+                    .ifPresent(length -> measures.put(measure, length));
         }
         Optional<String> material = keys.text("material");
         Optional<String> joint = keys.text("joint");
@@ -62,15 +65,15 @@ final class LayingReader {
         return weights;
     }
 
-    /** A length of more than nothing. */
-    private Optional<Length> length(Node.Scalar text) {
-        Optional<Length> length = values.written(text, Dimension.LENGTH)
+    /** A line is put together of so many pieces, and looked for in so many places, as these lengths are short. */
+    private static Range range(Laying.Measure measure) {
+        boolean counts = measure == Laying.Measure.GRID || measure == Laying.Measure.PIECE;
+        return counts ? Range.from("1 in", Dimension.LENGTH) : Range.ABOVE_ZERO;
+    }
+
+    private Optional<Length> length(Node.Scalar text, Range range) {
+        return values.written(text, Dimension.LENGTH, range)
                 .map(Written::quantity)
                 .map(quantity -> new Length(quantity.si()));
-        if (length.isPresent() && length.get().metres() <= 0) {
-            faults.add(new Fault(text.place(), text.kind() + " is nothing; give a length such as 4 in"));
-            return Optional.empty();
-        }
-        return length;
     }
 }

@@ -66,6 +66,6 @@ final class LimitReader {
     }
 
     private Optional<Limit> limit(Parameter.Form.LimitOf form, Node.Scalar text) {
-        return values.written(text, form.dimension()).map(written -> new Limit(form.bound(), written));
+        return values.written(text, form.dimension(), form.range()).map(written -> new Limit(form.bound(), written));
     }
 }

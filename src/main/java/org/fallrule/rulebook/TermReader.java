@@ -75,7 +75,7 @@ final class TermReader {
         }
         Parameter.Form.QuantityOf quantity = (Parameter.Form.QuantityOf) form;
         return values.scalar(node)
-                .flatMap(scalar -> values.written(scalar, quantity.dimension()))
+                .flatMap(scalar -> values.written(scalar, quantity.dimension(), quantity.range()))
                 .map(Written::quantity);
     }
 

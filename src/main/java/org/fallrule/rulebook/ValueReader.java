@@ -7,6 +7,7 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Node;
 import org.fallrule.document.UnusableInput;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.UnreadableQuantity;
 import org.fallrule.measure.Written;
 
@@ -28,16 +29,28 @@ final class ValueReader {
 
     /** A quantity of zero or more. */
     Optional<Written> written(Node.Scalar text, Dimension dimension) {
+        return written(text, dimension, Range.FROM_ZERO);
+    }
+
+    /** A quantity of which only some amounts make sense. */
+    Optional<Written> written(Node.Scalar text, Dimension dimension, Range range) {
         try {
             Written written = Written.parse(text.text(), dimension);
-            if (written.quantity().si() >= 0) {
+            if (range.holds(written.quantity())) {
                 return Optional.of(written);
             }
-            faults.add(new Fault(text.place(), text.kind() + " is negative; give zero or more"));
+            faults.add(new Fault(text.place(), text.kind() + wrong(written, range) + "; give " + range.spoken()));
         } catch (UnreadableQuantity e) {
             faults.add(new Fault(text.place(), e.says()));
         }
         return Optional.empty();
+    }
+
+    private static String wrong(Written written, Range range) {
+        if (written.quantity().si() < 0) {
+            return " is negative";
+        }
+        return written.quantity().si() > range.greatest() ? " is too much" : " is too little";
     }
 
     Optional<Condition> condition(Node.Scalar text) {

@@ -73,7 +73,7 @@ public final class Attribute<T> {
 
     public static final Attribute<String> STATUS = text(
             "status",
-            "whether it is proposed, existing, as_built or abandoned",
+            "whether it is proposed, existing, as_built or abandoned; an abandoned part of the drain is left out of it",
             EnumSet.of(Role.PIPE, Role.INLET, Role.OUTFALL, Role.CLEANOUT, Role.UTILITY),
             "lifecycle");
 

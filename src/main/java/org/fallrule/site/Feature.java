@@ -35,6 +35,11 @@ public record Feature(Role role, String id, Geometry geometry, Attributes attrib
         return role.isOfDrain() && get(Attribute.STATUS).orElse("proposed").equals("proposed");
     }
 
+    /** Whether it was a part of the drain and carries water no more. A utility that is said to be abandoned may be live. */
+    public boolean isAbandoned() {
+        return role.isOfDrain() && get(Attribute.STATUS).orElse("").equals("abandoned");
+    }
+
     /** How a sentence names it: {@code outfall OF-1}; a utility by its kind: {@code water service U-2}. */
     public String spoken() {
         String what = get(Attribute.KIND)

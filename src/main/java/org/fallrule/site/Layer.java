@@ -11,11 +11,25 @@ public sealed interface Layer {
         return List.of();
     }
 
+    /** Parts of the drain that lie in the ground without being part of it any more. */
+    default List<Feature> abandoned() {
+        return List.of();
+    }
+
     /** A layer that was given, perhaps without a feature in it. */
-    record Supplied(List<Feature> features, List<String> files) implements Layer {
+    record Supplied(List<Feature> features, List<Feature> abandoned, List<String> files) implements Layer {
         public Supplied {
             features = List.copyOf(features);
+            abandoned = List.copyOf(abandoned);
             files = List.copyOf(files);
+        }
+
+        /** @param all the features of the layer, abandoned parts of the drain among them */
+        public Supplied(List<Feature> all, List<String> files) {
+            this(
+                    all.stream().filter(feature -> !feature.isAbandoned()).toList(),
+                    all.stream().filter(Feature::isAbandoned).toList(),
+                    files);
         }
     }
 

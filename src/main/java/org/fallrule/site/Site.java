@@ -5,8 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Storm;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Unit;
 
 /**
  * A lot-drainage plan.
@@ -73,8 +77,33 @@ public record Site(
         return layers.getOrDefault(role, NOT_SUPPLIED);
     }
 
+    /** What counts; of the drain without what is abandoned. */
     public List<Feature> features(Role role) {
         return layer(role).features();
+    }
+
+    /** What the layer holds, abandoned parts of the drain among it. */
+    public List<Feature> drawn(Role role) {
+        Layer layer = layer(role);
+        return layer.abandoned().isEmpty()
+                ? layer.features()
+                : Stream.concat(layer.features().stream(), layer.abandoned().stream())
+                        .toList();
+    }
+
+    /** The unit that the plan reads in, where one in feet, inches and the like reads in the given one. */
+    public Unit unit(Unit customary) {
+        return metric ? customary.metric() : customary;
+    }
+
+    /** A quantity as it is printed of this plan. */
+    public String printed(Quantity quantity, Unit customary) {
+        return Printed.of(quantity, unit(customary));
+    }
+
+    /** A length in feet, or on a metric plan in metres, whole ones without digits. */
+    public String printed(double metres) {
+        return Printed.whole(metres, unit(Unit.FOOT));
     }
 
     /** The site's own lot: the one marked own, or the only one there is, unless it is marked as not own. */

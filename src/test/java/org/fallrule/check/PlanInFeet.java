@@ -57,7 +57,7 @@ public final class PlanInFeet {
     /** The plan with one feature more; its Z in feet, its attributes as {@code diameter = 4 in} or {@code own = true}. */
     public PlanInFeet with(Role role, String id, String wkt, String... attributes) {
         Place origin = Place.of(role.word() + ".geojson").feature(id);
-        List<Feature> features = new ArrayList<>(site().features(role));
+        List<Feature> features = new ArrayList<>(site().drawn(role));
         features.add(new Feature(role, id, moved(geometry(wkt), PlanInFeet::inMetres), attributes(attributes), origin));
         return with(role, new Layer.Supplied(features, List.of(origin.file())));
     }

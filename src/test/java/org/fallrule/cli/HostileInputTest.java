@@ -236,7 +236,7 @@ class HostileInputTest {
                 quillfeather()
                         .replacing("site.yaml", "county: saltmeadow", "county: saltmedow")
                         .path(),
-                "rules/counties: there is no book saltmedow.yaml here; did you mean saltmeadow?");
+                "site.yaml:3:9: county: there is no book saltmedow.yaml; did you mean saltmeadow?");
     }
 
     @Test
@@ -245,7 +245,7 @@ class HostileInputTest {
                 quillfeather()
                         .replacing("site.yaml", "county: saltmeadow", "county: ../house/stonebrook")
                         .path(),
-                "there is no book ../house/stonebrook.yaml here");
+                "site.yaml:3:9: county: there is no book ../house/stonebrook.yaml");
     }
 
     @Test
@@ -256,6 +256,15 @@ class HostileInputTest {
                         .replacing("lot.geojson", "\"own\": true", "\"own\": false")
                         .path(),
                 "site.yaml: county: says no county; name one of brackenfell, larkmoor, saltmeadow");
+    }
+
+    @Test
+    void anUnknownHouseOfThePlan() throws IOException {
+        refused(
+                quillfeather()
+                        .replacing("site.yaml", "county: saltmeadow", "county: saltmeadow\nhouse: stonebrok")
+                        .path(),
+                "site.yaml:4:8: house: there is no book stonebrok.yaml; did you mean stonebrook?");
     }
 
     @Test
@@ -304,6 +313,23 @@ class HostileInputTest {
                 .toArray(String[]::new);
 
         Ran ran = ran(quillfeather().layer("spot.geojson", spots).path());
+
+        assertThat(ran.err().lines().count()).isEqualTo(2);
+        assertThat(ran.err()).endsWith("(the first of 1000 features of the layer that it is so with)\n");
+    }
+
+    @Test
+    void aThousandFaultsDoNotFloodTheTerminal() {
+        String[] trees = Stream.generate(
+                        () -> SiteOnDisk.feature("'root_radius': 'wide'", "Point", "[-76.0499, 35.3002]"))
+                .limit(1000)
+                .toArray(String[]::new);
+
+        Ran ran = ran(quillfeather()
+                .replacing("site.yaml", "easement, tree, water_body", "easement, water_body")
+                .replacing("site.yaml", "  walk: walk.geojson", "  walk: walk.geojson\n  tree: tree.geojson")
+                .layer("tree.geojson", trees)
+                .path());
 
         assertThat(ran.err().lines().count()).isEqualTo(52);
         assertThat(ran.err()).endsWith("  and 950 more\n");

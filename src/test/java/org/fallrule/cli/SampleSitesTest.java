@@ -287,7 +287,8 @@ class SampleSitesTest {
                         "electric-communication-separation");
         assertThat(Sentence.of(of(findings, Outcome.BORDERLINE).get(0)))
                 .isEqualTo(
-                        "Outfall OF-1 and walk W-1: plan distance 6.15 ft, at least 6 ft asked; known only to ±0.30 ft.");
+                        "Outfall OF-1 and walk W-1: plan distance 1.875 m, at least 6 ft (1.829 m) asked; known only to"
+                                + " ±0.091 m.");
     }
 
     @Test

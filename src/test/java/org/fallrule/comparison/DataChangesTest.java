@@ -2,17 +2,26 @@ package org.fallrule.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.document.Place;
 import org.fallrule.report.comparison.ChangeWords;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
+import org.fallrule.site.Waiver;
 import org.junit.jupiter.api.Test;
 
 /** What two states say differently, as a reader is told. */
 class DataChangesTest {
     private static List<String> changes(PlanInFeet before, PlanInFeet after) {
-        FeaturePairs pairs = FeaturePairs.of(before.site(), after.site());
-        return DataChanges.of(before.site(), after.site(), pairs, false).stream()
+        return changes(before.site(), after.site());
+    }
+
+    private static List<String> changes(Site before, Site after) {
+        FeaturePairs pairs = FeaturePairs.of(before, after);
+        return DataChanges.of(before, after, pairs, false).stream()
                 .map(change -> change.kind().word() + " " + ChangeWords.of(change))
                 .toList();
     }
@@ -107,5 +116,72 @@ class DataChangesTest {
 
         assertThat(lines).hasSize(1 + 12 + 1);
         assertThat(lines.get(13).says()).isEqualTo("and 8 more of tree; comparison.json lists them");
+    }
+
+    @Test
+    void aPipeThatIsGivenUpIsNotGone() {
+        PlanInFeet before = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "status = existing");
+        PlanInFeet after = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)", "status = abandoned");
+
+        assertThat(changes(before, after)).containsExactly("attribute pipe P-1, status: existing, now abandoned");
+    }
+
+    @Test
+    void aMetricPlanIsToldInMetres() {
+        Site before = inMetres(PlanInFeet.plan().with(Role.OUTFALL, "OF-1", "POINT (0 0)", "invert = 10 ft"), 0.1);
+        Site after = inMetres(PlanInFeet.plan().with(Role.OUTFALL, "OF-1", "POINT (3 4)", "invert = 11 ft"), 0.2);
+
+        assertThat(changes(before, after))
+                .containsExactly(
+                        "site the survey, horizontal accuracy: 0.030 m, now 0.061 m",
+                        "moved outfall OF-1: moved 1.524 m in plan",
+                        "attribute outfall OF-1, invert: 3.048 m, now 3.353 m");
+    }
+
+    @Test
+    void waiversAreToldByRuleAndFeatureWithTheirDays() {
+        PlanInFeet plan = PlanInFeet.plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 40 0)");
+        Waiver first = waiver("pipe-cover", "P-1", "2026-01-02", Optional.empty());
+        Waiver sameRule = waiver("pipe-cover", "P-2", "2026-01-02", Optional.empty());
+        Waiver longer = waiver("pipe-cover", "P-1", "2026-03-04", Optional.of("2026-09-01"));
+
+        assertThat(changes(plan.waived(first), plan.waived(first))).isEmpty();
+        assertThat(changes(plan.waived(first), plan.waived(longer, sameRule)))
+                .containsExactly(
+                        "site the waivers, pipe-cover for P-1: by county engineer on 2026-01-02 (rock), now by county"
+                                + " engineer on 2026-03-04 until 2026-09-01 (rock)",
+                        "site the waivers, pipe-cover for P-2: not said, now by county engineer on 2026-01-02 (rock)");
+        assertThat(changes(plan.waived(first), plan))
+                .containsExactly(
+                        "site the waivers, pipe-cover for P-1: by county engineer on 2026-01-02 (rock), now not said");
+    }
+
+    private static Waiver waiver(String rule, String feature, String date, Optional<String> until) {
+        return new Waiver(
+                rule,
+                Optional.of(feature),
+                "county engineer",
+                LocalDate.parse(date),
+                "rock",
+                until.map(LocalDate::parse),
+                Place.of("site.yaml").at(9, 5));
+    }
+
+    private static Site inMetres(PlanInFeet plan, double surveyedTo) {
+        Site site = plan.surveyedTo(surveyedTo, 0.1).site();
+        return new Site(
+                site.id(),
+                site.name(),
+                site.county(),
+                site.house(),
+                site.crs(),
+                site.datum(),
+                site.frame(),
+                site.survey(),
+                site.layers(),
+                site.waivers(),
+                site.problems(),
+                site.storm(),
+                true);
     }
 }

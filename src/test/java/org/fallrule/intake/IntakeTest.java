@@ -6,9 +6,11 @@ import static org.fallrule.SiteOnDisk.feature;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fallrule.SiteOnDisk;
+import org.fallrule.document.Fault;
 import org.fallrule.document.Node;
 import org.fallrule.document.Yaml;
 import org.fallrule.reader.SiteReader;
@@ -597,5 +599,67 @@ class IntakeTest {
                 .containsKeys("site", "datum", "survey", "absent")
                 .doesNotContainKey("layers");
         assertThat(draft().yaml()).contains("# ask: what is bndy.geojson (1 polygon)?", "#   lot: bndy.geojson");
+    }
+
+    @Test
+    void filesBeyondThoseLookedAtAreTold() {
+        folder.layer("a.geojson");
+        for (int i = 0; i < 501; i++) {
+            folder.with(String.format(Locale.ROOT, "note-%03d.txt", i), "");
+        }
+
+        assertThat(draft().unreadable())
+                .extracting(Fault::toString)
+                .contains("Lane 1 – Süd: holds 502 files, and only 500 are looked at; not looked at: note-499.txt and 1"
+                        + " more. Leave in the folder what belongs to the lot");
+    }
+
+    @Test
+    void columnsOfWhichNothingIsReadAreToldAndThoseOfPeopleAreNot() {
+        folder.layer(
+                "pipe.geojson",
+                SiteOnDisk.feature(
+                        "'id': 'P-1', 'diam_in': 4, 'crew': 'B', 'owner_name': 'A. Nobody', 'remark': 'x'",
+                        "LineString",
+                        "[[-76.05, 35.3], [-76.051, 35.3]]"));
+
+        Draft draft = draft();
+
+        assertThat(draft.told()).contains("pipe.geojson: not used are the columns crew, remark");
+        assertThat(draft.yaml() + draft.told()).doesNotContain("owner_name", "Nobody");
+    }
+
+    @Test
+    void aLotWithoutWalkOrDriveIsAskedWhetherThereIsNone() {
+        folder.layer(
+                "pipe.geojson", SiteOnDisk.feature("'id': 'P-1'", "LineString", "[[-76.05, 35.3], [-76.051, 35.3]]"));
+
+        assertThat(draft().absent().remark()).contains("walk, drive, septic");
+        assertThat(draft(Map.of("absent", "drive, septic")).yaml()).contains("absent: [drive, septic]");
+    }
+
+    @Test
+    void theTwoKindsOfFeetAreExplainedOnceWhereTheyAreAsked() {
+        folder.layer(
+                "pipe.geojson",
+                SiteOnDisk.feature(
+                        "'id': 'P-1', 'diameter': 4, 'invert_up': 7",
+                        "LineString",
+                        "[[-76.05, 35.3], [-76.051, 35.3]]"));
+        List<String> questions = new ArrayList<>();
+
+        Draft draft = Intake.draft(folder.path(), Optional.empty(), question -> {
+            questions.add(question.says());
+            return Optional.empty();
+        });
+
+        assertThat(questions)
+                .filteredOn(says -> says.startsWith("the unit of"))
+                .hasSize(2)
+                .allMatch(says -> says.contains("(ft_us is the US survey foot)"));
+        assertThat(draft.told())
+                .filteredOn(says -> says.contains("1200/3937 m"))
+                .hasSize(1);
+        assertThat(draft.yaml()).contains("US survey foot");
     }
 }

@@ -220,4 +220,16 @@ class PrintedTest {
         assertThat(Printed.rounded(near, decimals))
                 .isEqualTo(BigDecimal.valueOf(near).setScale(decimals, RoundingMode.HALF_UP));
     }
+
+    @Test
+    void onAMetricPlanTheLimitIsReadInBothUnits() {
+        Limit limit = new Limit(Bound.AT_LEAST, Written.parse("5 ft", Dimension.LENGTH));
+
+        assertThat(Printed.limit(limit.value(), true)).isEqualTo("5 ft (1.524 m)");
+        assertThat(Printed.beside(Length.feet(4.996), limit, true)).isEqualTo("1.523 m");
+        assertThat(Printed.shortfall(Length.feet(4), limit, true)).isEqualTo("0.305 m");
+        assertThat(Printed.limit(Written.parse("6 mm", Dimension.LENGTH), true)).isEqualTo("6 mm");
+        assertThat(Printed.limit(Written.parse("1/8 in/ft", Dimension.SLOPE), true))
+                .isEqualTo("1/8 in/ft (1.042 %)");
+    }
 }

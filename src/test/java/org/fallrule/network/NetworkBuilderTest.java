@@ -491,4 +491,17 @@ class NetworkBuilderTest {
         assertThat(network(twoPipes("0").with(CLEANOUT, "C-1", "POINT (50 0)")).drops())
                 .isEmpty();
     }
+
+    @Test
+    void anAbandonedPipeCarriesNothing() {
+        PlanInFeet plan = plan().with(INLET, "I-1", "POINT (0 0)")
+                .with(OUTFALL, "OF-1", "POINT (100 0)")
+                .with(OUTFALL, "OF-2", "POINT (0 30)", "status = abandoned")
+                .with(PIPE, "P-1", "LINESTRING (0 0, 100 0)")
+                .with(PIPE, "P-2", "LINESTRING (0 0, 0 30)", "status = abandoned");
+
+        assertThat(way(plan, "I-1")).containsExactly("P-1");
+        assertThat(network(plan).runs()).extracting(PipeRun::id).containsExactly("P-1");
+        assertThat(problems(plan)).isEmpty();
+    }
 }

@@ -684,4 +684,42 @@ class LayersOfASiteTest {
         assertThat(longForm.get(0).geometry().equalsExact(shortForm.get(0).geometry()))
                 .isTrue();
     }
+
+    @Test
+    void anAbandonedPipeIsNoPartOfTheDrainAndIsTold() {
+        folder.layer(
+                "pipe.geojson",
+                line("'id': 'P-1', 'status': 'proposed'", "[[-76.0495, 35.3008], [-76.0495, 35.3005]]"),
+                line("'id': 'P-2', 'status': 'abandoned'", "[[-76.0496, 35.3008], [-76.0496, 35.3005]]"));
+
+        Site site = read("layers: {lot: lot.geojson, pipe: pipe.geojson}\n");
+
+        assertThat(site.features(Role.PIPE)).extracting(Feature::id).containsExactly("P-1");
+        assertThat(site.drawn(Role.PIPE)).extracting(Feature::id).containsExactly("P-1", "P-2");
+        assertThat(site.problems())
+                .extracting(fault -> fault.toString())
+                .contains(
+                        "pipe.geojson: pipe P-2 is abandoned: no part of the drain, so that no water is counted in it and"
+                                + " no rule held against it; if the drain still runs through it, give status existing");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lot", "tree"})
+    void aLayerInAnotherSystemThanStatedIsToldOnceForAllItsFeatures(String role) {
+        folder.layer(
+                role + ".geojson",
+                point("'id': '1'", "[2130802, 760715]"),
+                point("'id': '2'", "[2130803, 760716]"),
+                point("'id': '3'", "[2130804, 760717]"));
+
+        assertThatThrownBy(() -> read("layers: {" + (role.equals("lot") ? "" : "lot: lot.geojson, ") + role + ": "
+                        + role + ".geojson}\n"))
+                .isInstanceOfSatisfying(
+                        UnusableInput.class,
+                        e -> assertThat(e.faults())
+                                .singleElement()
+                                .asString()
+                                .startsWith(role + ".geojson: feature 1: x is 2130802")
+                                .endsWith("(the first of 3 features of the layer that it is so with)"));
+    }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class RepeatedFeaturesTest {
     private static List<String> told(Role role, PlanInFeet plan) {
         List<Fault> problems = new ArrayList<>();
-        RepeatedFeatures.tell(role, plan.site().features(role), problems);
+        RepeatedFeatures.tell(role, plan.site().drawn(role), problems);
         return problems.stream().map(Fault::toString).toList();
     }
 
@@ -36,5 +36,14 @@ class RepeatedFeaturesTest {
                                 .with(Role.PIPE, "P-2", "LINESTRING (0 0.1, 60 0.1)")))
                 .isEmpty();
         assertThat(told(Role.SPOT, plan().spots("0 0 640, 0 0 640"))).isEmpty();
+    }
+
+    @Test
+    void aPipeLaidWhereAnAbandonedOneLiesIsNoRepetition() {
+        assertThat(told(
+                        Role.PIPE,
+                        plan().with(Role.PIPE, "P-1", "LINESTRING (0 0, 60 0)", "status = abandoned")
+                                .with(Role.PIPE, "P-2", "LINESTRING (0 0, 60 0)")))
+                .isEmpty();
     }
 }

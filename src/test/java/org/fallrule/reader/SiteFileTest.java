@@ -183,6 +183,8 @@ class SiteFileTest {
             value = {
                 "layers: {lots: lot.geojson} | site.yaml:1:10: unknown role lots | lot?",
                 "layers: {Lot: lot.geojson} | site.yaml:1:10: unknown role Lot | lot?",
+                "layers: {sidewalk: lot.geojson} | site.yaml:1:10: unknown role sidewalk | did you mean walk?",
+                "absent: [driveway] | site.yaml:1:10: unknown role driveway | did you mean drive?",
                 "absent: [sceptic] | site.yaml:1:10: unknown role sceptic | septic?",
                 "layers: {lot: {fil: lot.geojson}} | unknown key fil in the layer lot | file?",
                 "layers: {lot: {file: lot.geojson, fields: {owm: ID}}} | a lot has no attribute owm | own?",

@@ -21,7 +21,8 @@ class StructureFactsTest {
     }
 
     private static List<String> drops(PlanInFeet plan) {
-        return facts(plan).get(0).drops().stream().map(StructureFacts::spoken).toList();
+        StructureFacts first = facts(plan).get(0);
+        return first.drops().stream().map(first::spoken).toList();
     }
 
     @Test

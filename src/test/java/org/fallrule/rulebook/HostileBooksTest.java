@@ -98,4 +98,40 @@ class HostileBooksTest {
                 .asString()
                 .contains(says);
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "inlet_capture | at_most: 2 in | clogged: 1.5 | \"1.5\" is too much; give 0 to 1",
+                "inlet_capture | at_most: 2 in | clogged: -0.5 | \"-0.5\" is negative; give 0 to 1",
+                "capacity | table: HEC-22 | at_most: 0 | \"0\" is too little; give more than 0 and at most 1",
+                "flotation | at_least: 1 | at_least: 0.9 | \"0.9\" is too little; give 1 or more",
+                "crossing_angle | from: utility | at_least: 91 deg | \"91 deg\" is too much; give 0 deg to 90 deg",
+                "bend_cleanout | within: 2 ft | bend_at_most: 200 deg | \"200 deg\" is too much; give 0 deg to 180 deg",
+                "ground_fall | over: 10 ft | spacing: 0.001 in | \"0.001 in\" is too little; give 1 in or more",
+                "cleanout_spacing | within: 2 ft | at_most: 0 ft | \"0 ft\" is too little; give more than zero",
+                "slope | at_least: 1 % | at_least: 120 % | \"120 %\" is too much; give 0 % to 100 %",
+                "hand_dig | zone: 2 ft | size_if_unknown: 0 in | \"0 in\" is too little; give more than zero",
+            })
+    void anAmountThatMakesNoSenseIsRefusedWithItsLine(String check, String other, String amount, String says) {
+        String book =
+                "rules:\n  r:\n    title: x\n    check: " + check + "\n    weight: must\n    basis: {kind: practice}\n";
+        String key = amount.substring(0, amount.indexOf(':') + 1);
+
+        assertThat(faults(book + (other.startsWith(key) ? "" : "    " + other + "\n") + "    " + amount + "\n"))
+                .filteredOn(fault -> fault.contains("give ")
+                        && fault.contains("\"" + amount.substring(key.length()).strip()))
+                .singleElement()
+                .asString()
+                .startsWith("rules/counties/c.yaml:" + (other.startsWith(key) ? 8 : 9) + ":")
+                .endsWith(says);
+    }
+
+    @Test
+    void aRoughnessAboveOneIsAMistakenPoint() {
+        assertThat(faults("storm: {basis: {kind: practice}, overland: {by: kinematic_wave, roughness: 24}}\n"))
+                .containsExactly("rules/counties/c.yaml:2:76: \"24\" does not make sense here;"
+                        + " give more than 0 and at most 1");
+    }
 }

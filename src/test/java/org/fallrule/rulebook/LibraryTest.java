@@ -102,7 +102,17 @@ class LibraryTest {
         books.with("counties/c.yaml", "# a remark\n");
 
         assertThat(before).matches("[0-9a-f]{64}");
+        books.with("counties/c.yaml", "# a remark\n");
         assertThat(books.county().books().get(0).sha256()).isNotEqualTo(before);
+    }
+
+    /** From {@code printf 'title: counties/c.yaml\n# \303\270\n' | sha256sum} of GNU coreutils. */
+    @Test
+    void theDigestIsThatOfTheBytesOfTheFile() {
+        books.with("counties/c.yaml", "# \u00f8\n");
+
+        assertThat(books.county().books().get(0).sha256())
+                .isEqualTo("477808a562b2abe06b177da1280139fb1f1897d2a11fbf62511284e8ee20b6cb");
     }
 
     @Test

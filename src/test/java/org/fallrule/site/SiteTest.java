@@ -142,4 +142,12 @@ class SiteTest {
                 .extracting(Attribute::name)
                 .containsExactly("id", "access", "surface", "width", "horizontal_accuracy", "vertical_accuracy");
     }
+
+    @Test
+    void anAbandonedUtilityCountsLikeAnyOther() {
+        Attributes abandoned = Attributes.none().with(Attribute.STATUS, "abandoned");
+
+        assertThat(feature(Role.UTILITY, "U-1", abandoned).isAbandoned()).isFalse();
+        assertThat(feature(Role.INLET, "CB-1", abandoned).isAbandoned()).isTrue();
+    }
 }

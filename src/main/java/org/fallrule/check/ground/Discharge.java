@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.SurfaceAbove;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Slope;
 import org.fallrule.measure.Unit;
@@ -93,10 +92,5 @@ record Discharge(LineString line) {
         }
         String slope = "falling " + Printed.of(new Slope(fall / metres), Unit.PERCENT);
         return over.isEmpty() ? slope : over + ", " + slope;
-    }
-
-    /** {@code 38.20 ft}. */
-    static String shown(double metres) {
-        return Printed.of(new Length(metres), Unit.FOOT);
     }
 }

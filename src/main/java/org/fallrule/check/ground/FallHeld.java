@@ -14,7 +14,6 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
 import org.fallrule.site.Attribute;
@@ -80,19 +79,20 @@ final class FallHeld {
                     building,
                     new Missing(
                             "the ground beside " + building.spoken() + " on its " + sample.side() + " side",
-                            "take spot elevations at the wall and " + Printed.feet(over) + " out from it"));
+                            "take spot elevations at the wall and "
+                                    + analysis.site().printed(over) + " out from it"));
         }
         double accuracy = Accuracy.ofHeightAtGround(analysis, building).metres();
         Observation seen = Observation.measured(building, against(sample, asked, fall.get(), accuracy))
                 .noting("worst on its " + sample.side() + " side");
         return sample.until()
-                .map(what -> seen.noting("only " + Printed.feet(sample.length()) + " to " + what))
+                .map(what -> seen.noting("only " + analysis.site().printed(sample.length()) + " to " + what))
                 .orElse(seen);
     }
 
     /** A sample that is shorter than the full distance is held against the same slope. */
     private Measured against(WallSample sample, Limits.Answer.Asked asked, Length fall, double accuracy) {
-        String of = "fall of the ground within the first " + Printed.feet(sample.length());
+        String of = "fall of the ground within the first " + analysis.site().printed(sample.length());
         if (sample.until().isEmpty()) {
             return asked.against(of, fall, accuracy);
         }

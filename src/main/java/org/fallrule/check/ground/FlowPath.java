@@ -115,8 +115,8 @@ public final class FlowPath implements Check {
                 .flatMap(deeper -> Hollow.deeperThan(deeper, analysis).stream()
                         .filter(hollow -> hollow.water().intersects(outfall.geometry()))
                         .findFirst())
-                .map(hollow ->
-                        "it comes out in a hollow " + hollow.spoken() + ", which must fill before any of it runs on")
+                .map(hollow -> "it comes out in a hollow " + hollow.spoken(analysis.site())
+                        + ", which must fill before any of it runs on")
                 .orElse("");
     }
 

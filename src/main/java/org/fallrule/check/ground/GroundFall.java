@@ -18,6 +18,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.locationtech.jts.geom.Geometry;
@@ -37,9 +38,11 @@ public final class GroundFall implements Check {
             .always();
     static final Parameter<Quantity> OVER = Parameter.quantity(
                     "over", Dimension.LENGTH, "the first stretch of ground, from the wall straight outward")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> SPACING = Parameter.quantity(
                     "spacing", Dimension.LENGTH, "greatest distance along the wall from one sample to the next")
+            .within(Range.from("1 in", Dimension.LENGTH))
             .always();
     static final Parameter<Quantity> SHORTEST = Parameter.quantity(
             "shortest",

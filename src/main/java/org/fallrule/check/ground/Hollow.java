@@ -5,8 +5,8 @@ import java.util.Locale;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
+import org.fallrule.site.Site;
 import org.fallrule.terrain.flow.Pond;
 import org.locationtech.jts.geom.Geometry;
 
@@ -32,9 +32,11 @@ record Hollow(Pond pond, Geometry water) {
     }
 
     /** {@code 4.3 in deep, over 120 sq ft, holding 21 cu ft}. */
-    String spoken() {
-        double cubicFeet = pond.cubicMetres() / Math.pow(Unit.FOOT.toSi(), 3);
-        return Printed.of(pond.depth(), Unit.INCH) + " deep, over " + Printed.of(pond.area(), Unit.SQUARE_FOOT)
-                + ", holding " + String.format(Locale.ROOT, cubicFeet < 10 ? "%.1f" : "%.0f", cubicFeet) + " cu ft";
+    String spoken(Site plan) {
+        Unit unit = plan.unit(Unit.CUBIC_FOOT);
+        double volume = pond.cubicMetres() / unit.toSi();
+        return plan.printed(pond.depth(), Unit.INCH) + " deep, over " + plan.printed(pond.area(), Unit.SQUARE_FOOT)
+                + ", holding " + String.format(Locale.ROOT, volume < 10 ? "%.1f" : "%.0f", volume) + " "
+                + unit.symbol();
     }
 }

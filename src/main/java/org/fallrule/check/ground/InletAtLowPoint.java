@@ -14,7 +14,6 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.locationtech.jts.geom.Coordinate;
@@ -59,7 +58,8 @@ final class InletAtLowPoint {
                         inlet.attributes(),
                         asked -> Observation.measured(
                                 inlet, asked.against("distance to the bottom of the hollow", off, accuracy)))
-                .map(seen -> seen.at(GEOMETRY.createLineString(ends)).noting("the hollow is " + hollow.spoken()))
+                .map(seen -> seen.at(GEOMETRY.createLineString(ends))
+                        .noting("the hollow is " + hollow.spoken(analysis.site())))
                 .ifPresent(observations::add);
         terms.find(LowPoint.RIM)
                 .flatMap(limits -> limits.hold(
@@ -74,7 +74,8 @@ final class InletAtLowPoint {
     }
 
     private List<Observation> onSlope() {
-        String within = "within " + Printed.feet(terms.get(LowPoint.LOOK).si()) + " of it";
+        String within =
+                "within " + analysis.site().printed(terms.get(LowPoint.LOOK).si()) + " of it";
         Optional<Coordinate> lowest = lowestAround(terms.get(LowPoint.LOOK).si());
         Optional<Elevation> ground = analysis.ground()
                 .flatMap(surface -> surface.elevationAt(inlet.geometry().getCoordinate()));

@@ -16,6 +16,7 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 
@@ -48,6 +49,7 @@ public final class LowPoint implements Check {
             .always();
     static final Parameter<Quantity> LOOK = Parameter.quantity(
                     "look_within", Dimension.LENGTH, "how far from the inlet a hollow is looked for")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     @Override

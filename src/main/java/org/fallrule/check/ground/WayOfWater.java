@@ -14,6 +14,7 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
@@ -88,15 +89,16 @@ final class WayOfWater {
     }
 
     /** {@code water from outfall OF-1 reaches the walk W-2 after 32.00 ft of its way; the rule looks 100 ft along it}. */
-    private static Observation telling(Observation seen, String does) {
+    private Observation telling(Observation seen, String does) {
         if (seen.measured().isEmpty() || seen.subject().isEmpty()) {
             return seen;
         }
         Measured measured = seen.measured().get();
         String run = measured.limit()
-                .map(limit -> Printed.beside(measured.value(), limit) + " of its way; the rule looks "
-                        + Printed.limit(limit.value()) + " along it")
-                .orElseGet(() -> Discharge.shown(measured.value().si()) + " of its way");
+                .map(limit -> Printed.beside(
+                                measured.value(), limit, analysis.site().metric()) + " of its way; the rule looks "
+                        + Printed.limit(limit.value(), analysis.site().metric()) + " along it")
+                .orElseGet(() -> shown(measured.value().si()) + " of its way");
         return seen.telling("water from " + seen.subject().get().spoken() + " " + does + " " + run);
     }
 
@@ -120,14 +122,13 @@ final class WayOfWater {
                 .map(each -> along(each, known));
     }
 
-    private static Missing beyond(Optional<Double> left, double known) {
+    private Missing beyond(Optional<Double> left, double known) {
         return left.isPresent()
                 ? new Missing(
-                        "whose lot the water comes to after " + Discharge.shown(known),
+                        "whose lot the water comes to after " + shown(known),
                         "give the lots beside the site's own, marked own = false, and the street")
                 : new Missing(
-                        "the ground that the water comes to after " + Discharge.shown(known),
-                        "survey further along its way");
+                        "the ground that the water comes to after " + shown(known), "survey further along its way");
     }
 
     /** Where it leaves the site's own lot, when the rule is about lots and the plan shows no other lot. */
@@ -141,5 +142,9 @@ final class WayOfWater {
 
     private Observation along(Observation seen, double metres) {
         return FlowPath.noting(seen.at(way.upTo(metres)), way.spoken(metres, analysis.surfaces()));
+    }
+
+    private String shown(double metres) {
+        return analysis.site().printed(new Length(metres), Unit.FOOT);
     }
 }

@@ -13,7 +13,6 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
 import org.fallrule.network.OutsideDiameter;
@@ -21,6 +20,7 @@ import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
+import org.fallrule.site.Site;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -77,7 +77,7 @@ final class BearingPlane {
         }
 
         Observation observation(SiteAnalysis analysis) {
-            Limit limit = new Limit(Bound.AT_LEAST, asked());
+            Limit limit = new Limit(Bound.AT_LEAST, asked(analysis.site().unit(Unit.FOOT)));
             Measured measured = new Measured(
                     "plan distance from the trench to the footing",
                     gap,
@@ -87,18 +87,18 @@ final class BearingPlane {
             return Observation.measured(pipe.pipe(), measured)
                     .at(between)
                     .noting("at station " + analysis.station(station))
-                    .noting(level());
+                    .noting(level(analysis.site()));
         }
 
-        private Written asked() {
-            double feet = away().metres() / Unit.FOOT.toSi();
-            return feet > 0 ? Written.of(feet, Unit.FOOT, 2) : Written.of(0, Unit.FOOT);
+        private Written asked(Unit unit) {
+            double number = away().metres() / unit.toSi();
+            return number > 0 ? Written.of(number, unit, 2) : Written.of(0, unit);
         }
 
-        private String level() {
+        private String level(Site plan) {
             Length apart = new Length(Math.abs(below.metres()));
             String side = below.metres() > 0 ? " below" : " above";
-            return "the trench's bottom lies " + Printed.of(apart, Unit.FOOT) + side + " the footing's";
+            return "the trench's bottom lies " + plan.printed(apart, Unit.FOOT) + side + " the footing's";
         }
 
         /** Where the trench surely lies above the footing no distance is asked, however well it is known. */

@@ -17,6 +17,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Angle;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.network.FlowOrder;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
@@ -25,7 +26,11 @@ import org.fallrule.site.Role;
 @AutoService(Check.class)
 public final class BendCleanout implements Check {
     static final Parameter<Limits> SINGLE = Parameter.limit(
-            "bend_at_most", Bound.AT_MOST, Dimension.ANGLE, "greatest bend, seen in plan, without an opening at it");
+                    "bend_at_most",
+                    Bound.AT_MOST,
+                    Dimension.ANGLE,
+                    "greatest bend, seen in plan, without an opening at it")
+            .within(Range.between("0 deg", "180 deg", Dimension.ANGLE));
     static final Parameter<Limits> TOGETHER = Parameter.limit(
             "bends_together_at_most",
             Bound.AT_MOST,

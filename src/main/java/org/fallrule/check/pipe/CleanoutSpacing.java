@@ -18,6 +18,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
+import org.fallrule.measure.Range;
 import org.fallrule.network.FlowOrder;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
@@ -27,6 +28,7 @@ import org.fallrule.site.Role;
 public final class CleanoutSpacing implements Check {
     static final Parameter<Limits> AT_MOST = Parameter.limit(
                     "at_most", Bound.AT_MOST, Dimension.LENGTH, "greatest length of pipe between two openings")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     @Override

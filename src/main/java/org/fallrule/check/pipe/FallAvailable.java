@@ -22,6 +22,7 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Written;
 import org.fallrule.network.Junction;
@@ -29,12 +30,14 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /** Whether there is fall enough between each inlet and its outfall for every pipe on the way to have its least slope. */
 @AutoService(Check.class)
 public final class FallAvailable implements Check {
     static final Parameter<Limits> SLOPE = Parameter.limit(
                     "slope_at_least", Bound.AT_LEAST, Dimension.SLOPE, "the least slope of each pipe on the way")
+            .within(Range.between("0 %", "100 %", Dimension.SLOPE))
             .always();
     static final Parameter<Quantity> COVER = Parameter.quantity(
                     "cover_at_inlet",
@@ -90,7 +93,8 @@ public final class FallAvailable implements Check {
         if (start.isEmpty() || end.isEmpty()) {
             return levelsMissing(inlet, path, start, end);
         }
-        return noting(held(terms, inlet, path, start.get().above(end.get()), accuracy(analysis, path)), path);
+        Length available = start.get().above(end.get());
+        return noting(held(analysis.site(), terms, inlet, path, available, accuracy(analysis, path)), path);
     }
 
     /** A level that the plan does not give is told beside what follows from it. */
@@ -130,7 +134,8 @@ public final class FallAvailable implements Check {
                 : Accuracy.ofHeightAtGround(analysis, first).metres();
     }
 
-    private static Observation held(Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {
+    private static Observation held(
+            Site plan, Terms terms, Feature inlet, List<PipeRun> path, Length available, double accuracy) {
         double needed = 0;
         Optional<Place> setBy = Optional.empty();
         for (PipeRun run : path) {
@@ -143,8 +148,8 @@ public final class FallAvailable implements Check {
                 setBy = Optional.of(asked.setBy());
             }
         }
-        double feet = needed / Unit.FOOT.toSi();
-        Limit limit = new Limit(Bound.AT_LEAST, Written.of(feet, Unit.FOOT, 2));
+        Unit unit = plan.unit(Unit.FOOT);
+        Limit limit = new Limit(Bound.AT_LEAST, Written.of(needed / unit.toSi(), unit, 2));
         return Observation.measured(
                         inlet, new Measured("fall to the outfall", available, accuracy, Optional.of(limit), setBy))
                 .against(last(path).down().structure(Role.OUTFALL).orElseThrow());

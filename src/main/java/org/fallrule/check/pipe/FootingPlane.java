@@ -18,9 +18,8 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
-import org.fallrule.measure.Unit;
+import org.fallrule.measure.Range;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -33,11 +32,13 @@ public final class FootingPlane implements Check {
     static final Parameter<Selection> TO = Parameter.features("to", "the buildings with footings", Role.BUILDING);
     static final Parameter<Quantity> ANGLE = Parameter.quantity(
                     "angle", Dimension.ANGLE, "how steeply the plane falls from the footing, from the horizontal")
+            .within(Range.between("1 deg", "90 deg", Dimension.ANGLE))
             .always();
     static final Parameter<Quantity> LOOK_WITHIN = Parameter.quantity(
                     "look_within",
                     Dimension.LENGTH,
                     "plan distance from a building within which the plan must say how deep its footing lies")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> BESIDE = Parameter.quantity(
             "trench_beside",
@@ -119,7 +120,8 @@ public final class FootingPlane implements Check {
                 "give footing_bottom, its elevation, or footing_depth, its depth below the ground, in "
                         + building.origin().file());
         return Optional.of(Observation.cannotTell(building, missing)
-                .noting("within " + Printed.trimmed(terms.get(LOOK_WITHIN).in(Unit.FOOT)) + " ft of pipe "
+                .noting("within "
+                        + analysis.site().printed(terms.get(LOOK_WITHIN).si()) + " of pipe "
                         + String.join(", ", near)));
     }
 

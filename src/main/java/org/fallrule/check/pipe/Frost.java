@@ -21,6 +21,7 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
+import org.fallrule.network.InletInvert;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -50,7 +51,7 @@ public final class Frost implements Check {
                 "How deep the bottom of each inlet's sump, and the cover of each pipe that holds water, lies below the"
                         + " ground. A pipe drains freely unless the plan says that it holds water (holds_water = true),"
                         + " and is then not held to the frost depth; an inlet holds none when its sump is 0.",
-                "of an inlet: rim, else the ground there, - (outgoing invert - sump); of a pipe: finished ground -"
+                "of an inlet: rim, else the ground there, - (its invert, else the lowest pipe end there, - sump); of a pipe: finished ground -"
                         + " outside top of pipe",
                 "Common practice with no published source: free-draining storm pipe is not held to the frost depth, traps"
                         + " and sumps are kept below it or drained.",
@@ -120,22 +121,20 @@ public final class Frost implements Check {
         Optional<Elevation> ground = inlet.get(Attribute.RIM)
                 .or(() -> analysis.ground()
                         .flatMap(surface -> surface.elevationAt(inlet.geometry().getCoordinate())));
-        Optional<Elevation> invert = analysis.network()
-                .junctionOf(inlet)
-                .flatMap(analysis.network()::leaving)
-                .flatMap(PipeRun::invertUp)
-                .or(() -> inlet.get(Attribute.INVERT));
+        Optional<InletInvert> invert = InletInvert.of(analysis.network(), inlet);
         Optional<Length> sump = inlet.get(Attribute.SUMP);
         if (ground.isPresent() && invert.isPresent() && sump.isPresent()) {
-            Length depth = ground.get().above(invert.get().minus(sump.get()));
+            Length depth = ground.get().above(invert.get().value().minus(sump.get()));
             double accuracy = Accuracy.ofHeightAtGround(analysis, inlet).metres();
-            return Observation.measured(inlet, asked.against("depth of the sump's bottom", depth, accuracy));
+            Observation seen =
+                    Observation.measured(inlet, asked.against("depth of the sump's bottom", depth, accuracy));
+            return invert.get().spoken().map(seen::noting).orElse(seen);
         }
         return missing(inlet, ground, invert, sump);
     }
 
     private static Observation missing(
-            Feature inlet, Optional<Elevation> ground, Optional<Elevation> invert, Optional<Length> sump) {
+            Feature inlet, Optional<Elevation> ground, Optional<InletInvert> invert, Optional<Length> sump) {
         Observation seen = Observation.plain(Outcome.CANNOT_TELL, inlet);
         if (sump.isEmpty()) {
             seen = seen.lacking(new Missing(
@@ -145,7 +144,7 @@ public final class Frost implements Check {
         if (invert.isEmpty()) {
             seen = seen.lacking(new Missing(
                     "the outgoing invert of " + inlet.spoken(),
-                    "give invert, or invert_up of the pipe that leaves it"));
+                    "give invert, or the inverts of the pipes that end there"));
         }
         if (ground.isEmpty()) {
             seen = seen.lacking(

@@ -15,6 +15,7 @@ import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Slope;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Role;
@@ -22,8 +23,9 @@ import org.fallrule.site.Role;
 /** The slope of each pipe, in the direction that its water should run. */
 @AutoService(Check.class)
 public final class PipeSlope implements Check {
-    static final Parameter<Limits> AT_LEAST =
-            Parameter.limit("at_least", Bound.AT_LEAST, Dimension.SLOPE, "least slope; 0 % for never uphill");
+    static final Parameter<Limits> AT_LEAST = Parameter.limit(
+                    "at_least", Bound.AT_LEAST, Dimension.SLOPE, "least slope; 0 % for never uphill")
+            .within(Range.between("0 %", "100 %", Dimension.SLOPE));
     static final Parameter<Limits> AT_MOST =
             Parameter.limit("at_most", Bound.AT_MOST, Dimension.SLOPE, "greatest slope");
 

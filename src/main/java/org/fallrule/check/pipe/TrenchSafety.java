@@ -19,8 +19,8 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.network.PipeRun;
@@ -41,6 +41,7 @@ public final class TrenchSafety implements Check {
             .always();
     static final Parameter<Quantity> TRAVEL = Parameter.quantity(
                     "egress_within", Dimension.LENGTH, "greatest lateral travel to the ladder, ramp or stairway")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> BEDDING = Parameter.quantity(
             "bedding", Dimension.LENGTH, "how far the trench is dug below the pipe; none when it is not given");
@@ -115,9 +116,9 @@ public final class TrenchSafety implements Check {
     }
 
     private static Optional<Observation> egress(SiteAnalysis analysis, PipeRun run, Trench trench, Terms terms) {
-        String travel = Printed.trimmed(terms.get(TRAVEL).in(Unit.FOOT));
+        String travel = analysis.site().printed(terms.get(TRAVEL).si());
         return reaching(analysis, run, trench, terms.get(EGRESS), "ladder, ramp or stairway over")
-                .map(seen -> seen.noting("no more than " + travel + " ft of lateral travel from anybody in it"));
+                .map(seen -> seen.noting("no more than " + travel + " of lateral travel from anybody in it"));
     }
 
     private static Optional<Observation> reaching(
@@ -128,7 +129,7 @@ public final class TrenchSafety implements Check {
         }
         Length length = new Length(
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum());
-        String greatest = Printed.of(trench.deepest().orElseThrow().height(), Unit.FOOT);
+        String greatest = analysis.site().printed(trench.deepest().orElseThrow().height(), Unit.FOOT);
         return Optional.of(Observation.measured(run.pipe(), Measured.fact(what, length))
                 .at(part(run, reaches))
                 .noting("station " + analysis.stations(reaches))

@@ -20,13 +20,14 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 import org.locationtech.jts.geom.Geometry;
 
 /** How much pipe runs through the root zones of trees. */
@@ -37,6 +38,7 @@ public final class RootZone implements Check {
                     "radius_per_inch",
                     Dimension.LENGTH,
                     "radius of the root zone for each inch of trunk diameter at breast height")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Quantity> LEAST = Parameter.quantity(
             "radius_at_least", Dimension.LENGTH, "least radius, however thin the trunk; none when it is not given");
@@ -99,7 +101,7 @@ public final class RootZone implements Check {
     }
 
     private static List<Observation> observe(SiteAnalysis analysis, Terms terms, Feature tree) {
-        Optional<RootRadius> radius = RootRadius.of(tree, terms.get(PER_INCH), terms.find(LEAST));
+        Optional<RootRadius> radius = RootRadius.of(analysis.site(), tree, terms.get(PER_INCH), terms.find(LEAST));
         if (radius.isEmpty()) {
             return List.of(Observation.cannotTell(
                     tree,
@@ -163,33 +165,34 @@ public final class RootZone implements Check {
     /**
      * The radius of a tree's root zone.
      *
+     * @param plan the plan
      * @param value the radius
      * @param from what it is taken from
      */
-    private record RootRadius(Length value, String from) {
+    private record RootRadius(Site plan, Length value, String from) {
 
-        static Optional<RootRadius> of(Feature tree, Quantity perInch, Optional<Quantity> least) {
+        static Optional<RootRadius> of(Site plan, Feature tree, Quantity perInch, Optional<Quantity> least) {
             Optional<RootRadius> stated =
-                    tree.get(Attribute.ROOT_RADIUS).map(radius -> new RootRadius(radius, "as the plan gives it"));
-            return stated.or(() -> tree.get(Attribute.TRUNK_DIAMETER).map(trunk -> ofTrunk(trunk, perInch)))
+                    tree.get(Attribute.ROOT_RADIUS).map(radius -> new RootRadius(plan, radius, "as the plan gives it"));
+            return stated.or(() -> tree.get(Attribute.TRUNK_DIAMETER).map(trunk -> ofTrunk(plan, trunk, perInch)))
                     .or(() -> tree.get(Attribute.CANOPY_RADIUS)
-                            .map(crown -> new RootRadius(crown, "its crown's, the trunk is not given")))
+                            .map(crown -> new RootRadius(plan, crown, "its crown's, the trunk is not given")))
                     .map(radius -> radius.noLessThan(least));
         }
 
-        private static RootRadius ofTrunk(Length trunk, Quantity perInch) {
+        private static RootRadius ofTrunk(Site plan, Length trunk, Quantity perInch) {
             return new RootRadius(
-                    new Length(trunk.in(Unit.INCH) * perInch.si()), "trunk " + Printed.of(trunk, Unit.INCH));
+                    plan, new Length(trunk.in(Unit.INCH) * perInch.si()), "trunk " + plan.printed(trunk, Unit.INCH));
         }
 
         private RootRadius noLessThan(Optional<Quantity> least) {
             return least.filter(radius -> radius.si() > value.metres())
-                    .map(radius -> new RootRadius(new Length(radius.si()), from + ", the least counts"))
+                    .map(radius -> new RootRadius(plan, new Length(radius.si()), from + ", the least counts"))
                     .orElse(this);
         }
 
         String spoken() {
-            return "root zone of " + Printed.of(value, Unit.FOOT) + " radius (" + from + ")";
+            return "root zone of " + plan.printed(value, Unit.FOOT) + " radius (" + from + ")";
         }
     }
 }

@@ -10,7 +10,6 @@ import org.fallrule.check.Limits;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.Reach;
@@ -76,7 +75,7 @@ final class Beside {
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
         return reaches.isEmpty()
                 ? seen
-                : seen.noting("nearer than that over " + Printed.of(new Length(length), Unit.FOOT) + ", " + "station "
-                        + pair.analysis().stations(reaches));
+                : seen.noting("nearer than that over " + pair.analysis().site().printed(new Length(length), Unit.FOOT)
+                        + ", " + "station " + pair.analysis().stations(reaches));
     }
 }

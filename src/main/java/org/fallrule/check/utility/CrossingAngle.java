@@ -16,6 +16,7 @@ import org.fallrule.check.Terms;
 import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Range;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -27,6 +28,7 @@ public final class CrossingAngle implements Check {
     static final Parameter<Selection> FROM = Parameter.features("from", "the utilities that are crossed", Role.UTILITY);
     static final Parameter<Limits> AT_LEAST = Parameter.limit(
                     "at_least", Bound.AT_LEAST, Dimension.ANGLE, "least angle; 90 deg is square")
+            .within(Range.between("0 deg", "90 deg", Dimension.ANGLE))
             .always();
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

@@ -19,6 +19,7 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
@@ -31,6 +32,7 @@ public final class HandDig implements Check {
     public static final Parameter<Selection> FROM = Parameter.features("from", "the marked utilities", Role.UTILITY);
     public static final Parameter<Quantity> ZONE = Parameter.quantity(
                     "zone", Dimension.LENGTH, "tolerance zone of the state, from the outside edge of the utility")
+            .within(Range.ABOVE_ZERO)
             .always();
     static final Parameter<Selection> PRIVATE = new Parameter<>(
             "private",
@@ -43,6 +45,7 @@ public final class HandDig implements Check {
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     /** Straight pieces to a quarter circle at the ends of a zone: within 0.2 % of the zone's width. */

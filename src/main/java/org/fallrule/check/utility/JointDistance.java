@@ -20,8 +20,8 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
@@ -43,6 +43,7 @@ public final class JointDistance implements Check {
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
@@ -108,10 +109,10 @@ public final class JointDistance implements Check {
                             "give laying_length with its unit"));
         }
         if (piece.isPresent() && seen.outcome() != Outcome.FAILS) {
-            seen = seen.noting(
-                    "with a whole length of " + Printed.feet(piece.get().metres())
-                            + " centred on the crossing; laid from the upstream end a joint comes "
-                            + Printed.of(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
+            seen = seen.noting("with a whole length of "
+                    + pair.analysis().site().printed(piece.get().metres())
+                    + " centred on the crossing; laid from the upstream end a joint comes "
+                    + pair.analysis().site().printed(joints.laidFromUpstream(piece.get()), Unit.FOOT) + " near");
         }
         return PipeAndUtility.withAccuracy(seen, accuracy)
                 .against(pair.utility())

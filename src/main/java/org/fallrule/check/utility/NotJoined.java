@@ -5,19 +5,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.SiteAnalysis;
+import org.fallrule.analysis.WidestOfPlan;
 import org.fallrule.check.Check;
 import org.fallrule.check.CheckPage;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Selection;
 import org.fallrule.check.Terms;
+import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
+import org.fallrule.measure.Unit;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
@@ -28,6 +34,13 @@ public final class NotJoined implements Check {
             Parameter.features("from", "the utilities that the drain must not be joined to", Role.UTILITY);
     static final Parameter<Quantity> WITHIN = Parameter.quantity(
                     "within", Dimension.LENGTH, "an end that comes so near to the other's outside counts as joined")
+            .always();
+    static final Parameter<Quantity> SIZE = Parameter.quantity(
+                    "size_if_unknown",
+                    Dimension.LENGTH,
+                    "outside diameter to take for a utility whose size the plan does not give, and for a pipe where the"
+                            + " plan gives the size of none")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     @Override
@@ -47,7 +60,7 @@ public final class NotJoined implements Check {
 
     @Override
     public List<Parameter<?>> parameters() {
-        return List.of(FROM, WITHIN);
+        return List.of(FROM, WITHIN, SIZE);
     }
 
     @Override
@@ -59,27 +72,65 @@ public final class NotJoined implements Check {
     public List<Observation> observe(SiteAnalysis analysis, Terms terms) {
         List<Observation> observations = new ArrayList<>();
         Selection from = terms.get(FROM);
+        double reach = terms.get(WITHIN).si() + Dimension.LENGTH.tolerance();
+        Length sizeIfUnknown = new Length(terms.get(SIZE).si());
         List<Feature> drain = Role.ofDrain().stream()
                 .flatMap(role -> analysis.site().features(role).stream())
                 .toList();
+        UnsizedPipes unsized = UnsizedPipes.of(analysis.site(), sizeIfUnknown);
         for (Feature utility : from.candidates(analysis.site())) {
+            double radius = PipeAndUtility.size(utility, sizeIfUnknown).metres() / 2;
             List<Observation> joined = drain.stream()
-                    .map(part -> joined(part, utility, terms.get(WITHIN).si()))
+                    .map(part -> joined(part, utility, reach, radius))
                     .flatMap(Optional::stream)
                     .toList();
-            (joined.isEmpty() ? List.of(apart(utility)) : joined)
-                    .forEach(seen -> observations.add(from.settledByDistance(seen, utility)));
+            (joined.isEmpty() ? List.of(apart(utility, unsized, reach)) : joined)
+                    .forEach(seen -> observations.add(
+                            PipeAndUtility.withSizeOf(utility, from.settledByDistance(seen, utility))));
         }
         return observations;
     }
 
-    private static Observation apart(Feature utility) {
-        return Observation.plain(Outcome.MEETS, utility).noting("no part of the drain is joined to it");
+    /** Pipes without a diameter, and that of the widest of the plan, which counts for them. */
+    private record UnsizedPipes(Site plan, List<Feature> pipes, Length counted) {
+
+        static UnsizedPipes of(Site site, Length ifNoneHasOne) {
+            List<Feature> pipes = site.features(Role.PIPE).stream()
+                    .filter(pipe -> OutsideDiameter.of(pipe).isEmpty())
+                    .toList();
+            Length counted = pipes.stream()
+                    .flatMap(pipe -> WidestOfPlan.standingFor(pipe, site).stream())
+                    .map(WidestOfPlan::size)
+                    .findFirst()
+                    .orElse(ifNoneHasOne);
+            return new UnsizedPipes(site, pipes, counted);
+        }
+
+        Observation said(Observation seen) {
+            return pipes.isEmpty()
+                    ? seen
+                    : seen.noting("pipes whose diameter is not given are counted " + plan.printed(counted, Unit.INCH)
+                            + " wide");
+        }
     }
 
-    private static Optional<Observation> joined(Feature part, Feature utility, double within) {
-        double reach = within + Dimension.LENGTH.tolerance();
-        return joined(ends(part), utility.geometry(), reach + radius(utility))
+    /** None is joined; not told where an end of the utility would touch a pipe without a diameter. */
+    private static Observation apart(Feature utility, UnsizedPipes unsized, double reach) {
+        double touching = reach + unsized.counted().metres() / 2;
+        List<Feature> open = unsized.pipes().stream()
+                .filter(pipe -> joined(ends(utility), pipe.geometry(), touching).isPresent())
+                .toList();
+        Observation seen = open.isEmpty()
+                ? Observation.plain(Outcome.MEETS, utility).noting("no part of the drain is joined to it")
+                : Observation.plain(Outcome.CANNOT_TELL, utility);
+        for (Feature pipe : open) {
+            seen = seen.lacking(new Missing("diameter of " + pipe.spoken(), "give diameter with its unit"));
+        }
+        return unsized.said(seen);
+    }
+
+    private static Optional<Observation> joined(Feature part, Feature utility, double reach, double radiusOfUtility) {
+        return joined(ends(part), utility.geometry(), reach + radiusOfUtility)
                 .or(() -> part.role() == Role.PIPE
                         ? joined(ends(utility), part.geometry(), reach + radius(part))
                         : Optional.empty())
@@ -100,7 +151,7 @@ public final class NotJoined implements Check {
         return feature.geometry().getDimension() == 1 ? feature.geometry().getBoundary() : feature.geometry();
     }
 
-    private static double radius(Feature feature) {
-        return OutsideDiameter.of(feature).map(OutsideDiameter::radius).orElse(0.0);
+    private static double radius(Feature pipe) {
+        return OutsideDiameter.of(pipe).map(OutsideDiameter::radius).orElse(0.0);
     }
 }

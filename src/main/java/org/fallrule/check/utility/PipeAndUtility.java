@@ -37,7 +37,11 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
     }
 
     Length size() {
-        return OutsideDiameter.of(utility).map(OutsideDiameter::value).orElse(sizeIfUnknown);
+        return size(utility, sizeIfUnknown);
+    }
+
+    static Length size(Feature utility, Length ifUnknown) {
+        return OutsideDiameter.of(utility).map(OutsideDiameter::value).orElse(ifUnknown);
     }
 
     /** From the one's centreline to the other's, in metres, when their outsides touch. */
@@ -95,6 +99,11 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
     }
 
     Observation withSizeOfUtility(Observation seen) {
+        return withSizeOf(utility, seen);
+    }
+
+    /** Says where the utility's size was taken from the rule. */
+    static Observation withSizeOf(Feature utility, Observation seen) {
         return OutsideDiameter.of(utility).isEmpty()
                 ? seen.noting("size of " + utility.spoken() + " is not given and taken from the rule")
                 : seen;

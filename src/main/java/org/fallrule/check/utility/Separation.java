@@ -17,6 +17,7 @@ import org.fallrule.finding.Observation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -55,6 +56,7 @@ public final class Separation implements Check {
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     @Override

@@ -18,6 +18,7 @@ import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.network.PipeRun;
 import org.fallrule.network.Reach;
 import org.fallrule.site.Attribute;
@@ -36,6 +37,7 @@ public final class TightJoints implements Check {
                     "size_if_unknown",
                     Dimension.LENGTH,
                     "outside diameter to take for a utility whose size the plan does not give")
+            .within(Range.ABOVE_ZERO)
             .always();
 
     private static final int ARC_SEGMENTS = 64;

@@ -13,7 +13,6 @@ import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeProfile;
 import org.fallrule.site.Attribute;
@@ -93,7 +92,7 @@ final class UnknownCrossing {
                 ? seen
                 : crossing.gap(pair.sizeIfUnknown())
                         .map(gap -> seen.noting("by the depth on the plan, which is not to be relied on, "
-                                + Printed.of(gap.clear(), Unit.INCH) + " between them"))
+                                + pair.analysis().site().printed(gap.clear(), Unit.INCH) + " between them"))
                         .orElse(seen);
     }
 
@@ -103,8 +102,8 @@ final class UnknownCrossing {
             return seen;
         }
         String band = pair.utility().spoken() + " is expected, not known, "
-                + Printed.of(expected.get().cover().from(), Unit.INCH) + " to "
-                + Printed.of(expected.get().cover().to(), Unit.INCH) + " deep ("
+                + pair.analysis().site().printed(expected.get().cover().from(), Unit.INCH) + " to "
+                + pair.analysis().site().printed(expected.get().cover().to(), Unit.INCH) + " deep ("
                 + expected.get().basis() + "; "
                 + expected.get().statedAt().fileAndLine() + "): ";
         return seen.noting(band

@@ -11,17 +11,20 @@ import org.fallrule.check.Limits;
 import org.fallrule.check.Need;
 import org.fallrule.check.Parameter;
 import org.fallrule.check.Terms;
+import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.fallrule.hydraulics.basin.Flotation;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
+import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Mass;
-import org.fallrule.measure.Printed;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Volume;
+import org.fallrule.network.InletInvert;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
@@ -34,6 +37,7 @@ public final class BasinFloats implements Check {
                     Bound.AT_LEAST,
                     Dimension.RATIO,
                     "least weight over uplift, gross: 1 for just not floating")
+            .within(Range.from("1", Dimension.RATIO))
             .always();
 
     @Override
@@ -46,7 +50,8 @@ public final class BasinFloats implements Check {
         return new CheckPage(
                 "The weight that holds each empty basin down over the weight of the ground water that it displaces. Weep"
                         + " holes let the water in, so that nothing lifts a basin that has them.",
-                "ratio = W / (gw V) (flotation); V = box length x box width x depth below the ground water; the ground"
+                "ratio = W / (gw V) (flotation); V = box length x box width x depth below the ground water, down to the"
+                        + " sump's bottom under its invert or else the lowest pipe end there; the ground"
                         + " water as the soil layer gives it, else up to the rim, as in saturated ground",
                 "FEMA P-259, third edition, appendix C. That basins without weep holes float when the ground saturates is"
                         + " common practice without a source.",
@@ -89,16 +94,32 @@ public final class BasinFloats implements Check {
                         Attribute.BOX_LENGTH,
                         Attribute.BOX_WIDTH,
                         Attribute.RIM,
-                        Attribute.INVERT,
                         Attribute.SUMP,
                         Attribute.WEIGHT)
-                .orElseGet(() -> lifted(analysis, inlet, asked));
+                .orElseGet(() -> InletInvert.of(analysis.network(), inlet)
+                        .map(invert -> lifted(analysis, inlet, invert, asked))
+                        .orElseGet(() -> noInvert(inlet)));
     }
 
-    private static Observation lifted(SiteAnalysis analysis, Feature inlet, Limits.Answer.Asked asked) {
+    private static Observation lifted(
+            SiteAnalysis analysis, Feature inlet, InletInvert invert, Limits.Answer.Asked asked) {
+        Observation seen = lifted(analysis, inlet, invert.value(), asked);
+        return invert.spoken().map(seen::noting).orElse(seen);
+    }
+
+    private static Observation noInvert(Feature inlet) {
+        return Observation.cannotTell(
+                inlet,
+                new Missing(
+                        "the outgoing invert of " + inlet.spoken(),
+                        "give invert, or the inverts of the pipes that end there"));
+    }
+
+    private static Observation lifted(
+            SiteAnalysis analysis, Feature inlet, Elevation invert, Limits.Answer.Asked asked) {
         Length deep = inlet.get(Attribute.RIM)
                 .orElseThrow()
-                .above(inlet.get(Attribute.INVERT).orElseThrow())
+                .above(invert)
                 .plus(inlet.get(Attribute.SUMP).orElseThrow());
         Optional<Length> water = analysis.water().soil(inlet).flatMap(soil -> soil.get(Attribute.GROUNDWATER_DEPTH));
         double wet = Math.max(0, deep.metres() - water.map(Length::metres).orElse(0.0));
@@ -114,7 +135,7 @@ public final class BasinFloats implements Check {
         }
         Ratio ratio = new Ratio(flotation.ratio().value().get());
         return Observation.measured(inlet, asked.against("weight over uplift", ratio, 0))
-                .noting("an uplift of " + Printed.of(new Mass(flotation.upliftKg()), Unit.POUND)
+                .noting("an uplift of " + analysis.site().printed(new Mass(flotation.upliftKg()), Unit.POUND)
                         + (water.isPresent() ? "" : " in ground saturated up to the rim"));
     }
 }

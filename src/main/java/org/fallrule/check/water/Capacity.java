@@ -19,7 +19,7 @@ import org.fallrule.hydrology.CodeTable;
 import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
-import org.fallrule.measure.Printed;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Ratio;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
@@ -34,6 +34,7 @@ public final class Capacity implements Check {
                     Bound.AT_MOST,
                     Dimension.RATIO,
                     "greatest design flow as a share of what the pipe carries: 1 for just full, 0.8 for a fifth in reserve")
+            .within(Range.SHARE_ABOVE_ZERO)
             .always();
     static final Parameter<String> TABLE = Parameter.oneOf(
             "table",
@@ -117,11 +118,11 @@ public final class Capacity implements Check {
         Flow most = carries.value().get();
         Ratio share = new Ratio(flow.cubicMetresPerSecond() / most.cubicMetresPerSecond());
         Observation seen = Observation.measured(pipe, asked.against("share of its capacity", share, 0))
-                .noting("design flow " + shown(flow) + " of " + shown(most));
+                .noting("design flow " + shown(analysis, flow) + " of " + shown(analysis, most));
         return Unsaid.underMoreWater(seen, analysis.water().cutAbove(water.run().up()));
     }
 
-    private static String shown(Flow flow) {
-        return Printed.of(flow, Unit.CUBIC_FOOT_PER_SECOND);
+    private static String shown(SiteAnalysis analysis, Flow flow) {
+        return analysis.site().printed(flow, Unit.CUBIC_FOOT_PER_SECOND);
     }
 }

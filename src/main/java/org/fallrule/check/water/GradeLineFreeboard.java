@@ -20,7 +20,6 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
 import org.fallrule.network.Junction;
@@ -113,7 +112,7 @@ public final class GradeLineFreeboard implements Check {
         Observation seen = Observation.measured(
                         structure,
                         asked.against((rim.isPresent() ? "rim" : "ground") + " above the water", freeboard, 0))
-                .noting("grade line at " + Printed.of(water, Unit.ELEVATION_FOOT));
+                .noting("grade line at " + analysis.site().printed(water, Unit.ELEVATION_FOOT));
         boolean surcharged = node.value().get().surcharged();
         return Unsaid.underMoreWater(surcharged ? seen.noting("the pipe below it runs under pressure") : seen, cut);
     }

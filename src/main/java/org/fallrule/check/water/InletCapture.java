@@ -22,8 +22,8 @@ import org.fallrule.measure.Bound;
 import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
+import org.fallrule.measure.Range;
 import org.fallrule.measure.Unit;
 import org.fallrule.method.Answer;
 import org.fallrule.site.Attribute;
@@ -40,6 +40,7 @@ public final class InletCapture implements Check {
                     "clogged",
                     Dimension.RATIO,
                     "how much of the grate's width to count as clogged: 0 for none, 0.5 for half")
+            .within(Range.SHARE)
             .always();
 
     @Override
@@ -100,7 +101,8 @@ public final class InletCapture implements Check {
                                 inlet,
                                 whole.clogged(clogged).head(inflow.value().get()),
                                 asked)
-                        .noting("design flow " + Printed.of(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
+                        .noting("design flow "
+                                + analysis.site().printed(inflow.value().get(), Unit.CUBIC_FOOT_PER_SECOND)))
                 .orElseGet(() -> Observation.cannotTell(
                         inlet,
                         new Missing(

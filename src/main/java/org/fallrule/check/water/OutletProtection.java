@@ -25,7 +25,6 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Flow;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Limit;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.measure.Velocity;
 import org.fallrule.measure.Written;
@@ -34,6 +33,7 @@ import org.fallrule.network.PipeRun;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /** Whether the ground below each outfall holds against the water, or stone holds it. */
 @AutoService(Check.class)
@@ -115,7 +115,7 @@ public final class OutletProtection implements Check {
                 asked.against(
                         "velocity of the water that leaves it", velocity.value().get(), 0));
         Observation seen = bare.outcome() == Outcome.FAILS
-                ? behindApron(analysis.water().in(last.get()), terms.get(APRON), outfall, bare, asked)
+                ? behindApron(analysis.site(), analysis.water().in(last.get()), terms.get(APRON), outfall, bare, asked)
                 : bare;
         return Unsaid.underMoreWater(seen, analysis.water().cutAbove(last.get().down()));
     }
@@ -134,7 +134,7 @@ public final class OutletProtection implements Check {
 
     /** What a velocity that the bare ground does not stand comes to where the plan gives stone, or leaves it open. */
     private static Observation behindApron(
-            PipeWater water, String method, Feature outfall, Observation bare, Limits.Answer.Asked asked) {
+            Site plan, PipeWater water, String method, Feature outfall, Observation bare, Limits.Answer.Asked asked) {
         Answer<Length> needed = length(water, method);
         if (needed.value().isEmpty()) {
             return bare.noting("the length of a stone apron that would hold it is not known: " + needed.why());
@@ -142,9 +142,11 @@ public final class OutletProtection implements Check {
         Optional<Length> given = outfall.get(Attribute.APRON_LENGTH);
         if (given.isEmpty()) {
             return bare.noting("no stone apron is shown; one "
-                    + feet(needed.value().get()) + " long would hold it (" + methodName(method) + ")");
+                    + plan.printed(needed.value().get(), Unit.FOOT) + " long would hold it (" + methodName(method)
+                    + ")");
         }
-        Written least = Written.of(Math.ceil(needed.value().get().in(Unit.FOOT) * 100) / 100, Unit.FOOT);
+        Unit unit = plan.unit(Unit.FOOT);
+        Written least = Written.of(Math.ceil(needed.value().get().in(unit) * 100) / 100, unit);
         Measured apron = new Measured(
                 "length of the stone apron",
                 given.get(),
@@ -152,7 +154,7 @@ public final class OutletProtection implements Check {
                 Optional.of(new Limit(Bound.AT_LEAST, least)),
                 Optional.of(asked.setBy()));
         return Observation.measured(outfall, apron)
-                .noting("the water leaves it at " + Printed.of(leavingSpeed(bare), Unit.FOOT_PER_SECOND)
+                .noting("the water leaves it at " + plan.printed(leavingSpeed(bare), Unit.FOOT_PER_SECOND)
                         + ", more than the bare ground stands")
                 .noting("least length by " + methodName(method));
     }
@@ -178,9 +180,5 @@ public final class OutletProtection implements Check {
                             .orElseGet(() -> RiprapApron.of(pipe.bore(), design, none));
                     return apron.map(RiprapApron::length);
                 }));
-    }
-
-    private static String feet(Length length) {
-        return Printed.of(length, Unit.FOOT);
     }
 }

@@ -1,8 +1,10 @@
 package org.fallrule.reader.csv;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
@@ -75,16 +77,18 @@ record CsvTable(String text, Place file, char separator, List<String> header) {
 
     private static List<String> header(Row row, Place file) {
         Place place = file.at(row.line(), 0);
+        List<String> cells = withoutBlanksAtEnd(row.cells(), 1);
+        if (cells.size() > MOST_COLUMNS) {
+            throw new UnusableInput(place, "has " + cells.size() + " columns, wanted at most " + MOST_COLUMNS);
+        }
         List<String> names = new ArrayList<>();
-        for (String cell : withoutBlanksAtEnd(row.cells(), 1)) {
-            String name = cell.strip();
-            if (names.stream().anyMatch(name::equalsIgnoreCase) && !name.isEmpty()) {
+        Set<String> taken = new HashSet<>();
+        for (String cell : cells) {
+            String name = cell.strip().isEmpty() ? "column " + (names.size() + 1) : cell.strip();
+            if (!taken.add(name.toLowerCase(Locale.ROOT))) {
                 throw new UnusableInput(place, "names the column " + name + " twice; give each a name of its own");
             }
-            names.add(name.isEmpty() ? "column " + (names.size() + 1) : name);
-        }
-        if (names.size() > MOST_COLUMNS) {
-            throw new UnusableInput(place, "has " + names.size() + " columns, wanted at most " + MOST_COLUMNS);
+            names.add(name);
         }
         if (row.cells().stream().filter(CsvTable::isNumber).count() > 1) {
             throw new UnusableInput(

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fallrule.comparison.DataChange;
-import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 
 /** Puts what two states say differently into words. */
 public final class ChangeWords {
@@ -40,12 +38,12 @@ public final class ChangeWords {
         };
     }
 
-    private static String moved(Length by, String way) {
-        String amount = Printed.feet(Math.abs(by.metres()));
+    private static String moved(DataChange.Moved moved, String way) {
+        String amount = moved.shown();
         if (way.equals("in plan")) {
             return "moved " + amount + " in plan";
         }
-        return (by.metres() > 0 ? "raised " : "lowered ") + amount;
+        return (moved.by().metres() > 0 ? "raised " : "lowered ") + amount;
     }
 
     /** All differences; where there are many of a kind, the first of them and how many more. */

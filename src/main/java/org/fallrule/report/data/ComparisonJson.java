@@ -12,7 +12,6 @@ import org.fallrule.document.JsonWriter;
 import org.fallrule.finding.Finding;
 import org.fallrule.finding.Outcome;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Printed;
 import org.fallrule.remedy.Remedies;
 import org.fallrule.report.comparison.ChangeWords;
 import org.fallrule.report.comparison.ComparisonReport;
@@ -108,11 +107,11 @@ public final class ComparisonJson {
                         "by",
                         FindingTree.ordered(
                                 "value",
-                                FindingTree.rounded(by.metres(), Dimension.LENGTH),
+                                FindingTree.rounded(by.by().metres(), Dimension.LENGTH),
                                 "unit",
                                 Dimension.LENGTH.siSymbol(),
                                 "shown",
-                                Printed.feet(by.metres()))));
+                                (by.by().metres() < 0 ? "-" : "") + by.shown())));
         tree.put("says", ChangeWords.of(change));
         return tree;
     }

@@ -20,14 +20,30 @@ final class CrossingRow {
         Map<String, Object> row = FindingTree.ordered("pipe", crossing.run().id(), "station", station(crossed));
         row.put("utility", crossing.utility().id());
         crossing.utility().get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
-        Tables.put(row, "size", crossing.size(), Unit.INCH);
+        Tables.put(row, "size", crossing.size(), crossed.plan().unit(Unit.INCH));
         crossing.utility().get(Attribute.QUALITY).ifPresent(quality -> row.put("quality", quality));
-        Tables.put(row, "top", crossing.utility().get(Attribute.TOP), Unit.ELEVATION_FOOT);
-        Tables.put(row, "depth", crossing.utility().get(Attribute.DEPTH), Unit.INCH);
+        Tables.put(
+                row,
+                "top",
+                crossing.utility().get(Attribute.TOP),
+                crossed.plan().unit(Unit.ELEVATION_FOOT));
+        Tables.put(
+                row,
+                "depth",
+                crossing.utility().get(Attribute.DEPTH),
+                crossed.plan().unit(Unit.INCH));
         row.put("depth_relied_on", crossing.top().isPresent() && crossing.isTopRelied());
         crossing.expected().map(ExpectedLevel::cover).ifPresent(cover -> {
-            Tables.put(row, "expected_depth_from", Optional.of(cover.from()), Unit.INCH);
-            Tables.put(row, "expected_depth_to", Optional.of(cover.to()), Unit.INCH);
+            Tables.put(
+                    row,
+                    "expected_depth_from",
+                    Optional.of(cover.from()),
+                    crossed.plan().unit(Unit.INCH));
+            Tables.put(
+                    row,
+                    "expected_depth_to",
+                    Optional.of(cover.to()),
+                    crossed.plan().unit(Unit.INCH));
         });
         crossed.gap().ifPresent(gap -> {
             row.put("drain", gap.isDrainOver() ? "above" : "below");

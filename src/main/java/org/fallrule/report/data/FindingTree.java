@@ -73,7 +73,7 @@ final class FindingTree {
                         unit,
                         "shown",
                         Sentence.shown(measured)));
-        measured.limit().ifPresent(limit -> tree.put("required", required(limit, unit)));
+        measured.limit().ifPresent(limit -> tree.put("required", required(measured, limit, unit)));
         Sentence.shortBy(measured)
                 .ifPresent(shown -> tree.put(
                         "short_by",
@@ -93,14 +93,14 @@ final class FindingTree {
         }
     }
 
-    private static Map<String, Object> required(Limit limit, String unit) {
+    private static Map<String, Object> required(Measured measured, Limit limit, String unit) {
         return ordered(
                 limit.bound().name().toLowerCase(java.util.Locale.ROOT),
                 rounded(limit.value().quantity().si(), limit.value().quantity().dimension()),
                 "unit",
                 unit,
                 "shown",
-                Printed.limit(limit.value()));
+                Printed.limit(limit.value(), measured.metric()));
     }
 
     private static JsonWriter.Repeated basis(Basis basis) {

@@ -35,7 +35,7 @@ public final class Tables {
                 "outfalls",
                 structures(Role.OUTFALL),
                 "drops",
-                DropRows.of(report.analysis().network()),
+                DropRows.of(report.analysis().network(), report.site()),
                 "crossings",
                 CrossedUtility.of(report).stream().map(CrossingRow::of).toList());
         tree.putAll(WaterTree.of(report.analysis()));
@@ -46,13 +46,17 @@ public final class Tables {
         Map<String, Object> row = FindingTree.ordered("id", run.id());
         structure(run.up()).ifPresent(id -> row.put("from", id));
         structure(run.down()).ifPresent(id -> row.put("to", id));
-        put(row, "diameter", run.diameter(), Unit.INCH);
-        put(row, "outside_diameter", run.size().map(OutsideDiameter::value), Unit.INCH);
+        put(row, "diameter", run.diameter(), report.site().unit(Unit.INCH));
+        put(
+                row,
+                "outside_diameter",
+                run.size().map(OutsideDiameter::value),
+                report.site().unit(Unit.INCH));
         run.pipe().get(Attribute.MATERIAL).ifPresent(material -> row.put("material", material));
-        put(row, "length", Optional.of(run.length()), Unit.FOOT);
+        put(row, "length", Optional.of(run.length()), report.site().unit(Unit.FOOT));
         put(row, "slope", run.slope(), Unit.PERCENT);
-        put(row, "invert_up", run.invertUp(), Unit.ELEVATION_FOOT);
-        put(row, "invert_down", run.invertDown(), Unit.ELEVATION_FOOT);
+        put(row, "invert_up", run.invertUp(), report.site().unit(Unit.ELEVATION_FOOT));
+        put(row, "invert_down", run.invertDown(), report.site().unit(Unit.ELEVATION_FOOT));
         return row;
     }
 
@@ -66,8 +70,8 @@ public final class Tables {
         for (Feature inlet : report.site().features(Role.INLET)) {
             Map<String, Object> row = structure(inlet);
             Optional.ofNullable(catchments.get(inlet)).ifPresent(catchment -> {
-                put(row, "drains_ground", catchment.overGround(), Unit.SQUARE_FOOT);
-                put(row, "drains_roof", catchment.ofRoof(), Unit.SQUARE_FOOT);
+                put(row, "drains_ground", catchment.overGround(), report.site().unit(Unit.SQUARE_FOOT));
+                put(row, "drains_roof", catchment.ofRoof(), report.site().unit(Unit.SQUARE_FOOT));
                 if (catchment.isCut()) {
                     row.put("drains_beyond_the_ground_given", true);
                 }
@@ -78,14 +82,14 @@ public final class Tables {
     }
 
     private List<Map<String, Object>> structures(Role role) {
-        return report.site().features(role).stream().map(Tables::structure).toList();
+        return report.site().features(role).stream().map(this::structure).toList();
     }
 
-    private static Map<String, Object> structure(Feature feature) {
+    private Map<String, Object> structure(Feature feature) {
         Map<String, Object> row = FindingTree.ordered("id", feature.id());
         feature.get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
-        put(row, "rim", feature.get(Attribute.RIM), Unit.ELEVATION_FOOT);
-        put(row, "invert", feature.get(Attribute.INVERT), Unit.ELEVATION_FOOT);
+        put(row, "rim", feature.get(Attribute.RIM), report.site().unit(Unit.ELEVATION_FOOT));
+        put(row, "invert", feature.get(Attribute.INVERT), report.site().unit(Unit.ELEVATION_FOOT));
         return row;
     }
 

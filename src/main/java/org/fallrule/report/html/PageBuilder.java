@@ -85,7 +85,9 @@ final class PageBuilder {
                 report.review().problems().stream()
                         .map(fault -> FindingView.shown(new Fact(fault.where().toString(), fault.says())))
                         .toList(),
-                report.analysis().network().runs().stream().map(PipeRow::of).toList(),
+                report.analysis().network().runs().stream()
+                        .map(run -> PipeRow.of(run, report.site()))
+                        .toList(),
                 StructureRow.all(report),
                 PlainText.of(StormWords.of(report.analysis())),
                 WaterView.all(report.analysis()),

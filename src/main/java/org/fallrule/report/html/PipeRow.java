@@ -5,8 +5,10 @@ import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
+import org.fallrule.report.SheetUnits;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Attribute;
+import org.fallrule.site.Site;
 
 /**
  * A pipe as a row of the pipes table. What the plan does not say is said to be unknown.
@@ -23,23 +25,21 @@ public record PipeRow(
         String id, String size, String material, String length, String slope, String invertUp, String invertDown) {
     private static final String UNKNOWN = "not given";
 
-    static PipeRow of(PipeRun run) {
+    static PipeRow of(PipeRun run, Site site) {
         return new PipeRow(
                 PlainText.of(run.id()),
-                run.diameter()
-                        .map(size -> Printed.trimmed(Math.round(size.in(Unit.INCH) * 100) / 100.0) + " in")
-                        .orElse(UNKNOWN),
+                run.diameter().map(SheetUnits.of(site)::size).orElse(UNKNOWN),
                 run.pipe()
                         .get(Attribute.MATERIAL)
                         .map(material -> PlainText.of(material.replace('_', ' ')))
                         .orElse(UNKNOWN),
-                Printed.of(run.length(), Unit.FOOT),
+                site.printed(run.length(), Unit.FOOT),
                 run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse(UNKNOWN),
-                elevation(run.invertUp()),
-                elevation(run.invertDown()));
+                elevation(run.invertUp(), site),
+                elevation(run.invertDown(), site));
     }
 
-    private static String elevation(Optional<Elevation> invert) {
-        return invert.map(height -> Printed.of(height, Unit.ELEVATION_FOOT)).orElse(UNKNOWN);
+    private static String elevation(Optional<Elevation> invert, Site site) {
+        return invert.map(height -> site.printed(height, Unit.ELEVATION_FOOT)).orElse(UNKNOWN);
     }
 }

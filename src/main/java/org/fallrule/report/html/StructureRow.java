@@ -3,12 +3,12 @@ package org.fallrule.report.html;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.report.Report;
 import org.fallrule.report.StructureFacts;
 import org.fallrule.report.map.PlainText;
 import org.fallrule.site.Role;
+import org.fallrule.site.Site;
 
 /**
  * An inlet, cleanout or outfall as a row of the structures table. What the plan does not say is said to be unknown; what does
@@ -38,17 +38,14 @@ public record StructureRow(
         return new StructureRow(
                 PlainText.of(facts.feature().id()),
                 PlainText.of(facts.what()),
-                elevation(facts.rim()),
-                elevation(facts.invert()),
+                elevation(facts.rim(), facts.plan()),
+                elevation(facts.invert(), facts.plan()),
                 facts.drainsGround().orElse(untold),
                 facts.drainsRoof().orElse(untold),
-                facts.drops().stream()
-                        .map(StructureFacts::spoken)
-                        .map(PlainText::of)
-                        .toList());
+                facts.drops().stream().map(facts::spoken).map(PlainText::of).toList());
     }
 
-    private static String elevation(Optional<Elevation> level) {
-        return level.map(height -> Printed.of(height, Unit.ELEVATION_FOOT)).orElse(UNKNOWN);
+    private static String elevation(Optional<Elevation> level, Site plan) {
+        return level.map(height -> plan.printed(height, Unit.ELEVATION_FOOT)).orElse(UNKNOWN);
     }
 }

@@ -47,7 +47,7 @@ final class ConstructionText {
         List<String> told = new ArrayList<>();
         facts.drainsGround().ifPresent(area -> told.add("drains ground of " + area));
         facts.drainsRoof().ifPresent(area -> told.add("drains roof of " + area));
-        facts.drops().forEach(drop -> told.add("drop " + StructureFacts.spoken(drop)));
+        facts.drops().forEach(drop -> told.add("drop " + facts.spoken(drop)));
         return told.isEmpty()
                 ? Optional.empty()
                 : Optional.of(facts.what() + " " + facts.feature().id() + ": " + String.join("; ", told));

@@ -43,7 +43,7 @@ public final class Computations {
             analysis.water()
                     .runoff(inlet)
                     .value()
-                    .map(own -> runoff(inlet, own))
+                    .map(own -> all.runoff(inlet, own))
                     .ifPresent(computations::add);
         }
         for (PipeRun run : analysis.network().runs()) {
@@ -52,19 +52,19 @@ public final class Computations {
         return computations;
     }
 
-    private static Computation runoff(Feature inlet, InletRunoff own) {
+    private Computation runoff(Feature inlet, InletRunoff own) {
         List<Computation.Step> steps = new ArrayList<>();
         List<Fact> parts = own.parts().stream()
                 .map(part -> new Fact(
                         "C, A of " + part.surface(),
-                        Printed.of(part.coefficient(), Unit.ONE) + " (" + part.source() + "), "
-                                + Printed.of(part.area(), Unit.SQUARE_FOOT)))
+                        printed(part.coefficient(), Unit.ONE) + " (" + part.source() + "), "
+                                + printed(part.area(), Unit.SQUARE_FOOT)))
                 .toList();
         steps.add(step(
                 CompositeRunoff.METHOD,
                 parts,
-                "C = " + Printed.of(own.runoff().coefficient(), Unit.ONE) + ", A = "
-                        + Printed.of(own.runoff().area(), Unit.SQUARE_FOOT)));
+                "C = " + printed(own.runoff().coefficient(), Unit.ONE) + ", A = "
+                        + printed(own.runoff().area(), Unit.SQUARE_FOOT)));
         Optional<Method> byFormula = MethodList.all().stream()
                 .filter(method -> method.name().equals(own.timeBy()))
                 .findFirst();
@@ -76,10 +76,10 @@ public final class Computations {
                             fact("C", own.runoff().coefficient(), Unit.ONE),
                             fact("L", way.length(), Unit.FOOT),
                             fact("fall", way.fall(), Unit.FOOT)),
-                    "tc = " + Printed.of(own.overland(), Unit.MINUTE)));
+                    "tc = " + printed(own.overland(), Unit.MINUTE)));
         } else {
             steps.add(new Computation.Step(
-                    "Time over the ground", "", List.of(), Printed.of(own.overland(), Unit.MINUTE), own.timeBy()));
+                    "Time over the ground", "", List.of(), printed(own.overland(), Unit.MINUTE), own.timeBy()));
         }
         return new Computation("Runoff to " + inlet.spoken(), steps);
     }
@@ -104,31 +104,31 @@ public final class Computations {
                 fact("t", flow.duration(), Unit.MINUTE),
                 fact("i", flow.intensity(), Unit.INCH_PER_HOUR)));
         flow.fromPart().ifPresent(part -> inputs.add(new Fact("greater alone", "the flow of one branch")));
-        return step(RationalFlows.METHOD, inputs, "Q = " + Printed.of(flow.flow(), Unit.CUBIC_FOOT_PER_SECOND));
+        return step(RationalFlows.METHOD, inputs, "Q = " + printed(flow.flow(), Unit.CUBIC_FOOT_PER_SECOND));
     }
 
-    private static void hydraulics(PipeWater water, RoundPipe pipe, List<Computation.Step> steps) {
+    private void hydraulics(PipeWater water, RoundPipe pipe, List<Computation.Step> steps) {
         List<Fact> inputs = new ArrayList<>(List.of(
                 fact("D", pipe.bore(), Unit.INCH),
                 new Fact("n", Printed.trimmed(pipe.roughness().n()) + " (" + water.roughnessBy() + ")")));
         water.slope().value().ifPresent(slope -> inputs.add(fact("S", slope, Unit.PERCENT)));
         String carries = water.capacity()
-                .map(most -> "Q = " + Printed.of(most, Unit.CUBIC_FOOT_PER_SECOND))
+                .map(most -> "Q = " + printed(most, Unit.CUBIC_FOOT_PER_SECOND))
                 .value()
                 .orElseGet(() -> water.capacity().why());
         String full = water.fullVelocity()
-                .map(speed -> ", V = " + Printed.of(speed, Unit.FOOT_PER_SECOND))
+                .map(speed -> ", V = " + printed(speed, Unit.FOOT_PER_SECOND))
                 .value()
                 .orElse("");
         steps.add(step(RoundPipe.METHOD, inputs, carries + full));
-        String depth = water.depth().map(y -> "y = " + Printed.of(y, Unit.INCH)).orElse("the pipe is full");
+        String depth = water.depth().map(y -> "y = " + printed(y, Unit.INCH)).orElse("the pipe is full");
         water.velocity()
                 .value()
-                .ifPresent(speed -> steps.add(step(
-                        NormalDepth.METHOD, List.of(), depth + ", V = " + Printed.of(speed, Unit.FOOT_PER_SECOND))));
+                .ifPresent(speed -> steps.add(
+                        step(NormalDepth.METHOD, List.of(), depth + ", V = " + printed(speed, Unit.FOOT_PER_SECOND))));
     }
 
-    private static Computation.Step gradeLine(PipeGrade grade) {
+    private Computation.Step gradeLine(PipeGrade grade) {
         PipeGrade.Losses losses = grade.losses();
         return step(
                 GradeLine.METHOD,
@@ -138,7 +138,7 @@ public final class Computations {
                         fact("friction", losses.friction(), Unit.FOOT),
                         fact("bend", losses.bend(), Unit.FOOT),
                         fact("entrance", losses.entrance(), Unit.FOOT)),
-                Printed.of(grade.up(), Unit.ELEVATION_FOOT) + " at the upper end");
+                printed(grade.up(), Unit.ELEVATION_FOOT) + " at the upper end");
     }
 
     private static Computation.Step step(Method method, List<Fact> inputs, String result) {
@@ -150,11 +150,15 @@ public final class Computations {
                 method.sources().stream().limit(1).collect(Collectors.joining()));
     }
 
-    private static Fact fact(String name, Quantity value, Unit unit) {
-        return new Fact(name, Printed.of(value, unit));
+    private Fact fact(String name, Quantity value, Unit unit) {
+        return new Fact(name, printed(value, unit));
     }
 
-    private static Fact level(String name, Elevation value) {
-        return new Fact(name, Printed.of(value, Unit.ELEVATION_FOOT));
+    private Fact level(String name, Elevation value) {
+        return new Fact(name, printed(value, Unit.ELEVATION_FOOT));
+    }
+
+    private String printed(Quantity value, Unit customary) {
+        return analysis.site().printed(value, customary);
     }
 }

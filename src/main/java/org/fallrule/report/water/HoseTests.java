@@ -45,9 +45,9 @@ final class HoseTests {
                 "Field test with a garden hose",
                 List.of(
                         Column.words("basin", "basin"),
-                        Column.of("hose", "hose", Unit.GALLON_PER_MINUTE),
-                        Column.of("runs_after", "runs after", Unit.MINUTE),
-                        Column.of("empty_after", "empty", Unit.HOUR),
+                        Column.of("hose", "hose", analysis.site().unit(Unit.GALLON_PER_MINUTE)),
+                        Column.of("runs_after", "runs after", analysis.site().unit(Unit.MINUTE)),
+                        Column.of("empty_after", "empty", analysis.site().unit(Unit.HOUR)),
                         Column.words("remark", "remark")),
                 rows);
     }

@@ -59,10 +59,11 @@ public final class WaterTables {
                 "What runs off to each inlet",
                 List.of(
                         Column.words("inlet", "inlet"),
-                        Column.of("area", "area", Unit.SQUARE_FOOT),
-                        Column.of("runoff_coefficient", "C", Unit.ONE),
-                        Column.of("overland_time", "over ground", Unit.MINUTE),
-                        Column.of("flow", "flow", Unit.CUBIC_FOOT_PER_SECOND),
+                        Column.of("area", "area", analysis.site().unit(Unit.SQUARE_FOOT)),
+                        Column.of("runoff_coefficient", "C", analysis.site().unit(Unit.ONE)),
+                        Column.of(
+                                "overland_time", "over ground", analysis.site().unit(Unit.MINUTE)),
+                        Column.of("flow", "flow", analysis.site().unit(Unit.CUBIC_FOOT_PER_SECOND)),
                         Column.words("remark", "remark")),
                 rows);
     }
@@ -73,19 +74,25 @@ public final class WaterTables {
                 "The design flow in each pipe",
                 List.of(
                         Column.words("pipe", "pipe"),
-                        Column.of("area", "area", Unit.SQUARE_FOOT),
-                        Column.of("runoff_coefficient", "C", Unit.ONE),
-                        Column.of("time", "time", Unit.MINUTE),
-                        Column.of("intensity", "rain", Unit.INCH_PER_HOUR),
-                        Column.of("flow", "flow", Unit.CUBIC_FOOT_PER_SECOND),
-                        Column.of("capacity", "carries", Unit.CUBIC_FOOT_PER_SECOND),
-                        Column.of("size", "size", Unit.INCH),
-                        Column.of("slope", "slope", Unit.PERCENT),
-                        Column.of("share_of_capacity", "share", Unit.ONE),
-                        Column.of("depth", "depth", Unit.INCH),
-                        Column.of("velocity", "velocity", Unit.FOOT_PER_SECOND),
-                        Column.of("grade_line_up", "grade line up", Unit.ELEVATION_FOOT),
-                        Column.of("grade_line_down", "grade line down", Unit.ELEVATION_FOOT),
+                        Column.of("area", "area", analysis.site().unit(Unit.SQUARE_FOOT)),
+                        Column.of("runoff_coefficient", "C", analysis.site().unit(Unit.ONE)),
+                        Column.of("time", "time", analysis.site().unit(Unit.MINUTE)),
+                        Column.of("intensity", "rain", analysis.site().unit(Unit.INCH_PER_HOUR)),
+                        Column.of("flow", "flow", analysis.site().unit(Unit.CUBIC_FOOT_PER_SECOND)),
+                        Column.of("capacity", "carries", analysis.site().unit(Unit.CUBIC_FOOT_PER_SECOND)),
+                        Column.of("size", "size", analysis.site().unit(Unit.INCH)),
+                        Column.of("slope", "slope", analysis.site().unit(Unit.PERCENT)),
+                        Column.of("share_of_capacity", "share", analysis.site().unit(Unit.ONE)),
+                        Column.of("depth", "depth", analysis.site().unit(Unit.INCH)),
+                        Column.of("velocity", "velocity", analysis.site().unit(Unit.FOOT_PER_SECOND)),
+                        Column.of(
+                                "grade_line_up",
+                                "grade line up",
+                                analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of(
+                                "grade_line_down",
+                                "grade line down",
+                                analysis.site().unit(Unit.ELEVATION_FOOT)),
                         Column.words("remark", "remark")),
                 analysis.network().runs().stream().map(this::flow).toList());
     }
@@ -130,9 +137,9 @@ public final class WaterTables {
                 "How high the design flow stands",
                 List.of(
                         Column.words("structure", "structure"),
-                        Column.of("rim", "rim", Unit.ELEVATION_FOOT),
-                        Column.of("grade_line", "grade line", Unit.ELEVATION_FOOT),
-                        Column.of("freeboard", "freeboard", Unit.FOOT),
+                        Column.of("rim", "rim", analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of("grade_line", "grade line", analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of("freeboard", "freeboard", analysis.site().unit(Unit.FOOT)),
                         Column.words("remark", "remark")),
                 rows);
     }
@@ -167,10 +174,10 @@ public final class WaterTables {
                 "What leaves each outfall",
                 List.of(
                         Column.words("outfall", "outfall"),
-                        Column.of("flow", "flow", Unit.CUBIC_FOOT_PER_SECOND),
-                        Column.of("velocity", "velocity", Unit.FOOT_PER_SECOND),
-                        Column.of("tailwater", "tailwater", Unit.ELEVATION_FOOT),
-                        Column.of("apron_length", "apron", Unit.FOOT),
+                        Column.of("flow", "flow", analysis.site().unit(Unit.CUBIC_FOOT_PER_SECOND)),
+                        Column.of("velocity", "velocity", analysis.site().unit(Unit.FOOT_PER_SECOND)),
+                        Column.of("tailwater", "tailwater", analysis.site().unit(Unit.ELEVATION_FOOT)),
+                        Column.of("apron_length", "apron", analysis.site().unit(Unit.FOOT)),
                         Column.words("remark", "remark")),
                 rows);
     }

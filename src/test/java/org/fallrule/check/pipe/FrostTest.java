@@ -26,6 +26,8 @@ class FrostTest {
             of: pipe
             at_least: 30 in""";
 
+    private static final String OF_PIPE = "; its invert is taken from the end of pipe P-1";
+
     private static List<String> check(PlanInFeet plan, String terms) {
         return plan.check(new Frost(), terms);
     }
@@ -49,17 +51,17 @@ class FrostTest {
 
     @Test
     void aSumpThatReachesBelowTheFrostMeets() {
-        assertThat(check(withSump("8 in"), BASINS)).containsExactly("meets CB-1: 32.0 in");
+        assertThat(check(withSump("8 in"), BASINS)).containsExactly("meets CB-1: 32.0 in" + OF_PIPE);
     }
 
     @Test
     void aSumpExactlyAsDeepAsTheFrostMeets() {
-        assertThat(check(withSump("6 in"), BASINS)).containsExactly("meets CB-1: 30.0 in");
+        assertThat(check(withSump("6 in"), BASINS)).containsExactly("meets CB-1: 30.0 in" + OF_PIPE);
     }
 
     @Test
     void aShallowSumpFails() {
-        assertThat(check(withSump("4 in"), BASINS)).containsExactly("fails CB-1: 28.0 in");
+        assertThat(check(withSump("4 in"), BASINS)).containsExactly("fails CB-1: 28.0 in" + OF_PIPE);
     }
 
     @Test
@@ -77,7 +79,7 @@ class FrostTest {
     void withoutARimTheGroundCounts() {
         PlanInFeet plan = basin("kind = basin", "sump = 6 in").spots("-9 -9 10, 120 -9 10, 120 9 10, -9 9 10");
 
-        assertThat(check(plan, BASINS)).containsExactly("meets CB-1: 30.0 in");
+        assertThat(check(plan, BASINS)).containsExactly("meets CB-1: 30.0 in" + OF_PIPE);
     }
 
     @Test
@@ -103,9 +105,9 @@ class FrostTest {
 
     @Test
     void anInletOfUnknownKindLeavesItOpenUnlessItIsDeepEnough() {
-        assertThat(check(basin("rim = 10 ft", "sump = 8 in"), BASINS)).containsExactly("meets CB-1: 32.0 in");
+        assertThat(check(basin("rim = 10 ft", "sump = 8 in"), BASINS)).containsExactly("meets CB-1: 32.0 in" + OF_PIPE);
         assertThat(check(basin("rim = 10 ft", "sump = 2 in"), BASINS))
-                .containsExactly("cannot_tell CB-1: 26.0 in; lacks kind of inlet CB-1");
+                .containsExactly("cannot_tell CB-1: 26.0 in; lacks kind of inlet CB-1" + OF_PIPE);
     }
 
     @Test
@@ -117,7 +119,7 @@ class FrostTest {
     void anExistingBasinIsKnownOnlyAsWellAsItWasSurveyed() {
         PlanInFeet plan = basin("kind = basin", "rim = 10 ft", "sump = 6.2 in", "status = existing");
 
-        assertThat(check(plan.surveyedTo(0.1, 0.05), BASINS)).containsExactly("borderline CB-1: 30.2 in");
+        assertThat(check(plan.surveyedTo(0.1, 0.05), BASINS)).containsExactly("borderline CB-1: 30.2 in" + OF_PIPE);
     }
 
     @Test
@@ -165,5 +167,11 @@ class FrostTest {
         boolean deeper = check(withSump((sump + more) + " in"), BASINS).get(0).startsWith("meets");
 
         assertThat(deeper || !meets).isTrue();
+    }
+
+    @Test
+    void theInletsOwnInvertCountsBeforeThePipes() {
+        assertThat(check(basin("kind = basin", "rim = 10 ft", "sump = 6 in", "invert = 7.9 ft"), BASINS))
+                .containsExactly("meets CB-1: 31.2 in");
     }
 }

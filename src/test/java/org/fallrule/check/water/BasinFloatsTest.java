@@ -3,6 +3,8 @@ package org.fallrule.check.water;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.fallrule.check.PlanInFeet.plan;
 import static org.fallrule.site.Role.INLET;
+import static org.fallrule.site.Role.OUTFALL;
+import static org.fallrule.site.Role.PIPE;
 import static org.fallrule.site.Role.SOIL;
 
 import java.util.List;
@@ -68,5 +70,28 @@ class BasinFloatsTest {
     void aBasinOfUnknownWeightCannotBeTold() {
         PlanInFeet plan = plan().with(INLET, "CB-1", "POINT (0 0)", "kind = basin", "weep_hole_area = 0 sq ft");
         assertThat(check(plan)).singleElement().asString().startsWith("cannot_tell CB-1; lacks inside length");
+    }
+
+    @Test
+    void withoutAnInvertOfItsOwnTheLowestPipeEndThereCounts() {
+        PlanInFeet plan = plan().with(
+                        INLET,
+                        "CB-1",
+                        "POINT (0 0)",
+                        "kind = basin",
+                        "rim = 100 ft",
+                        "sump = 6 in",
+                        "box_length = 12 in",
+                        "box_width = 12 in",
+                        "weight = 200 lb",
+                        "weep_hole_area = 0 sq ft");
+
+        assertThat(check(plan)).containsExactly("cannot_tell CB-1; lacks the outgoing invert of inlet CB-1");
+        assertThat(check(plan.with(
+                                PIPE, "P-1", "LINESTRING (-50 0, 0 0)", "invert_up = 99.4 ft", "invert_down = 98.9 ft")
+                        .with(PIPE, "P-2", "LINESTRING (0 0, 50 0)", "invert_up = 98.5 ft", "invert_down = 98 ft")
+                        .with(OUTFALL, "OF-1", "POINT (50 0)")))
+                .containsExactly("meets CB-1: 1.60; an uplift of 124.8 lb in ground saturated up to the rim;"
+                        + " its invert is taken from the end of pipe P-2");
     }
 }

@@ -169,6 +169,7 @@ class SurveyedPointsTest {
                 "x,easting,y\n1,2,3\n",
                 "topo.csv: the columns x and easting could both be the place; rename the one that is not");
         refused("x,y,X\n1,2,3\n", "topo.csv:1: names the column X twice; give each a name of its own");
+        refused("x,".repeat(1000) + "x\n1,2,3\n", "topo.csv:1: has 1001 columns, wanted at most 1000");
         refused(
                 "x,y\n1,2\n\n1,2,3\n",
                 "topo.csv:4: has 3 cells where the first line names 2 columns; put texts that hold the separator in quotes");
