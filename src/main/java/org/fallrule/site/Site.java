@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.locality.Storm;
+import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Quantity;
 import org.fallrule.measure.Unit;
@@ -104,6 +105,12 @@ public record Site(
     /** A length in feet, or on a metric plan in metres, whole ones without digits. */
     public String printed(double metres) {
         return Printed.whole(metres, unit(Unit.FOOT));
+    }
+
+    /** The size that a pipe is called by: {@code 4 in}, or on a metric plan {@code 102 mm}. */
+    public String nominal(Length diameter) {
+        Unit unit = unit(Unit.INCH);
+        return Math.round(diameter.in(unit)) + " " + unit.symbol();
     }
 
     /** The site's own lot: the one marked own, or the only one there is, unless it is marked as not own. */

@@ -106,7 +106,7 @@ class StormOfASiteTest {
                 "{roughness: 0.2} | site.yaml:2:19 | the key by is missing",
                 "{by: kinematic_wave} | site.yaml:2:19 | kinematic_wave needs roughness",
                 "{by: sheet_flow, roughness: 0.2} | site.yaml:2:19 | sheet_flow needs two_year_rain",
-                "{by: sheet_flow, roughness: 0, two_year_rain: 3 in} | site.yaml:2:47 | is not above zero",
+                "{by: sheet_flow, roughness: 0, two_year_rain: 3 in} | site.yaml:2:47 | give more than 0 and at most 1",
                 "{by: sheet_flow, roughness: 0.2, two_year_rain: 3} | site.yaml:2:67 | has no unit",
             })
     void aWrongMethodOrAMissingFigureOfItIsAFault(String overland, String where, String says) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.finding.Finding;
+import org.fallrule.measure.Length;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.data.FindingsJson;
 import org.fallrule.report.html.HtmlReport;
@@ -88,6 +89,13 @@ class MetricPlanTest {
         assertThat(structures).isNotNegative();
         assertThat(customary(page.substring(structures, page.indexOf("</table>", structures))))
                 .isEmpty();
+    }
+
+    @Test
+    void aPipeIsCalledByItsSizeInMillimetres() {
+        assertThat(metric("harrow-14").site().nominal(Length.inches(4))).isEqualTo("102 mm");
+        assertThat(SiteReader.read(Path.of("sample-sites", "harrow-14")).nominal(Length.inches(4)))
+                .isEqualTo("4 in");
     }
 
     @Test

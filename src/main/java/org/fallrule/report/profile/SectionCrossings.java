@@ -9,7 +9,6 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.measure.Elevation;
 import org.fallrule.measure.Length;
-import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.FlowLine;
 import org.fallrule.report.map.FeatureName;
@@ -87,17 +86,17 @@ final class SectionCrossings {
     }
 
     /** {@code gas G-1, expected 12.0 in to 36.0 in deep, not known}. */
-    static String expected(UtilityCrossing crossing) {
+    String expected(UtilityCrossing crossing) {
         return name(crossing)
                 + crossing.expected()
                         .map(level -> ", expected "
-                                + Printed.of(level.cover().from(), Unit.INCH) + " to "
-                                + Printed.of(level.cover().to(), Unit.INCH) + " deep, not known")
+                                + analysis.site().printed(level.cover().from(), Unit.INCH) + " to "
+                                + analysis.site().printed(level.cover().to(), Unit.INCH) + " deep, not known")
                         .orElse("");
     }
 
     /** The band that its top is expected in: an upright with a bar at either end. */
-    private static Shape band(Placed placed, SectionScale scale) {
+    private Shape band(Placed placed, SectionScale scale) {
         ExpectedLevel level = placed.crossing().expected().orElseThrow();
         Coordinate high = scale.at(placed.station(), level.highest().orElseThrow());
         Coordinate low = scale.at(placed.station(), level.lowest().orElseThrow());

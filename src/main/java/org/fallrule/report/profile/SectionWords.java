@@ -54,7 +54,7 @@ final class SectionWords {
         crossings.all().stream()
                 .map(SectionCrossings.Placed::crossing)
                 .filter(SectionCrossings::isExpected)
-                .map(crossing -> "An upright with two bars: " + SectionCrossings.expected(crossing) + ".")
+                .map(crossing -> "An upright with two bars: " + crossings.expected(crossing) + ".")
                 .distinct()
                 .forEach(notes::add);
         return notes;

@@ -17,6 +17,7 @@ import org.fallrule.proposal.Proposals;
 import org.fallrule.proposal.Quantities;
 import org.fallrule.report.Cautions;
 import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Site;
 
 /** Proposed lines as JSON: what each takes to build, in SI. The lines themselves are layers of the site folders beside it. */
 public final class ProposalJson {
@@ -53,7 +54,7 @@ public final class ProposalJson {
         tree.put(
                 "pipe",
                 take.pipe().entrySet().stream()
-                        .map(each -> pipe(each.getKey(), each.getValue()))
+                        .map(each -> pipe(proposal.analysis().site().nominal(each.getKey()), each.getValue()))
                         .toList());
         tree.put("fittings", take.fittings());
         tree.put("trench_m3", rounded(take.trench().cubicMetres()));
@@ -67,24 +68,24 @@ public final class ProposalJson {
         tree.put(
                 "pipes",
                 proposal.analysis().network().runs().stream()
-                        .map(ProposalJson::run)
+                        .map(run -> run(proposal.analysis().site(), run))
                         .toList());
         tree.put("advice_missed", rules(proposal.adviceMissed()));
         tree.put("open", rules(proposal.open()));
         return tree;
     }
 
-    private static Map<String, Object> pipe(Length size, Length length) {
+    private static Map<String, Object> pipe(String size, Length length) {
         Map<String, Object> row = new LinkedHashMap<>();
-        row.put("size", ProposalWords.size(size));
+        row.put("size", size);
         row.put("length_m", rounded(length.metres()));
         return row;
     }
 
-    private static Map<String, Object> run(PipeRun run) {
+    private static Map<String, Object> run(Site plan, PipeRun run) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", run.id());
-        row.put("size", run.diameter().map(ProposalWords::size).orElse(""));
+        row.put("size", run.diameter().map(plan::nominal).orElse(""));
         row.put("length_m", rounded(run.length().metres()));
         row.put("slope", run.slope().map(slope -> rounded(slope.ratio())).orElse(0.0));
         return row;

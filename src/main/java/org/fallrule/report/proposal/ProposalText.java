@@ -8,7 +8,6 @@ import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Weight;
 import org.fallrule.locality.Laying;
 import org.fallrule.measure.Elevation;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Printed;
 import org.fallrule.measure.Unit;
 import org.fallrule.network.PipeRun;
@@ -21,6 +20,7 @@ import org.fallrule.report.StandingWords;
 import org.fallrule.report.text.Wrapped;
 import org.fallrule.rulebook.Rule;
 import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.Site;
 
 /** Proposed lines for a terminal, 80 columns wide. */
 public final class ProposalText {
@@ -43,7 +43,7 @@ public final class ProposalText {
             page.paragraph("", "left out of account, and still to be settled: " + String.join(", ", without));
         }
         page.line("");
-        String grid = Printed.feet(book.locality().laying().metres(Laying.Measure.GRID));
+        String grid = analysis.site().printed(book.locality().laying().metres(Laying.Measure.GRID));
         if (proposals.proposals().isEmpty()) {
             page.none(analysis, book.only(rule -> !without.contains(rule.id())), proposals, grid);
         } else {
@@ -110,7 +110,8 @@ public final class ProposalText {
             line("");
             line("Proposal " + (i + 1));
             ProposalWords.of(proposals.get(i)).forEach(this::row);
-            proposals.get(i).analysis().network().runs().forEach(this::pipe);
+            SiteAnalysis analysis = proposals.get(i).analysis();
+            analysis.network().runs().forEach(run -> pipe(analysis.site(), run));
         }
     }
 
@@ -129,20 +130,21 @@ public final class ProposalText {
         }
     }
 
-    private void pipe(PipeRun run) {
+    private void pipe(Site plan, PipeRun run) {
         line(String.format(
                 Locale.ROOT,
                 "  %-6s %5s %10s %8s  invert %s to %s",
                 run.id(),
-                run.diameter().map(ProposalWords::size).orElse(""),
-                Printed.feet(run.length().metres()),
+                run.diameter().map(plan::nominal).orElse(""),
+                plan.printed(run.length().metres()),
                 run.slope().map(slope -> Printed.of(slope, Unit.PERCENT)).orElse(""),
-                run.invertUp().map(ProposalText::level).orElse(""),
-                run.invertDown().map(ProposalText::level).orElse("")));
+                run.invertUp().map(invert -> level(plan, invert)).orElse(""),
+                run.invertDown().map(invert -> level(plan, invert)).orElse("")));
     }
 
-    private static String level(Elevation level) {
-        return String.format(Locale.ROOT, "%.2f", new Length(level.metres()).in(Unit.FOOT));
+    private static String level(Site plan, Elevation level) {
+        Unit unit = plan.unit(Unit.ELEVATION_FOOT);
+        return String.format(Locale.ROOT, "%." + unit.decimals() + "f", level.in(unit));
     }
 
     private void paragraph(String indent, String words) {
