@@ -43,7 +43,7 @@ record WordsOfGrading(Situation at, Feature building, List<Foot> feet) {
         return "raise the ground beside " + building.spoken() + " along " + joined(sides)
                 + " at the wall, graded evenly"
                 + " to nothing " + out() + " out: " + earth.spoken(at.shown().metric()) + hard() + rims
-                + "; siding and sill keep the height above ground that the code asks";
+                + "; see that siding and sill stay as far above it as the code asks";
     }
 
     private static String joined(List<String> sides) {

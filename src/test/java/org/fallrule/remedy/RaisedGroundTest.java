@@ -63,8 +63,8 @@ class RaisedGroundTest {
                 .isEqualTo(
                         "raise the ground beside building B-1 along 40.00 ft of its south side by 0.25 ft, 30.00 ft of its"
                                 + " east side by 0.25 ft, 40.00 ft of its north side by 0.25 ft and 30.00 ft of its west side by"
-                                + " 0.25 ft at the wall, graded evenly to nothing 10.00 ft out: about 7.4 cu yd of fill; siding and"
-                                + " sill keep the height above ground that the code asks");
+                                + " 0.25 ft at the wall, graded evenly to nothing 10.00 ft out: about 7.4 cu yd of fill; see that"
+                                + " siding and sill stay as far above it as the code asks");
     }
 
     @Test
