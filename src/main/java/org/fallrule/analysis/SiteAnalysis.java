@@ -18,12 +18,12 @@ import org.fallrule.site.Feature;
 import org.fallrule.site.Layer;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.fallrule.terrain.DrawnFacets;
 import org.fallrule.terrain.GroundBuilder;
 import org.fallrule.terrain.GroundSurface;
 import org.fallrule.terrain.PatchedGround;
 import org.fallrule.terrain.RasterGround;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * A plan and what follows from it; what every check looks at.
@@ -115,8 +115,7 @@ public record SiteAnalysis(
         int kept = before.size();
         boolean isLaidOver = after.size() >= kept
                 && IntStream.range(0, kept).allMatch(i -> before.get(i) == after.get(i))
-                && after.subList(kept, after.size()).stream()
-                        .allMatch(each -> each.geometry() instanceof Polygon triangle && triangle.getNumPoints() == 4);
+                && after.subList(kept, after.size()).stream().allMatch(DrawnFacets::isOne);
         if (!isLaidOver) {
             return new FlowSurface(changed, other);
         }

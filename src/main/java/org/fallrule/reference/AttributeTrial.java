@@ -1,7 +1,6 @@
 package org.fallrule.reference;
 
 import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +13,6 @@ import org.fallrule.finding.Outcome;
 import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Attribute;
-import org.fallrule.site.Feature;
-import org.fallrule.site.Layer;
-import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 
 /**
@@ -48,7 +44,7 @@ final class AttributeTrial {
                 boolean isGiven = layer.features().stream()
                         .anyMatch(feature -> feature.attributes().has(attribute));
                 if (isGiven && attribute != Attribute.ID) {
-                    open(without(plan, role, attribute)).forEach((check, count) -> {
+                    open(plan.without(role, attribute)).forEach((check, count) -> {
                         if (count > open.getOrDefault(check, 0L)) {
                             wanted.computeIfAbsent(check, any -> new TreeSet<>())
                                     .add(role.spoken() + " " + attribute.spoken());
@@ -69,27 +65,5 @@ final class AttributeTrial {
             }
         }
         return open;
-    }
-
-    private static Site without(Site plan, Role role, Attribute<?> attribute) {
-        Map<Role, Layer> layers = new EnumMap<>(plan.layers());
-        List<Feature> features = plan.features(role).stream()
-                .map(feature -> feature.with(feature.attributes().without(each -> each.equals(attribute))))
-                .toList();
-        layers.put(role, new Layer.Supplied(features, List.of()));
-        return new Site(
-                plan.id(),
-                plan.name(),
-                plan.county(),
-                plan.house(),
-                plan.crs(),
-                plan.datum(),
-                plan.frame(),
-                plan.survey(),
-                layers,
-                plan.waivers(),
-                plan.problems(),
-                plan.storm(),
-                plan.metric());
     }
 }

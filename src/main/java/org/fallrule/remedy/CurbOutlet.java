@@ -55,11 +55,10 @@ final class CurbOutlet implements Remedy {
         Optional<Elevation> down = Daylight.invertAt(at.analysis(), last, to)
                 .or(() -> up.flatMap(high ->
                         last.slope().map(slope -> new Elevation(high.metres() - slope.ratio() * length))));
-        boolean hasHeights = Double.isFinite(last.axis().getCoordinate().getZ());
         return up.flatMap(high -> down.map(low -> {
             Edits edits = at.edits();
             edits.level(last, high, low);
-            edits.axis(last, hasHeights ? Straight.between(axis, high, low) : axis);
+            edits.axis(last, Straight.asDrawn(last, axis, high, low));
             Feature outfall = last.down().structure(Role.OUTFALL).orElseThrow();
             edits.move(outfall, to);
             edits.set(outfall, Attribute.KIND, "curb");

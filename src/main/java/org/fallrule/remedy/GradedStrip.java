@@ -22,6 +22,9 @@ final class GradedStrip {
 
     private final List<Part> parts = new ArrayList<>();
 
+    /** The parts on the ground as it is. */
+    private final List<Polygon> flat = new ArrayList<>();
+
     /** @param strips the lines of each strip, one beside the other */
     GradedStrip(List<List<Line>> strips) {
         for (List<Line> lines : strips) {
@@ -69,12 +72,12 @@ final class GradedStrip {
 
     private void add(Part part) {
         Polygon triangle = part.raised(none -> 0);
-        boolean isFree = parts.stream()
-                .map(each -> each.raised(none -> 0))
+        boolean isFree = flat.stream()
                 .filter(each -> each.getEnvelopeInternal().intersects(triangle.getEnvelopeInternal()))
                 .allMatch(each -> each.intersection(triangle).getArea() <= SLIVER);
         if (triangle.getArea() > SLIVER && isFree) {
             parts.add(part);
+            flat.add(triangle);
         }
     }
 

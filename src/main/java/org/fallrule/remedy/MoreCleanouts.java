@@ -61,24 +61,13 @@ final class MoreCleanouts implements Remedy {
         Edits edits = at.edits();
         int number = at.analysis().site().features(Role.CLEANOUT).size();
         for (double station : stations) {
-            number = free(at, number + 1);
+            number = at.free(Role.CLEANOUT, "CO-", number + 1);
             edits.add(cleanout(at, "CO-" + number, new LengthIndexedLine(run.axis()).extractPoint(station)));
         }
         String where =
                 stations.stream().map(station -> at.shown().station(station)).collect(Collectors.joining(" and "));
         String what = stations.size() == 1 ? "a cleanout" : stations.size() + " cleanouts";
         return Optional.of(new Change(edits.site(), what + " on " + run.pipe().spoken() + " at " + where));
-    }
-
-    private static int free(Situation at, int from) {
-        int number = from;
-        List<String> taken = at.analysis().site().features(Role.CLEANOUT).stream()
-                .map(Feature::id)
-                .toList();
-        while (taken.contains("CO-" + number)) {
-            number++;
-        }
-        return number;
     }
 
     private static Feature cleanout(Situation at, String id, Coordinate place) {

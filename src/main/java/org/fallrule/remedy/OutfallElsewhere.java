@@ -72,7 +72,7 @@ final class OutfallElsewhere implements Remedy {
         }
         Edits edits = at.edits();
         edits.level(last, up.get(), down.get());
-        edits.axis(last, raised(last, axis, up.get(), down.get()));
+        edits.axis(last, Straight.asDrawn(last, axis, up.get(), down.get()));
         Optional<Feature> outfall = last.down().structure(Role.OUTFALL);
         outfall.ifPresentOrElse(each -> edits.move(each, to), () -> edits.add(added(at, to)));
         String slope = Shown.slope(up.get().above(down.get()).metres() / axis.getLength());
@@ -96,19 +96,8 @@ final class OutfallElsewhere implements Remedy {
         return Edits.GEOMETRY.createLineString(places);
     }
 
-    private static LineString raised(PipeRun last, LineString axis, Elevation up, Elevation down) {
-        return Double.isFinite(last.axis().getCoordinate().getZ()) ? Straight.between(axis, up, down) : axis;
-    }
-
     private static Feature added(Situation at, Coordinate to) {
-        List<String> taken = at.analysis().site().features(Role.OUTFALL).stream()
-                .map(Feature::id)
-                .toList();
-        int number = 1;
-        while (taken.contains("OF-" + number)) {
-            number++;
-        }
-        String id = "OF-" + number;
+        String id = "OF-" + at.free(Role.OUTFALL, "OF-", 1);
         return new Feature(
                 Role.OUTFALL,
                 id,

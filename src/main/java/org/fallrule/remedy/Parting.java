@@ -46,7 +46,7 @@ record Parting(Situation at, PipeRun run, double station) {
 
     private LineString part(double from, double to, Elevation up, Elevation down) {
         LineString part = (LineString) new LengthIndexedLine(run.axis()).extractLine(from, to);
-        return Double.isFinite(run.axis().getCoordinate().getZ()) ? Straight.between(part, up, down) : part;
+        return Straight.asDrawn(run, part, up, down);
     }
 
     private Feature lower(LineString line, UnaryOperator<Attributes> lower, Elevation up, Elevation down) {

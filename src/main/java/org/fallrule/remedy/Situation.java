@@ -127,4 +127,15 @@ record Situation(SiteAnalysis analysis, Finding finding, Terms terms) {
         }
         return path.stream().distinct().toList();
     }
+
+    /** The first number from one on that makes an id which no structure of a role has: {@code 3} for {@code CO-3}. */
+    int free(Role role, String before, int from) {
+        List<String> taken =
+                analysis.site().features(role).stream().map(Feature::id).toList();
+        int number = from;
+        while (taken.contains(before + number)) {
+            number++;
+        }
+        return number;
+    }
 }

@@ -1,12 +1,18 @@
 package org.fallrule.remedy;
 
 import org.fallrule.measure.Elevation;
+import org.fallrule.network.PipeRun;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
 /** A line with heights that run straight from one end to the other. */
 final class Straight {
     private Straight() {}
+
+    /** The line with such heights where the run is drawn with heights, else as it is. */
+    static LineString asDrawn(PipeRun run, LineString line, Elevation up, Elevation down) {
+        return Double.isFinite(run.axis().getCoordinate().getZ()) ? between(line, up, down) : line;
+    }
 
     static LineString between(LineString line, Elevation up, Elevation down) {
         Coordinate[] places = line.getCoordinates();

@@ -74,6 +74,17 @@ public record Site(
         return new Site(id, name, county, house, crs, datum, frame, survey, others, waivers, problems, storm, metric);
     }
 
+    /** The same plan, in which no feature of a role has an attribute any more. */
+    public Site without(Role role, Attribute<?> attribute) {
+        Map<Role, Layer> others = new EnumMap<>(Role.class);
+        others.putAll(layers);
+        List<Feature> features = features(role).stream()
+                .map(feature -> feature.with(feature.attributes().without(each -> each.equals(attribute))))
+                .toList();
+        others.put(role, new Layer.Supplied(features, List.of()));
+        return with(others);
+    }
+
     public Layer layer(Role role) {
         return layers.getOrDefault(role, NOT_SUPPLIED);
     }

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 
 /** Triangles that a plan draws as polygons with Z: what a program writes of its surface, or one stretch that is graded anew. */
-final class DrawnFacets {
+public final class DrawnFacets {
     private static final int RING_OF_TRIANGLE = 4;
 
     private DrawnFacets() {}
@@ -21,8 +21,8 @@ final class DrawnFacets {
     static List<Feature> takenFrom(List<Feature> features, List<Facet> facets) {
         List<Feature> others = new ArrayList<>();
         for (Feature feature : features) {
-            if (feature.geometry() instanceof Polygon polygon && isTriangle(polygon)) {
-                Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+            if (isOne(feature)) {
+                Coordinate[] ring = feature.geometry().getCoordinates();
                 facets.add(new Facet(ring[0], ring[1], ring[2]));
             } else {
                 others.add(feature);
@@ -31,7 +31,10 @@ final class DrawnFacets {
         return others;
     }
 
-    private static boolean isTriangle(Polygon polygon) {
-        return polygon.getNumInteriorRing() == 0 && polygon.getExteriorRing().getNumPoints() == RING_OF_TRIANGLE;
+    /** Whether a feature is drawn as one. */
+    public static boolean isOne(Feature feature) {
+        return feature.geometry() instanceof Polygon polygon
+                && polygon.getNumInteriorRing() == 0
+                && polygon.getExteriorRing().getNumPoints() == RING_OF_TRIANGLE;
     }
 }

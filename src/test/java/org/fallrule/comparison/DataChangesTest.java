@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.fallrule.check.PlanInFeet;
 import org.fallrule.document.Place;
 import org.fallrule.report.comparison.ChangeWords;
+import org.fallrule.site.PlanInMetres;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 import org.fallrule.site.Waiver;
@@ -168,20 +169,6 @@ class DataChangesTest {
     }
 
     private static Site inMetres(PlanInFeet plan, double surveyedTo) {
-        Site site = plan.surveyedTo(surveyedTo, 0.1).site();
-        return new Site(
-                site.id(),
-                site.name(),
-                site.county(),
-                site.house(),
-                site.crs(),
-                site.datum(),
-                site.frame(),
-                site.survey(),
-                site.layers(),
-                site.waivers(),
-                site.problems(),
-                site.storm(),
-                true);
+        return PlanInMetres.of(plan.surveyedTo(surveyedTo, 0.1).site());
     }
 }

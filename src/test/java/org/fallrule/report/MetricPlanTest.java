@@ -12,7 +12,7 @@ import org.fallrule.measure.Length;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.data.FindingsJson;
 import org.fallrule.report.html.HtmlReport;
-import org.fallrule.site.Site;
+import org.fallrule.site.PlanInMetres;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,21 +23,7 @@ class MetricPlanTest {
             "[^.;,:|<>\"\\n]{0,40}\\d (ft|in|sq ft|cu ft|cu yd|cfs|ft/s|in/h|lb)\\b[^.;,|<>\"\\n]{0,30}");
 
     private static Report metric(String sample) {
-        Site site = SiteReader.read(Path.of("sample-sites", sample));
-        return Reports.of(new Site(
-                site.id(),
-                site.name(),
-                site.county(),
-                site.house(),
-                site.crs(),
-                site.datum(),
-                site.frame(),
-                site.survey(),
-                site.layers(),
-                site.waivers(),
-                site.problems(),
-                site.storm(),
-                true));
+        return Reports.of(PlanInMetres.of(SiteReader.read(Path.of("sample-sites", sample))));
     }
 
     private static List<String> customary(String text) {

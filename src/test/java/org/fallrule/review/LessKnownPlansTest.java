@@ -110,24 +110,13 @@ class LessKnownPlansTest {
                         && layer.features().stream()
                                 .anyMatch(each -> each.attributes().has(attribute))) {
                     passed.addAll(passedForWantOf(
-                            role.word() + " " + attribute.name(), plan, without(plan.site(), role, attribute)));
+                            role.word() + " " + attribute.name(),
+                            plan,
+                            plan.site().without(role, attribute)));
                 }
             }
         });
 
         assertThat(passed).isEmpty();
-    }
-
-    private static Site without(Site site, Role role, Attribute<?> attribute) {
-        Map<Role, Layer> layers = new EnumMap<>(site.layers());
-        layers.put(
-                role,
-                new Layer.Supplied(
-                        site.features(role).stream()
-                                .map(feature ->
-                                        feature.with(feature.attributes().without(each -> each.equals(attribute))))
-                                .toList(),
-                        List.of()));
-        return site.with(layers);
     }
 }

@@ -30,6 +30,7 @@ import org.fallrule.report.Reports;
 import org.fallrule.report.SamplePlan;
 import org.fallrule.review.Review;
 import org.fallrule.rulebook.RuleBook;
+import org.fallrule.site.PlanInMetres;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
 import org.junit.jupiter.api.Test;
@@ -73,21 +74,7 @@ class ReportPdfTest {
                 .with(Role.PIPE, "P-1", "LINESTRING (1 20, 51 20)")
                 .with(Role.OUTFALL, "OF-1", "POINT (51 20)")
                 .site();
-        Site measured = new Site(
-                site.id(),
-                site.name(),
-                site.county(),
-                site.house(),
-                site.crs(),
-                site.datum(),
-                site.frame(),
-                site.survey(),
-                site.layers(),
-                site.waivers(),
-                site.problems(),
-                site.storm(),
-                metric);
-        return report(measured);
+        return report(metric ? PlanInMetres.of(site) : site);
     }
 
     private static Report report(Site site) {
