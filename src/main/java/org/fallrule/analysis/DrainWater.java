@@ -91,7 +91,7 @@ public final class DrainWater {
 
     private static boolean standAlike(Feature before, Feature after) {
         return before.id().equals(after.id())
-                && before.geometry().equals(after.geometry())
+                && before.geometry().equalsExact(after.geometry())
                 && before.get(Attribute.KIND).equals(after.get(Attribute.KIND));
     }
 

@@ -28,6 +28,12 @@ public final class SurfaceAbove {
     private final Site site;
     private final List<Area> areas = new ArrayList<>();
 
+    /** The words of the layers that the plan leaves out, without which a place under none of the others may be no lawn. */
+    private final List<String> notSupplied;
+
+    /** What lies under none of the areas; asked for every node of the ground. */
+    private final Optional<String> elsewhere;
+
     /** A feature that covers the ground, with what tells quickly whether a place lies on it. */
     private record Area(Feature feature, Envelope box, PointOnGeometryLocator locator) {
         boolean covers(Coordinate place) {
@@ -37,6 +43,11 @@ public final class SurfaceAbove {
 
     public SurfaceAbove(Site site) {
         this.site = site;
+        this.notSupplied = ON_THE_LOT.stream()
+                .filter(role -> site.layer(role) instanceof Layer.NotSupplied)
+                .map(Role::word)
+                .toList();
+        this.elsewhere = notSupplied.isEmpty() ? Optional.of("lawn") : Optional.empty();
         for (Role role : SURFACES) {
             for (Feature area : site.features(role)) {
                 areas.add(new Area(
@@ -62,27 +73,16 @@ public final class SurfaceAbove {
 
     /** The word for what covers a place; for what none of these covers, lawn, or nothing when the plan leaves it open. */
     Optional<String> word(Optional<Feature> covering) {
-        if (covering.isPresent()) {
-            return Optional.of(covering.get().role().word());
-        }
-        return notSupplied().isEmpty() ? Optional.of("lawn") : Optional.empty();
+        return covering.isPresent() ? covering.map(feature -> feature.role().word()) : elsewhere;
     }
 
     /** What would tell whether a place under none of these is lawn: the layers that the plan leaves out. */
     public String settledBy() {
-        List<String> words = notSupplied();
-        return words.size() == 1
-                ? "supply the " + words.get(0) + " layer, or list " + words.get(0)
+        return notSupplied.size() == 1
+                ? "supply the " + notSupplied.get(0) + " layer, or list " + notSupplied.get(0)
                         + " under absent in site.yaml if there is none"
-                : "supply the " + String.join(" and ", words)
+                : "supply the " + String.join(" and ", notSupplied)
                         + " layers, or list them under absent in site.yaml if there are none";
-    }
-
-    private List<String> notSupplied() {
-        return ON_THE_LOT.stream()
-                .filter(role -> site.layer(role) instanceof Layer.NotSupplied)
-                .map(Role::word)
-                .toList();
     }
 
     /** The plan distances along a line, in metres from its start, where a surface's edge crosses it. */

@@ -1,8 +1,10 @@
 package org.fallrule.docket;
 
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.bookshelf.Jurisdiction;
+import org.fallrule.proposal.Outlook;
 import org.fallrule.reader.SharedLayersByFolder;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
@@ -34,6 +36,7 @@ public final class PlanReview {
         Jurisdiction place = books.place(site);
         RuleBook book = books.book(place, site);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
+        CompletableFuture<Outlook> outlook = remedies.outlook(analysis, book);
         Review review = Reviewer.review(analysis, book, books.day());
         return new Report(
                 analysis,
@@ -41,6 +44,6 @@ public final class PlanReview {
                 book,
                 review,
                 remedies.in(analysis, book, review, books.day()),
-                remedies.outlook(analysis, book));
+                outlook.join());
     }
 }

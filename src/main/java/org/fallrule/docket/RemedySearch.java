@@ -1,6 +1,7 @@
 package org.fallrule.docket;
 
 import java.time.LocalDate;
+import java.util.concurrent.CompletableFuture;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.proposal.Outlook;
 import org.fallrule.remedy.Remedies;
@@ -24,8 +25,10 @@ public enum RemedySearch {
         };
     }
 
-    /** Where an outfall and a basin may stand, where anything is looked for. */
-    Outlook outlook(SiteAnalysis analysis, RuleBook book) {
-        return this == none ? Outlook.NONE : Outlook.of(analysis, book);
+    /** Where an outfall and a basin may stand, where anything is looked for; worked out beside whatever goes on meanwhile. */
+    CompletableFuture<Outlook> outlook(SiteAnalysis analysis, RuleBook book) {
+        return this == none
+                ? CompletableFuture.completedFuture(Outlook.NONE)
+                : CompletableFuture.supplyAsync(() -> Outlook.of(analysis, book));
     }
 }

@@ -1,9 +1,12 @@
 package org.fallrule.remedy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.fallrule.terrain.GroundSurface;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -74,11 +77,21 @@ final class GradedStrip {
         Polygon triangle = part.raised(none -> 0);
         boolean isFree = flat.stream()
                 .filter(each -> each.getEnvelopeInternal().intersects(triangle.getEnvelopeInternal()))
+                .filter(each -> !isBeside(each, triangle) && !isBeside(triangle, each))
                 .allMatch(each -> each.intersection(triangle).getArea() <= SLIVER);
         if (triangle.getArea() > SLIVER && isFree) {
             parts.add(part);
             flat.add(triangle);
         }
+    }
+
+    /** Whether all of a triangle lies beyond one side of another: then they share no ground, and no overlay need tell. */
+    private static boolean isBeside(Polygon other, Polygon triangle) {
+        Coordinate[] ring = triangle.getExteriorRing().getCoordinates();
+        int inside = Orientation.index(ring[0], ring[1], ring[2]);
+        return IntStream.range(0, 3)
+                .anyMatch(i -> Arrays.stream(other.getExteriorRing().getCoordinates())
+                        .allMatch(corner -> Orientation.index(ring[i], ring[i + 1], corner) != inside));
     }
 
     /** The triangles, the upper end of each line raised by what is said of the metres that it misses. */

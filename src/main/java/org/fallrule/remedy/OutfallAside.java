@@ -16,7 +16,7 @@ final class OutfallAside implements Remedy {
 
     @Override
     public Set<String> checks() {
-        return Set.of("clearance", "within", "outside", "flow_path", "not_joined");
+        return Set.of("clearance", "within", "outside", "not_joined");
     }
 
     @Override
@@ -26,7 +26,7 @@ final class OutfallAside implements Remedy {
                 .map(last -> IntStream.range(0, Shown.DIRECTIONS)
                         .mapToObj(direction -> new Series(MOST, steps -> moved(at, last, direction, steps))
                                 .first(
-                                        at.isOf("flow_path", "not_joined")
+                                        at.isOf("not_joined")
                                                 ? 1
                                                 : at.stepsShort(at.shown().asideStep())))
                         .toList())

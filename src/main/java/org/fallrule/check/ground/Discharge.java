@@ -43,20 +43,22 @@ record Discharge(LineString line) {
 
     /** How many metres it runs before it first comes to an area; nothing when it does not. */
     Optional<Double> reaches(Geometry area) {
-        if (!line.getEnvelopeInternal().intersects(area.getEnvelopeInternal())) {
+        Envelope reach = area.getEnvelopeInternal();
+        if (!line.getEnvelopeInternal().intersects(reach)) {
             return Optional.empty();
         }
-        Envelope reach = area.getEnvelopeInternal();
         PreparedGeometry prepared = PreparedGeometryFactory.prepare(area);
         double run = 0;
         for (int i = 1; i < line.getNumPoints(); i++) {
             Coordinate from = line.getCoordinateN(i - 1);
             Coordinate to = line.getCoordinateN(i);
-            LineString step = GEOMETRY.createLineString(new Coordinate[] {from, to});
-            if (reach.intersects(from, to) && prepared.intersects(step)) {
-                return Optional.of(run + GEOMETRY.createPoint(from).distance(step.intersection(area)));
+            if (reach.intersects(from, to)) {
+                LineString step = GEOMETRY.createLineString(new Coordinate[] {from, to});
+                if (prepared.intersects(step)) {
+                    return Optional.of(run + GEOMETRY.createPoint(from).distance(step.intersection(area)));
+                }
             }
-            run += step.getLength();
+            run += from.distance(to);
         }
         return Optional.empty();
     }

@@ -2,7 +2,6 @@ package org.fallrule.terrain.flow;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +21,11 @@ final class AreaSum {
 
     private final Function<Coordinate, Optional<String>> label;
     private final Flood flood;
-    private final Map<String, double[]> squareMetres = new LinkedHashMap<>();
+    private final List<String> labels = new ArrayList<>();
+
+    /** For each label the square metres at each node that its rain fell on. */
+    private final List<double[]> squareMetres = new ArrayList<>();
+
     private final LongestWays ways;
     private final boolean[] isCut;
     private final List<Map<String, Double>> sums = new ArrayList<>();
@@ -79,7 +82,7 @@ final class AreaSum {
             boolean isRim = grid.isOnRim(node);
             isCut[node] |= isRim;
             if (isRim) {
-                squareMetres.values().forEach(areas -> areas[node] = 0);
+                squareMetres.forEach(areas -> areas[node] = 0);
             } else {
                 rainOn(node);
             }
@@ -94,17 +97,27 @@ final class AreaSum {
     }
 
     private void rainOn(int node) {
-        label.apply(grid.place(node))
-                .ifPresent(what -> squareMetres.computeIfAbsent(what, any -> new double[grid.size()])[node] +=
-                        grid.spacing() * grid.spacing());
+        label.apply(grid.place(node)).ifPresent(what -> squareMetresOf(what)[node] += grid.spacing() * grid.spacing());
+    }
+
+    private double[] squareMetresOf(String what) {
+        int at = labels.indexOf(what);
+        if (at >= 0) {
+            return squareMetres.get(at);
+        }
+        double[] areas = new double[grid.size()];
+        labels.add(what);
+        squareMetres.add(areas);
+        return areas;
     }
 
     private void takeIn(int node, int place) {
-        squareMetres.forEach((what, areas) -> {
-            if (areas[node] > 0) {
-                sums.get(place).merge(what, areas[node], Double::sum);
+        for (int i = 0; i < labels.size(); i++) {
+            double area = squareMetres.get(i)[node];
+            if (area > 0) {
+                sums.get(place).merge(labels.get(i), area, Double::sum);
             }
-        });
+        }
         cuts[place] |= isCut[node];
         ContributingArea.FlowWay way = ways.to(node);
         if (way.length().metres() > farthest[place].length().metres()) {
@@ -114,7 +127,7 @@ final class AreaSum {
 
     private void give(int from, int to, double share) {
         if (share > 0) {
-            for (double[] areas : squareMetres.values()) {
+            for (double[] areas : squareMetres) {
                 areas[to] += share * areas[from];
             }
             isCut[to] |= isCut[from];

@@ -101,14 +101,21 @@ public final class GroundGrid {
     }
 
     private void findRim() {
-        for (int node = 0; node < metres.length; node++) {
-            int column = columnOf(node);
-            int row = rowOf(node);
-            rim[node] |= column == 0 || row == 0 || column == columns - 1 || row == rows - 1;
-            for (int direction = 0; isHole(node) && direction < Direction.COUNT; direction++) {
-                if (isInside(column + Direction.DX[direction], row + Direction.DY[direction])) {
-                    rim[node + steps[direction]] = true;
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                int node = node(column, row);
+                rim[node] |= column == 0 || row == 0 || column == columns - 1 || row == rows - 1;
+                if (isHole(node)) {
+                    findRimAround(column, row);
                 }
+            }
+        }
+    }
+
+    private void findRimAround(int column, int row) {
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            if (isInside(column + Direction.DX[direction], row + Direction.DY[direction])) {
+                rim[node(column, row) + steps[direction]] = true;
             }
         }
     }

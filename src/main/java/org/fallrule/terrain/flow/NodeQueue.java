@@ -2,7 +2,7 @@ package org.fallrule.terrain.flow;
 
 import java.util.Arrays;
 
-/** Nodes, the one that came in first first. A ring on an array. */
+/** Nodes, the one that came in first first. A ring on an array whose length is a power of two. */
 final class NodeQueue {
     private int[] nodes = new int[1024];
     private int first;
@@ -19,12 +19,12 @@ final class NodeQueue {
             nodes = more;
             first = 0;
         }
-        nodes[(first + size++) % nodes.length] = node;
+        nodes[(first + size++) & (nodes.length - 1)] = node;
     }
 
     int poll() {
         int node = nodes[first];
-        first = (first + 1) % nodes.length;
+        first = (first + 1) & (nodes.length - 1);
         size--;
         return node;
     }
