@@ -73,11 +73,11 @@ final class BookReader {
                 places);
     }
 
-    /** Rules rest on what a place is like, so a house book that changes it must say why. */
+    /** Rules rest on what a place is like, so a house book that changes it must say why; two of its tables have guards of their own. */
     private void guardPlace(Keys keys, Node.Mapping place, Locality locality) {
         if (keys.text("loosen_because").isEmpty() && !locality.equals(Locality.UNSAID)) {
             place.entries().keySet().stream()
-                    .filter(key -> !key.equals(AsBuiltReader.KEY))
+                    .filter(key -> !key.equals(AsBuiltReader.KEY) && !key.equals(UtilityTables.MARKS))
                     .forEach(key -> keys.fault(
                             place.placeOf(key),
                             key

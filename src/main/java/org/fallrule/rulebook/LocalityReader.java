@@ -33,7 +33,7 @@ final class LocalityReader {
                 book.mapping("runoff")
                         .map(mapping -> new RunoffReader(faults).read(mapping))
                         .orElse(Runoff.UNSAID),
-                book.mapping("mark_accuracy").map(utilities::accuracy).orElse(MarkAccuracy.UNSAID),
+                book.mapping(UtilityTables.MARKS).map(utilities::accuracy).orElse(MarkAccuracy.UNSAID),
                 book.mapping("expected_cover").map(utilities::cover).orElse(ExpectedCover.UNSAID),
                 new LayingReader(faults).read(book.mapping("laying"), book.mapping("cost")));
     }

@@ -17,6 +17,9 @@ import org.fallrule.measure.Written;
 
 /** Reads what a rule book says of utilities apart from its rules: how well marks are known, how deep each kind lies. */
 final class UtilityTables {
+    /** Says how well marks are known. */
+    static final String MARKS = "mark_accuracy";
+
     private static final List<String> QUALITIES = List.of("A", "B", "C", "D");
     private static final List<String> KINDS = List.of(
             "gas",
@@ -46,17 +49,18 @@ final class UtilityTables {
         for (String quality : QUALITIES) {
             keys.mapping(quality).ifPresent(row -> {
                 Keys of = new Keys(row, faults);
+                of.required("horizontal", "within how much of the mark the line lies in plan");
                 Optional<Written> horizontal = length(of, "horizontal");
                 Optional<Written> vertical = length(of, "vertical");
                 Place place = mapping.placeOf(quality);
                 rows.put(
                         quality,
                         new MarkAccuracy.Known(
-                                horizontal, vertical, basis(of, place, "mark_accuracy of " + quality), place));
-                of.refuseOthers("mark_accuracy");
+                                horizontal, vertical, basis(of, place, MARKS + " of " + quality), place));
+                of.refuseOthers(MARKS);
             });
         }
-        keys.refuseOthers("mark_accuracy");
+        keys.refuseOthers(MARKS);
         return new MarkAccuracy(rows);
     }
 

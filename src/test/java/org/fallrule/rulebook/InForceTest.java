@@ -124,4 +124,34 @@ class InForceTest {
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> books.library().load("d", Optional.empty()))
                 .hasMessageContaining("is a link to a place outside of the rules folder");
     }
+
+    @Test
+    void theDaysOnWhichBooksTurnAreTheirFirstAndTheDayAfterTheirLast() {
+        RuleLibrary library = new Books(folder)
+                .with("baseline.yaml", "effective: 2025-01-01\n" + BASELINE)
+                .with("counties/c.yaml", "builds_on: ../baseline.yaml\n" + CHANGE)
+                .library();
+
+        assertThat(library.turns(Optional.of("c"), Optional.empty()))
+                .containsExactly(
+                        LocalDate.parse("2025-01-01"), LocalDate.parse("2026-07-01"), LocalDate.parse("2027-07-01"));
+    }
+
+    @Test
+    void aFileBesideTheBooksIsFoundUnlessItIsALinkOutOfTheirFolder() throws java.io.IOException {
+        Path rules = folder.resolve("rules");
+        RuleLibrary library = new Books(rules)
+                .with("counties/c.yaml", "")
+                .with("places.yaml", "")
+                .library();
+        Path outside = java.nio.file.Files.writeString(folder.resolve("secret.yaml"), "title: secret\n");
+        java.nio.file.Files.createSymbolicLink(rules.resolve("link.yaml"), outside);
+
+        assertThat(library.file("places.yaml"))
+                .hasValueSatisfying(file -> assertThat(file).endsWith(Path.of("places.yaml")));
+        assertThat(library.file("nothing.yaml")).isEmpty();
+        assertThat(library.file("counties")).isEmpty();
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> library.file("link.yaml"))
+                .hasMessageContaining("is a link to a place outside of the rules");
+    }
 }

@@ -8,6 +8,7 @@ import org.fallrule.check.Limits;
 import org.fallrule.document.Place;
 import org.fallrule.finding.Basis;
 import org.fallrule.finding.Weight;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -324,5 +325,45 @@ class LayeringTest {
         assertThat(Books.cases(books.house(), "walk", "at_least")).containsExactly("7 ft [rules/house/h.yaml:3]");
         assertThat(Books.rule(books.house(), "walk").setBy())
                 .isEqualTo(Place.of("rules/house/h.yaml").at(3, 3));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{horizontal: 3 ft, vertical: 1 ft} | ",
+                "{horizontal: 2 ft, vertical: 1 ft} | ",
+                "{horizontal: 2 ft} | ",
+                "{horizontal: 1.9 ft, vertical: 1 ft} | mark_accuracy: a mark of quality B is taken as better known than in"
+                        + " rules/counties/c.yaml:3; a house book may only take it as worse",
+                "{horizontal: 2 ft, vertical: 0.9 ft} | mark_accuracy: a mark of quality B is taken as better known than in"
+                        + " rules/counties/c.yaml:3; a house book may only take it as worse",
+            })
+    void aFirmMayTakeMarksOnlyAsWorseKnownThanTheCounty(String marks, @Nullable String refused) {
+        String basis = "basis: {kind: practice}}";
+        List<String> faults = new Books(folder)
+                .with("counties/c.yaml", "mark_accuracy:\n  B: {horizontal: 2 ft, vertical: 1 ft, " + basis + "\n")
+                .with("house/h.yaml", "mark_accuracy:\n  B: " + marks.replace("}", ", " + basis) + "\n")
+                .faultsOfHouse();
+
+        assertThat(faults).isEqualTo(refused == null ? List.of() : List.of("rules/house/h.yaml:3:3: " + refused));
+    }
+
+    @Test
+    void withoutAFigureInPlanAMarkWouldBeTakenAsExactSoOneIsAskedFor() {
+        assertThat(new Books(folder)
+                        .with("counties/c.yaml", "mark_accuracy:\n  B: {vertical: 1 ft, basis: {kind: practice}}\n")
+                        .faultsOfCounty())
+                .containsExactly("rules/counties/c.yaml:3:6: the key horizontal is missing; give within how much of the"
+                        + " mark the line lies in plan");
+    }
+
+    @Test
+    void whereTheCountySaysNothingOfMarksAFirmMay() {
+        assertThat(new Books(folder)
+                        .with("counties/c.yaml", "")
+                        .with("house/h.yaml", "mark_accuracy:\n  D: {horizontal: 4 ft, basis: {kind: practice}}\n")
+                        .faultsOfHouse())
+                .isEmpty();
     }
 }

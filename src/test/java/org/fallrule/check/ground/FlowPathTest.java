@@ -237,4 +237,36 @@ class FlowPathTest {
 
         assertThat(told(plan.empty(WALK), TO_WALK)).isEqualTo("cannot_tell OF-1; lacks the ground at outfall OF-1");
     }
+
+    @Test
+    void theOwnLotIsNoneThatTheWaterMustNotComeTo() {
+        String anyLot = TO_NEIGHBOUR.replace("to_where: own = false\n", "");
+        PlanInFeet plan = slope().with(LOT, "L-1", OWN, "own = true").with(LOT, "L-2", strip(-40, 20), "own = false");
+
+        assertThat(told(plan, anyLot)).startsWith("meets OF-1 to L-2: 40.00 ft");
+        assertThat(told(plan, anyLot.replace("25 ft", "50 ft"))).startsWith("fails OF-1 to L-2: 40.00 ft");
+    }
+
+    @Test
+    void ofSeveralThingsThatItComesToTheOneThatFailsAndThenTheNearestIsTold() {
+        PlanInFeet plan = slope().with(WALK, "W-1", strip(5, 10), "access = public")
+                .with(WALK, "W-2", strip(25, 30), "access = public")
+                .with(WALK, "W-3", strip(15, 20), "access = public");
+
+        assertThat(told(plan, TO_WALK)).startsWith("fails OF-1 to W-2: 30.00 ft");
+    }
+
+    @Test
+    void aHollowElsewhereIsNotTheOutfalls() {
+        PlanInFeet plan = slope().spots("48 58 9, 52 58 9, 52 62 9, 48 62 9").with(STREET, "ST-1", strip(-10, 10));
+
+        assertThat(told(plan, TO_WALK + "\npond_deeper_than: 1 in")).doesNotContain("hollow");
+    }
+
+    @Test
+    void whereItRunsOverNothingFartherItSaysWhatItRunsOverButNoSlope() {
+        PlanInFeet plan = slope().with(STREET, "ST-1", strip(50, 70));
+
+        assertThat(told(plan, TO_WALK)).isEqualTo("meets OF-1: 0.00 ft");
+    }
 }

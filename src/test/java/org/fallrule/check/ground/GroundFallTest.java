@@ -258,4 +258,28 @@ class GroundFallTest {
 
         assertThat(seen.value().si() / 0.3048).isCloseTo(drop / 2, within(1e-6));
     }
+
+    @Test
+    void whereEveryWallStandsTooNearToOthersItSaysSo() {
+        PlanInFeet plan = house().spots(ring(20, 9))
+                .with(LOT, "L-1", "POLYGON ((-1 -1, 41 -1, 41 31, -1 31, -1 -1))", "own = true");
+
+        assertThat(check(plan, SIX_INCHES + "\nshortest: 3 ft"))
+                .containsExactly("not_applicable B-1; every wall stands too near to another wall or to the lot line to"
+                        + " tell");
+    }
+
+    @Test
+    void theMapShowsTheUnknownSideAlone() {
+        PlanInFeet plan = plan().with(BUILDING, "B-1", HOUSE)
+                .spots("0 0 10, 40 0 10, 40 30 10, 0 30 10, -20 -20 9, -20 50 9, 40 -20 9, 40 50 9, 0 -20 9, 0 50 9,"
+                        + " -20 0 9, -20 30 9");
+        Coordinate[] shown = plan.observe(new GroundFall(), SIX_INCHES)
+                .get(0)
+                .where()
+                .orElseThrow()
+                .getCoordinates();
+
+        assertThat(shown).allSatisfy(place -> assertThat(place.x / 0.3048).isGreaterThan(40 - 1e-6));
+    }
 }

@@ -1,14 +1,17 @@
 package org.fallrule.check.ground;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.fallrule.check.PlanInFeet.plan;
 import static org.fallrule.site.Role.INLET;
 
 import java.util.List;
 import java.util.Locale;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 
 class LowPointTest {
     private static final String AT_THE_BOTTOM = """
@@ -174,5 +177,52 @@ class LowPointTest {
         assertThat(bowl().with(INLET, "I-1", "POINT (20 20)").observe(new LowPoint(), AT_THE_BOTTOM))
                 .singleElement()
                 .satisfies(seen -> assertThat(seen.outcome()).isEqualTo(Outcome.CANNOT_TELL));
+    }
+
+    @Test
+    void ofTwoHollowsTheNearerCounts() {
+        // two pits; what counts as the bottom lies 7.8 ft from the basin in the one and 11.8 ft in the other, to within
+        // a grid step
+        PlanInFeet plan = plan().spots("-40 -40 10, 80 -40 10, 80 80 10, -40 80 10")
+                .spots(pit(0, 12))
+                .spots(pit(24, 36));
+
+        assertThat(check(basin(plan, 16, 6), AT_THE_BOTTOM.replace("off_at_most: 2 ft", "off_at_most: 20 ft"))
+                        .get(0))
+                .containsPattern("^meets CB-1: (7[.][5-9]|8[.]0)");
+        assertThat(check(basin(plan, 20, 6), AT_THE_BOTTOM.replace("off_at_most: 2 ft", "off_at_most: 20 ft"))
+                        .get(0))
+                .containsPattern("^meets CB-1: (7[.][5-9]|8[.]0)");
+    }
+
+    /** A square pit from one easting to another, its bottom at 9 ft and 4 ft within its rim. */
+    private static String pit(double west, double east) {
+        return String.format(
+                Locale.ROOT,
+                "%1$f 0 10, %2$f 0 10, %2$f 12 10, %1$f 12 10, %3$f 4 9, %4$f 4 9, %4$f 8 9, %3$f 8 9",
+                west,
+                east,
+                west + 4,
+                east - 4);
+    }
+
+    @Test
+    void onFallingGroundItSaysWhatIsMeasuredAndShowsTheWayToTheLowestPlace() {
+        String ground = "ground at it above the lowest ground within 10 ft of it";
+        Observation seen =
+                basin(slope(), 20, 20).observe(new LowPoint(), WITH_RIM).get(0);
+
+        assertThat(seen.measured().orElseThrow().of()).isEqualTo(ground);
+        assertThat(basin(slope(), 20, 20, "rim = 10.5 ft")
+                        .observe(new LowPoint(), WITH_RIM)
+                        .get(0)
+                        .measured()
+                        .orElseThrow()
+                        .of())
+                .isEqualTo(ground.replace("ground at it", "rim"));
+        // the lowest lies down the slope: on the last row of nodes, 0.25 m apart, within 10 ft
+        Coordinate[] way = seen.where().orElseThrow().getCoordinates();
+        assertThat(way[1].x / 0.3048).isCloseTo(20, within(1.8));
+        assertThat(way[1].y).isCloseTo(20 * 0.3048 - 3, within(1e-6));
     }
 }

@@ -158,4 +158,13 @@ class OutsideTest {
         assertThat(new Outside().needs(PlanInFeet.terms(new Outside(), PIPE_OUT_OF_EASEMENT)))
                 .containsExactly(new Need.OfLayer(PIPE), new Need.OfLayer(EASEMENT));
     }
+
+    @Test
+    void anOutfallWellOutsideIsClearHoweverItWasSurveyed() {
+        PlanInFeet outfall = strip().with(OUTFALL, "OF-1", "POINT (0 12)").surveyedTo(1, 0);
+
+        assertThat(check(outfall, OUTFALL_OUT_OF_EASEMENT)).containsExactly("meets OF-1 to E-1: 0.00 ft");
+        assertThat(check(strip().with(OUTFALL, "OF-1", "POINT (0 10.5)").surveyedTo(1, 0), OUTFALL_OUT_OF_EASEMENT))
+                .containsExactly("borderline OF-1 to E-1: 0.00 ft");
+    }
 }

@@ -71,4 +71,14 @@ class ReachBeyondTest {
 
         assertThat(ReachBeyond.of(building, turn.transform(wkt(LOT)))).isLessThan(1e-3);
     }
+
+    @Test
+    void aLineThatIsFarthestOutInItsLaterHalfIsSoughtThere() {
+        // opposite walls 6 m off the line at 30 and 4 m off it at 12: the farthest lies between 12 and 30
+        String around = "MULTIPOLYGON (((0 -1, 4 -1, 4 1, 0 1, 0 -1)), ((10 4, 14 4, 14 5, 10 5, 10 4)),"
+                + " ((30 -1, 40 -1, 40 1, 30 1, 30 -1)))";
+
+        assertThat(reach("LINESTRING (0 0, 40 0)", around)).isCloseTo(8.5, within(1e-3));
+        assertThat(reach("LINESTRING (40 0, 0 0)", around)).isCloseTo(8.5, within(1e-3));
+    }
 }

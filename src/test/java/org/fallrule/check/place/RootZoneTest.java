@@ -125,4 +125,13 @@ class RootZoneTest {
         assertThat(new RootZone().needs(PlanInFeet.terms(new RootZone(), CLEAR)))
                 .containsExactly(new Need.OfLayer(PIPE), new Need.OfLayer(TREE));
     }
+
+    @Test
+    void ofPipesThatAllKeepClearTheNearestIsTold() {
+        PlanInFeet plan = tenInchTree(pipePassing(30).with(PIPE, "P-2", "LINESTRING (-40 12, 40 12)"))
+                .with(PIPE, "P-3", "LINESTRING (-40 20, 40 20)");
+
+        assertThat(check(plan, CLEAR))
+                .containsExactly("meets P-2 to T-1: 12.00 ft; root zone of 10.00 ft radius (trunk 10.0 in)");
+    }
 }

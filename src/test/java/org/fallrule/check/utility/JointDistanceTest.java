@@ -87,4 +87,18 @@ class JointDistanceTest {
                 .containsExactly(
                         "cannot_tell P-1 to U-1: 4.50 ft; lacks kind of utility U-1;" + " crossing at station 0+05.0");
     }
+
+    @Test
+    void aPipeThatBeginsNearerThanHalfALengthHasItsFirstJointThere() {
+        // 4 ft less half of 12 in, though 10 ft of the length lie beyond the crossing
+        assertThat(check("LINESTRING (0 -4, 0 30)", "laying_length = 20 ft"))
+                .containsExactly("fails P-1 to U-1: 3.50 ft; crossing at station 0+04.0");
+    }
+
+    @Test
+    void ofALengthCentredTheEndThatABendBringsNearerCounts() {
+        // the upstream half turns aside 2 ft before the main and runs beside it; less half of 12 in
+        assertThat(check("LINESTRING (-30 -2, 0 -2, 0 30)", "laying_length = 20 ft"))
+                .containsExactly("fails P-1 to U-1: 1.50 ft; crossing at station 0+32.0");
+    }
 }

@@ -128,4 +128,12 @@ class NotJoinedTest {
                 .containsExactly("cannot_tell U-1; lacks diameter of pipe P-1;"
                         + " pipes whose diameter is not given are counted 24.0 in wide");
     }
+
+    @Test
+    void aSewerThatEndsAtThePipesOutsideIsJoinedAndABitFartherIsNot() {
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (60.5 40, 60.5 -40)", SIX_INCHES)))
+                .containsExactly("fails P-1 to U-1; it is joined to sanitary U-1 in plan");
+        assertThat(check(LATERAL.with(PIPE, "P-1", "LINESTRING (60.51 40, 60.51 -40)", SIX_INCHES)))
+                .containsExactly("meets U-1; no part of the drain is joined to it");
+    }
 }

@@ -10,8 +10,11 @@ import static org.fallrule.site.Role.WALK;
 import java.util.List;
 import org.fallrule.check.Baseline;
 import org.fallrule.check.PlanInFeet;
+import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.measure.Printed;
+import org.fallrule.measure.Unit;
 import org.junit.jupiter.api.Test;
 
 /** Crossings whose depth is known and not, over and under. Figures of bands and quality levels are the baseline's. */
@@ -137,5 +140,47 @@ class SeparationOfCrossingsTest {
         assertThat(line(pipeAt(95, exact), terms)).isEqualTo("meets P-1 to U-1: 1.00 ft; crossing at station 0+20.0");
         assertThat(line(pipeAt(95.1, exact), terms)).isEqualTo("fails P-1 to U-1: 0.90 ft; crossing at station 0+20.0");
         assertThat(line(pipeAt(99, exact), terms)).isEqualTo("fails P-1 to U-1: -3.00 ft; crossing at station 0+20.0");
+    }
+
+    private static final String OVER_AND_UNDER = """
+            from: utility
+            over_at_least: 6 in
+            under_at_least: 18 in
+            near_crossing: 5 ft
+            size_if_unknown: 4 in""";
+
+    @Test
+    void whereOverAndUnderAreAskedApartItSaysWhichOfTheTwoItIs() {
+        String[] exact = {"kind = gas", "top = 97 ft", "vertical_accuracy = 0 ft"};
+
+        assertThat(measured(pipeAt(97.6, exact), OVER_AND_UNDER)).isEqualTo("height over gas U-1 7.2 in");
+        assertThat(measured(pipeAt(94.6, exact), OVER_AND_UNDER)).isEqualTo("height under gas U-1 16.8 in");
+        assertThat(measured(pipeAt(97.6, exact), ACROSS_12_IN)).isEqualTo("height between them 7.2 in");
+    }
+
+    private static String measured(PlanInFeet plan, String terms) {
+        Measured measured = only(plan, terms).measured().orElseThrow();
+        return measured.of() + " " + Printed.of(measured.value(), Unit.INCH);
+    }
+
+    @Test
+    void howLikelyAConflictIsHangsOnWhatIsAskedOverAndUnder() {
+        // the gas line's top is expected from 97.0 to 99.0 ft, and it is half a foot thick
+        String asksLittle = OVER_AND_UNDER.replace("18 in", "6 in");
+
+        assertThat(line(pipeAt(95.2, "kind = gas"), asksLittle)).contains("): likely clear;");
+        assertThat(line(pipeAt(95.2, "kind = gas"), OVER_AND_UNDER)).contains("): open;");
+    }
+
+    @Test
+    void whereThePlanGivesADepthToRelyOnNothingIsExpected() {
+        PlanInFeet withoutInverts = plan().in(Baseline.locality())
+                .spots("-90 -90 100, 190 -90 100, 0 190 100")
+                .with(PIPE, "P-1", "LINESTRING (30 -20, 30 20)", "outside_diameter = 6 in")
+                .with(UTILITY, "U-1", "LINESTRING (0 0, 60 0)", "kind = gas", "depth = 36 in", "quality = A");
+
+        assertThat(line(withoutInverts, ACROSS_12_IN))
+                .startsWith("cannot_tell P-1 to U-1; lacks invert_up and invert_down of pipe P-1")
+                .doesNotContain("expected");
     }
 }
