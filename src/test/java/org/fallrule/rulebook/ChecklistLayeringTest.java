@@ -3,6 +3,7 @@ package org.fallrule.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,5 +99,24 @@ class ChecklistLayeringTest {
         assertThat(books.with("house/h.yaml", dropped + "the county asks none}\n")
                         .faultsOfHouse())
                 .isEmpty();
+    }
+
+    @Test
+    void anItemIsShownByAFactOfTheSiteAPartOfTheReportOrBoth() {
+        assertThat(county("""
+                name: {asks: a name, shown_by: {site: name}}
+                plan: {asks: a plan, shown_by: {report: plan}}
+                both: {asks: both, shown_by: {all_of: [{site: datum}, {report: pipe_table}]}}
+                either: {asks: either, shown_by: {any_of: [{site: survey_date}, by_hand]}}
+                """).county().checklist())
+                .extracting(ChecklistItem::shownBy)
+                .endsWith(
+                        new ShownBy.Stated(ShownBy.SiteFact.NAME),
+                        new ShownBy.Reported(ShownBy.Part.PLAN),
+                        new ShownBy.AllOf(List.of(
+                                new ShownBy.Stated(ShownBy.SiteFact.DATUM),
+                                new ShownBy.Reported(ShownBy.Part.PIPE_TABLE))),
+                        new ShownBy.AnyOf(
+                                List.of(new ShownBy.Stated(ShownBy.SiteFact.SURVEY_DATE), new ShownBy.ByHand())));
     }
 }

@@ -366,4 +366,17 @@ class LayeringTest {
                         .faultsOfHouse())
                 .isEmpty();
     }
+
+    @Test
+    void aWordThatIsNoneOfAParametersIsRefusedWithThoseThatAre() {
+        assertThat(new Books(folder).with("counties/c.yaml", """
+                        rules:
+                          drain: {title: x, check: drain_down, at_most: 24 h, rates: textures, weight: must,
+                            basis: {kind: practice}}
+                        """).faultsOfCounty())
+                .anySatisfy(fault -> assertThat(fault)
+                        .startsWith("rules/counties/c.yaml:3:")
+                        .contains("textures cannot stand here")
+                        .contains("Known: "));
+    }
 }

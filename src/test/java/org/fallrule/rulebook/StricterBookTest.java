@@ -226,4 +226,13 @@ class StricterBookTest {
         assertThat(book.locality().runoff().surfaces()).isEmpty();
         assertThat(notices(book)).singleElement().asString().endsWith("cannot be told: climate: soil, runoff: lawn");
     }
+
+    @Test
+    void whereNeitherFreezesTheLotDoesNot() {
+        var climate = both("climate: {freezing: false}\n", "climate: {freezing: false}\n")
+                .locality()
+                .climate();
+
+        assertThat(climate.freezing()).contains(false);
+    }
 }
