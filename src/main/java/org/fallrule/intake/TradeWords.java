@@ -1,26 +1,19 @@
 package org.fallrule.intake;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.fallrule.document.Node;
-import org.fallrule.document.Yaml;
+import org.fallrule.reader.OfficeWords;
 import org.fallrule.site.Attribute;
 
-/** The words that offices and field crews use, from {@code trade-words.yaml}: data, so that a word is added without code. */
+/** What the words of {@link OfficeWords} stand for. */
 final class TradeWords {
-    private static final String FILE = "trade-words.yaml";
-
     private final Map<String, List<Meaning>> layers;
     private final Map<String, List<Meaning>> codes;
     private final Map<String, List<Meaning>> colors;
@@ -46,15 +39,12 @@ final class TradeWords {
     }
 
     static TradeWords load() {
-        try (InputStream in = Objects.requireNonNull(TradeWords.class.getResourceAsStream(FILE), FILE)) {
-            return new TradeWords(Yaml.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), FILE));
-        } catch (IOException e) {
-            throw new UncheckedIOException("The words that come with the program cannot be read", e);
-        }
+        return new TradeWords(OfficeWords.file());
     }
 
     private static Node.Mapping mapping(Node.Mapping file, String key) {
-        return (Node.Mapping) file.get(key).orElseThrow(() -> new IllegalStateException(FILE + " has no " + key));
+        return (Node.Mapping)
+                file.get(key).orElseThrow(() -> new IllegalStateException("the trade's words have no " + key));
     }
 
     private static String text(Node node) {
@@ -69,7 +59,7 @@ final class TradeWords {
                     items.stream().map(item -> Meaning.of(text(item))).toList();
             for (String word : words.split(" ", -1)) {
                 all.merge(plain(word), meanings, (one, other) -> {
-                    throw new IllegalStateException(FILE + " has " + word + " twice");
+                    throw new IllegalStateException("the trade's words have " + word + " twice");
                 });
             }
         });

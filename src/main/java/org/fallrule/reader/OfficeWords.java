@@ -13,19 +13,23 @@ import org.fallrule.document.Node;
 import org.fallrule.document.Yaml;
 import org.fallrule.site.Role;
 
-/** What offices call the layers of a role: the words by which the names of loose layers are guessed too. */
-final class OfficeWords {
-    private static final String FILE = "/org/fallrule/intake/trade-words.yaml";
+/**
+ * The words that offices and field crews use for layers, columns, codes and values, from {@code trade-words.yaml}: data, so that a
+ * word is added without code.
+ */
+public final class OfficeWords {
+    private static final String FILE = "trade-words.yaml";
 
     private OfficeWords() {}
 
-    /** The role that a word stands for; nothing where it is not known, or may stand for several. */
+    /** The role that a word for a layer stands for; nothing where it is not known, or may stand for several. */
     static Optional<Role> role(String word) {
         String plain = word.toLowerCase(Locale.ROOT).replaceAll("[ _-]", "");
-        return layers().entries().entrySet().stream()
-                .filter(entry -> List.of(entry.getKey().split(" ", -1)).contains(plain))
-                .flatMap(entry -> role(entry.getValue()).stream())
-                .findFirst();
+        return ((Node.Mapping) file().get("layers").orElseThrow())
+                .entries().entrySet().stream()
+                        .filter(entry -> List.of(entry.getKey().split(" ", -1)).contains(plain))
+                        .flatMap(entry -> role(entry.getValue()).stream())
+                        .findFirst();
     }
 
     /** {@code walk}; {@code utility gas}; of a list of meanings none is sure. */
@@ -35,11 +39,10 @@ final class OfficeWords {
                 : Optional.empty();
     }
 
-    /** Read anew each time: only a fault asks for it. */
-    private static Node.Mapping layers() {
+    /** All of them, under {@code layers}, {@code columns} and so on; read anew each time, as a run asks once or on a fault. */
+    public static Node.Mapping file() {
         try (InputStream in = Objects.requireNonNull(OfficeWords.class.getResourceAsStream(FILE), FILE)) {
-            Node.Mapping file = Yaml.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), FILE);
-            return (Node.Mapping) file.get("layers").orElseThrow();
+            return Yaml.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), FILE);
         } catch (IOException e) {
             throw new UncheckedIOException("The words that come with the program cannot be read", e);
         }
