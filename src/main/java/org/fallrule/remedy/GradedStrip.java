@@ -86,12 +86,12 @@ final class GradedStrip {
     }
 
     /** Whether all of a triangle lies beyond one side of another: then they share no ground, and no overlay need tell. */
-    private static boolean isBeside(Polygon other, Polygon triangle) {
-        Coordinate[] ring = triangle.getExteriorRing().getCoordinates();
-        int inside = Orientation.index(ring[0], ring[1], ring[2]);
+    private static boolean isBeside(Polygon triangle, Polygon other) {
+        Coordinate[] sides = other.getExteriorRing().getCoordinates();
+        int inside = Orientation.index(sides[0], sides[1], sides[2]);
         return IntStream.range(0, 3)
-                .anyMatch(i -> Arrays.stream(other.getExteriorRing().getCoordinates())
-                        .allMatch(corner -> Orientation.index(ring[i], ring[i + 1], corner) != inside));
+                .anyMatch(i -> Arrays.stream(triangle.getExteriorRing().getCoordinates())
+                        .allMatch(corner -> Orientation.index(sides[i], sides[i + 1], corner) != inside));
     }
 
     /** The triangles, the upper end of each line raised by what is said of the metres that it misses. */
