@@ -8,8 +8,6 @@ import org.fallrule.proposal.Outlook;
 import org.fallrule.reader.SharedLayersByFolder;
 import org.fallrule.reader.SiteReader;
 import org.fallrule.report.Report;
-import org.fallrule.review.Review;
-import org.fallrule.review.Reviewer;
 import org.fallrule.rulebook.RuleBook;
 import org.fallrule.site.Site;
 
@@ -37,13 +35,7 @@ public final class PlanReview {
         RuleBook book = books.book(place, site);
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         CompletableFuture<Outlook> outlook = remedies.outlook(analysis, book);
-        Review review = Reviewer.review(analysis, book, books.day());
-        return new Report(
-                analysis,
-                place.spoken(),
-                book,
-                review,
-                remedies.in(analysis, book, review, books.day()),
-                outlook.join());
+        RemedySearch.Reviewed reviewed = remedies.reviewed(analysis, book, books.day());
+        return new Report(analysis, place.spoken(), book, reviewed.review(), reviewed.remedies(), outlook.join());
     }
 }

@@ -62,9 +62,37 @@ final class LeastChange {
 
     /** The change that is offered for a finding that fails or is borderline, or why none is. */
     Remedied of(Finding finding) {
+        return proved(begun(finding));
+    }
+
+    /**
+     * The search for a finding's change as far as it goes without the plan's other findings.
+     *
+     * @param kind the number of the first kind of change that passes the finding's own rule; beyond all where none does
+     * @param candidates such changes
+     */
+    record Begun(Finding finding, int kind, List<Candidate> candidates) {}
+
+    Begun begun(Finding finding) {
+        for (int kind = 0; kind < KINDS.size(); kind++) {
+            List<Candidate> candidates = candidates(kind, finding);
+            if (!candidates.isEmpty()) {
+                return new Begun(finding, kind, candidates);
+            }
+        }
+        return new Begun(finding, KINDS.size(), List.of());
+    }
+
+    private List<Candidate> candidates(int kind, Finding finding) {
+        return candidates(KINDS.get(kind), finding, KINDS.get(kind).mostProofs());
+    }
+
+    /** The rest of the search: what a change makes worse is held against all findings of the plan. */
+    Remedied proved(Begun begun) {
+        Finding finding = begun.finding();
         List<TradeOff> tradeOffs = new ArrayList<>();
-        for (Remedy kind : KINDS) {
-            for (Candidate candidate : candidates(kind, finding, kind.mostProofs())) {
+        for (int kind = begun.kind(); kind < KINDS.size(); kind++) {
+            for (Candidate candidate : kind == begun.kind() ? begun.candidates() : candidates(kind, finding)) {
                 Change change = candidate.least().change();
                 SiteAnalysis changed = trial.submitted().with(change.site());
                 Optional<Drawback> drawback = outlet(finding, changed).or(() -> trial.drawback(changed));

@@ -3,11 +3,8 @@ package org.fallrule.remedy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinTask;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.finding.Finding;
-import org.fallrule.finding.Outcome;
-import org.fallrule.finding.Weight;
 import org.fallrule.review.Review;
 import org.fallrule.rulebook.RuleBook;
 
@@ -32,26 +29,19 @@ public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
      * @param today the day on which waivers are held against their end
      */
     public static Remedies each(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
-        Trial trial = new Trial(analysis, book, today, review);
-        LeastChange least = new LeastChange(trial);
-        // Each by itself, not in stretches as a stream would cut them: a few findings take most of the time.
-        List<ForkJoinTask<Remedied>> sought = review.findings().stream()
-                .filter(Remedies::wantsOne)
-                .map(finding -> ForkJoinTask.adapt(() -> least.of(finding)))
-                .toList();
-        ForkJoinTask.invokeAll(sought);
-        return new Remedies(sought.stream().map(ForkJoinTask::join).toList(), Optional.empty());
+        LeastChanges least = new LeastChanges(analysis, book, today);
+        review.findings().forEach(least);
+        return least.of(review);
     }
 
     /** As {@link #each}, and looks for one joint change of the findings that fail together. */
     public static Remedies joint(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
-        Remedies single = each(analysis, book, review, today);
-        return new Remedies(single.each, JointChange.of(analysis, book, review, today));
+        return each(analysis, book, review, today).joined(analysis, book, review, today);
     }
 
-    private static boolean wantsOne(Finding finding) {
-        return finding.weight() != Weight.NOTE
-                && (finding.outcome() == Outcome.FAILS || finding.outcome() == Outcome.BORDERLINE);
+    /** These, and one joint change of the findings that fail together. */
+    public Remedies joined(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
+        return new Remedies(each, JointChange.of(analysis, book, review, today));
     }
 
     /** What is offered for a finding; nothing for one that needs none. */

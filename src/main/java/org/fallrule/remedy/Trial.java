@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Terms;
 import org.fallrule.document.Fault;
@@ -40,15 +41,24 @@ final class Trial {
     private final SiteAnalysis submitted;
     private final RuleBook book;
     private final LocalDate today;
-    private final Findings before;
+    private final Supplier<Findings> before;
     private final Set<String> problems;
     private final List<Rule> rules;
 
     Trial(SiteAnalysis submitted, RuleBook book, LocalDate today, Review review) {
+        this(submitted, book, today, new Findings(review.findings()));
+    }
+
+    private Trial(SiteAnalysis submitted, RuleBook book, LocalDate today, Findings before) {
+        this(submitted, book, today, () -> before);
+    }
+
+    /** @param before the findings of the submitted plan, which may still be being looked for */
+    Trial(SiteAnalysis submitted, RuleBook book, LocalDate today, Supplier<Findings> before) {
         this.submitted = submitted;
         this.book = book;
         this.today = today;
-        this.before = new Findings(review.findings());
+        this.before = before;
         this.problems = new HashSet<>(said(submitted));
         this.rules = book.rules().stream()
                 .filter(rule -> rule.weight() != Weight.NOTE)
@@ -124,7 +134,7 @@ final class Trial {
         Touched touched = Touched.between(submitted.site(), changed.site());
         for (Rule rule : rules) {
             Optional<Finding> worse =
-                    touched.mayTouch(rule) ? before.firstWorse(run(changed, rule::equals)) : Optional.empty();
+                    touched.mayTouch(rule) ? before.get().firstWorse(run(changed, rule::equals)) : Optional.empty();
             if (worse.isPresent()) {
                 return worse.map(finding -> new Drawback.Worse(finding, changed));
             }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
@@ -32,10 +33,19 @@ public final class Reviewer {
      * @param today the day on which waivers are held against their end
      */
     public static Review review(SiteAnalysis analysis, RuleBook book, LocalDate today) {
-        return new Reviewer(analysis, today).review(book);
+        return review(analysis, book, today, any -> {});
     }
 
-    private Review review(RuleBook book) {
+    /**
+     * Reviews a plan.
+     *
+     * @param found is told each finding as soon as it is there, in their order
+     */
+    public static Review review(SiteAnalysis analysis, RuleBook book, LocalDate today, Consumer<Finding> found) {
+        return new Reviewer(analysis, today).review(book, found);
+    }
+
+    private Review review(RuleBook book, Consumer<Finding> found) {
         problems.addAll(analysis.site().problems());
         problems.addAll(analysis.problems());
         problems.addAll(analysis.network().problems());
@@ -43,7 +53,9 @@ public final class Reviewer {
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : book.rules()) {
             for (Observation seen : observe(rule)) {
-                findings.add(waivers.applied(finding(rule, inUnitsOfPlan(seen))));
+                Finding finding = waivers.applied(finding(rule, inUnitsOfPlan(seen)));
+                findings.add(finding);
+                found.accept(finding);
             }
         }
         problems.addAll(waivers.problems(book));
