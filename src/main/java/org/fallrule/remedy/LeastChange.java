@@ -60,11 +60,6 @@ final class LeastChange {
         return least.subList(0, Math.min(most, least.size()));
     }
 
-    /** The change that is offered for a finding that fails or is borderline, or why none is. */
-    Remedied of(Finding finding) {
-        return proved(begun(finding));
-    }
-
     /**
      * The search for a finding's change as far as it goes without the plan's other findings.
      *
@@ -87,7 +82,7 @@ final class LeastChange {
         return candidates(KINDS.get(kind), finding, KINDS.get(kind).mostProofs());
     }
 
-    /** The rest of the search: what a change makes worse is held against all findings of the plan. */
+    /** The change that is offered, or why none is: what a change makes worse is held against all findings of the plan. */
     Remedied proved(Begun begun) {
         Finding finding = begun.finding();
         List<TradeOff> tradeOffs = new ArrayList<>();

@@ -34,11 +34,6 @@ public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
         return least.of(review);
     }
 
-    /** As {@link #each}, and looks for one joint change of the findings that fail together. */
-    public static Remedies joint(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
-        return each(analysis, book, review, today).joined(analysis, book, review, today);
-    }
-
     /** These, and one joint change of the findings that fail together. */
     public Remedies joined(SiteAnalysis analysis, RuleBook book, Review review, LocalDate today) {
         return new Remedies(each, JointChange.of(analysis, book, review, today));

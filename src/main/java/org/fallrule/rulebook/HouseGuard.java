@@ -49,8 +49,8 @@ final class HouseGuard {
         house.byQuality()
                 .forEach((quality, mine) -> Optional.ofNullable(
                                 county.byQuality().get(quality))
-                        .filter(theirs -> isBetterInPlan(mine.horizontal(), theirs.horizontal())
-                                || isBetterInHeight(mine.vertical(), theirs.vertical()))
+                        .filter(theirs -> isBetter(mine.horizontal(), theirs.horizontal())
+                                || isBetter(mine.vertical(), theirs.vertical()))
                         .ifPresent(theirs -> faults.add(new Fault(
                                 mine.statedAt(),
                                 "mark_accuracy: a mark of quality " + quality + " is taken as better known than in "
@@ -73,20 +73,11 @@ final class HouseGuard {
                                         + theirs.setBy().fileAndLine() + "; a house book may only tighten"))));
     }
 
-    /** Without a figure a place is exact. */
-    private static boolean isBetterInPlan(Optional<Written> mine, Optional<Written> theirs) {
-        return theirs.filter(figure -> mine.isEmpty() || isLess(mine.get(), figure))
-                .isPresent();
-    }
-
-    /** Without a figure no depth is relied on. */
-    private static boolean isBetterInHeight(Optional<Written> mine, Optional<Written> theirs) {
-        return mine.filter(figure -> theirs.isEmpty() || isLess(figure, theirs.get()))
-                .isPresent();
-    }
-
-    private static boolean isLess(Written one, Written other) {
-        return one.quantity().si() < other.quantity().si();
+    /** Without a figure no depth is relied on; in plan there always is one. */
+    private static boolean isBetter(Optional<Written> mine, Optional<Written> theirs) {
+        return mine.isPresent()
+                && (theirs.isEmpty()
+                        || mine.get().quantity().si() < theirs.get().quantity().si());
     }
 
     private void compare(Parameter<?> parameter, Rule county, Rule house) {

@@ -136,7 +136,8 @@ final class Drains {
                 new RuleLibrary(Path.of("rules"), "rules").load(site.county().orElseThrow(), site.house());
         SiteAnalysis analysis = SiteAnalysis.of(site, book.locality());
         Review review = Reviewer.review(analysis, book, TODAY);
-        return new LeastChange(new Trial(analysis, book, TODAY, review)).of(failing(review, rule));
+        LeastChange least = new LeastChange(new Trial(analysis, book, TODAY, review));
+        return least.proved(least.begun(failing(review, rule)));
     }
 
     private static Finding failing(Review review, String rule) {
@@ -151,6 +152,6 @@ final class Drains {
         RuleBook book = BOOK.only(each -> List.of(rules).contains(each.id()));
         SiteAnalysis analysis = SiteAnalysis.of(plan.site(), book.locality());
         Review review = Reviewer.review(analysis, book, TODAY);
-        return Remedies.joint(analysis, book, review, TODAY).joint();
+        return Remedies.NONE.joined(analysis, book, review, TODAY).joint();
     }
 }
