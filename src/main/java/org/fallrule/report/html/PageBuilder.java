@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fallrule.finding.Finding;
@@ -51,7 +53,11 @@ final class PageBuilder {
         this.explained = overview.map(SvgWriter::legend).orElse(Set.of());
     }
 
+    /** The large drawings are made beside the findings' small ones. */
     ReportPage page() {
+        ForkJoinTask<Optional<ReportPage.Plans>> plans =
+                ForkJoinPool.commonPool().submit(this::plans);
+        ForkJoinTask<List<SectionView>> sections = ForkJoinPool.commonPool().submit(() -> SectionView.all(report));
         List<Finding> findings = report.byNeed();
         int firstSettled = (int)
                 findings.stream().filter(finding -> finding.outcome().isOpen()).count();
@@ -78,8 +84,8 @@ final class PageBuilder {
                 counts(),
                 FailingRule.in(open),
                 FilterChoices.of(report),
-                plans(),
-                SectionView.all(report),
+                plans.join(),
+                sections.join(),
                 open,
                 settled,
                 report.review().problems().stream()

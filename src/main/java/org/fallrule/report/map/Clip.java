@@ -1,23 +1,23 @@
 package org.fallrule.report.map;
 
-import org.locationtech.jts.geom.Coordinate;
+import org.geotools.geometry.jts.GeometryClipper;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/** The part of a plan that a view shows. */
+/** The part of a plan that a view shows. Not for several threads. */
 public final class Clip {
     private final Envelope view;
     private final Geometry frame;
+    private final GeometryClipper scissors;
 
     public Clip(Envelope view) {
         this.view = view.copy();
         this.frame = new GeometryFactory().toGeometry(view);
+        this.scissors = new GeometryClipper(this.view);
     }
 
     /** A clip that reaches so much farther, as a share of the width, that the cut edges lie outside of the view. */
@@ -30,14 +30,16 @@ public final class Clip {
     /** The part of a geometry of one kind, point, line or area, that lies in the view; lines keep their direction. */
     public Geometry of(Geometry geometry) {
         if (!view.intersects(geometry.getEnvelopeInternal())) {
-            return geometry.getFactory().createEmpty(geometry.getDimension());
+            return nothing(geometry);
         }
-        Geometry sound = geometry.getDimension() < 2 || geometry.isValid() ? geometry : GeometryFixer.fix(geometry);
         if (view.contains(geometry.getEnvelopeInternal())) {
-            return sound;
+            return sound(geometry);
         }
-        Geometry cut = OverlayNGRobust.overlay(sound, frame, OverlayNG.INTERSECTION);
-        return geometry instanceof LineString line ? alongside(line, cut) : cut;
+        Geometry cut = scissors.clip(geometry, false);
+        if (cut == null) {
+            return nothing(geometry);
+        }
+        return isSound(cut) ? cut : OverlayNGRobust.overlay(sound(geometry), frame, OverlayNG.INTERSECTION);
     }
 
     /** Whether some of a line lies in the view. */
@@ -45,21 +47,16 @@ public final class Clip {
         return frame.intersects(line);
     }
 
-    private static Geometry alongside(LineString line, Geometry cut) {
-        LengthIndexedLine stations = new LengthIndexedLine(line);
-        LineString[] parts = new LineString[cut.getNumGeometries()];
-        for (int i = 0; i < parts.length; i++) {
-            if (!(cut.getGeometryN(i) instanceof LineString part)) {
-                return cut;
-            }
-            parts[i] = !part.isEmpty() && runsBack(stations, part) ? part.reverse() : part;
-        }
-        return parts.length == 1 ? parts[0] : line.getFactory().createMultiLineString(parts);
+    private static Geometry nothing(Geometry geometry) {
+        return geometry.getFactory().createEmpty(geometry.getDimension());
     }
 
-    private static boolean runsBack(LengthIndexedLine stations, LineString part) {
-        Coordinate first = part.getCoordinateN(0);
-        Coordinate second = part.getCoordinateN(1);
-        return stations.indexOf(second) < stations.indexOf(first);
+    private static Geometry sound(Geometry geometry) {
+        return isSound(geometry) ? geometry : GeometryFixer.fix(geometry);
+    }
+
+    /** The quick cut leaves an area that comes into the view several times joined along the view's edge. */
+    private static boolean isSound(Geometry geometry) {
+        return geometry.getDimension() < 2 || geometry.isValid();
     }
 }

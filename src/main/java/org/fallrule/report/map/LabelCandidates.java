@@ -94,16 +94,18 @@ public record LabelCandidates(double width, double height) {
         PreparedGeometry holder = PreparedGeometryFactory.prepare(area);
         Coordinate middle = area.getInteriorPoint().getCoordinate();
         Envelope extent = area.getEnvelopeInternal();
-        List<Envelope> boxes = new ArrayList<>(List.of(at(middle.x, middle.y)));
+        List<Coordinate> centres = new ArrayList<>(List.of(middle));
         for (int i = 0; i < GRID; i++) {
             for (int j = 0; j < GRID; j++) {
-                boxes.add(at(
+                centres.add(new Coordinate(
                         extent.getMinX() + extent.getWidth() * (i + 0.5) / GRID,
                         extent.getMinY() + extent.getHeight() * (j + 0.5) / GRID));
             }
         }
-        boxes.sort(Comparator.comparingDouble(box -> box.centre().distance(middle)));
-        return boxes.stream().filter(box -> holder.covers(area.getFactory().toGeometry(box)));
+        centres.sort(Comparator.comparingDouble(middle::distance));
+        return centres.stream()
+                .map(centre -> at(centre.x, centre.y))
+                .filter(box -> holder.covers(area.getFactory().toGeometry(box)));
     }
 
     private Envelope at(double x, double y) {

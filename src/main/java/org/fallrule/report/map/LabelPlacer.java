@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
  * Finds room for labels, one after the other. A label never lies on another one, on a pipe or on a symbol, nor reaches over
@@ -18,8 +18,8 @@ public final class LabelPlacer {
     private static final double CROSSING = 3;
 
     private final Envelope sheet;
-    private final STRtree closed = new STRtree();
-    private final STRtree crossed = new STRtree();
+    private final HPRtree closed = new HPRtree();
+    private final HPRtree crossed = new HPRtree();
     private final List<Envelope> taken = new ArrayList<>();
 
     /**

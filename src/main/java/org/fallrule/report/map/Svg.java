@@ -1,7 +1,5 @@
 package org.fallrule.report.map;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -36,21 +34,33 @@ public final class Svg {
     private StringBuilder start(String name, Object... attributes) {
         text.append('<').append(name);
         for (int i = 0; i < attributes.length; i += 2) {
-            Object value = attributes[i + 1];
-            String written = value instanceof Number number ? number(number.doubleValue()) : value.toString();
-            text.append(' ')
-                    .append(attributes[i])
-                    .append("=\"")
-                    .append(escaped(written))
-                    .append('"');
+            text.append(' ').append(attributes[i]).append("=\"");
+            if (attributes[i + 1] instanceof Number number) {
+                append(number.doubleValue(), text);
+            } else {
+                text.append(escaped(attributes[i + 1].toString()));
+            }
+            text.append('"');
         }
         return text;
     }
 
     /** A number with one digit after the point, or none where that is zero. */
     public static String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        StringBuilder written = new StringBuilder();
+        append(value, written);
+        return written.toString();
+    }
+
+    private static void append(double value, StringBuilder to) {
+        long tenths = Math.round(10 * Math.abs(value));
+        if (value < 0 && tenths > 0) {
+            to.append('-');
+        }
+        to.append(tenths / 10);
+        if (tenths % 10 > 0) {
+            to.append('.').append(tenths % 10);
+        }
     }
 
     /** Path data of lines and areas in pixels; points nearer than a third of a pixel to the one before are left out. */
@@ -75,10 +85,10 @@ public final class Svg {
         for (int i = 0; i < places.length; i++) {
             boolean isEnd = i == 0 || i == places.length - 1;
             if (isEnd || last.distance(places[i]) > 0.33) {
-                data.append(data.isEmpty() ? 'M' : 'L')
-                        .append(number(places[i].x))
-                        .append(' ')
-                        .append(number(places[i].y));
+                data.append(data.isEmpty() ? 'M' : 'L');
+                append(places[i].x, data);
+                data.append(' ');
+                append(places[i].y, data);
                 last = places[i];
             }
         }
