@@ -17,11 +17,10 @@ final class NodeLevels {
     private final double[] level;
     private final double lowest;
     private final double layersPerMetre;
-    private final int[] firstOf;
     private final int[] lastOf;
 
-    /** The node that came into the same layer after each. */
-    private final int[] after;
+    /** The node beside each in the list of its layer: the one that came in before it, and once the list is turned, after it. */
+    private final int[] beside;
 
     private final NodeHeap heap = new NodeHeap();
     private int layer;
@@ -33,10 +32,9 @@ final class NodeLevels {
         this.lowest = lowest;
         int layers = 1 + level.length / NODES_IN_A_LAYER;
         this.layersPerMetre = highest > lowest ? (layers - 1) / (highest - lowest) : 0;
-        this.firstOf = new int[layers];
         this.lastOf = new int[layers];
-        this.after = new int[level.length];
-        Arrays.fill(firstOf, NONE);
+        this.beside = new int[level.length];
+        Arrays.fill(lastOf, NONE);
     }
 
     boolean isEmpty() {
@@ -45,14 +43,11 @@ final class NodeLevels {
 
     void add(int node) {
         size++;
-        int to = Math.min((int) ((level[node] - lowest) * layersPerMetre), firstOf.length - 1);
+        int to = Math.min((int) ((level[node] - lowest) * layersPerMetre), lastOf.length - 1);
         if (to <= layer) {
             heap.add(node, level[node]);
-        } else if (firstOf[to] == NONE) {
-            firstOf[to] = node;
-            lastOf[to] = node;
         } else {
-            after[lastOf[to]] = node;
+            beside[node] = lastOf[to];
             lastOf[to] = node;
         }
     }
@@ -72,9 +67,22 @@ final class NodeLevels {
     private void rise() {
         while (heap.isEmpty()) {
             layer++;
-            for (int node = firstOf[layer]; node != NONE; node = node == lastOf[layer] ? NONE : after[node]) {
+            for (int node = turned(lastOf[layer]); node != NONE; node = beside[node]) {
                 heap.add(node, level[node]);
             }
         }
+    }
+
+    /** Turns a list around, and gives its first node. */
+    private int turned(int last) {
+        int first = NONE;
+        int node = last;
+        while (node != NONE) {
+            int before = beside[node];
+            beside[node] = first;
+            first = node;
+            node = before;
+        }
+        return first;
     }
 }
