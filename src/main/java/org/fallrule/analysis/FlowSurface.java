@@ -63,8 +63,8 @@ public final class FlowSurface {
     /** The heights; empty where there is no ground around the plan. */
     public synchronized Optional<GroundGrid> grid() {
         if (!isSampled) {
-            isSampled = true;
             grid = sampling.get();
+            isSampled = true;
         }
         return grid;
     }
@@ -72,8 +72,8 @@ public final class FlowSurface {
     /** The same with its hollows filled. */
     public synchronized Optional<FilledGround> filled() {
         if (!isFilled) {
-            isFilled = true;
             filled = grid().map(FilledGround::of);
+            isFilled = true;
         }
         return filled;
     }

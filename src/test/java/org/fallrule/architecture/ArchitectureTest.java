@@ -60,6 +60,7 @@ class ArchitectureTest {
             Map.entry("org.geotools.api.filter", "org.fallrule.filter"),
             Map.entry("org.geotools.referencing", "org.fallrule.reader.frame"),
             Map.entry("org.geotools.api.referencing", "org.fallrule.reader.frame"),
+            Map.entry("org.geotools.geometry", "org.fallrule.report.map"),
             Map.entry("it.geosolutions.imageioimpl", "org.fallrule.reader.raster"),
             Map.entry("org.sqlite", "org.fallrule.reader.geopackage"),
             Map.entry("java.sql", "org.fallrule.reader.geopackage"),
