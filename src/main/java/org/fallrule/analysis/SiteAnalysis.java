@@ -80,6 +80,7 @@ public record SiteAnalysis(
                 surveyed(site, List.of(Role.PROPOSED_GROUND), problems), raster(site, Role.PROPOSED_GROUND));
         Optional<GroundSurface> ground = PatchedGround.of(proposed, existing);
         problems.addAll(new DrainageAreas(site).problems());
+        problems.addAll(UnsaidMarks.in(site, locality.markAccuracy()));
         Locality place = locality.with(site.storm());
         SurfaceAbove surfaces = new SurfaceAbove(site);
         FlowSurface flow = flowOver.apply(ground);

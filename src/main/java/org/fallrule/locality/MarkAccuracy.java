@@ -18,7 +18,7 @@ public record MarkAccuracy(Map<String, Known> byQuality) {
     public static final MarkAccuracy UNSAID = new MarkAccuracy(Map.of());
 
     /** The level of a mark of which the plan gives none: paint on the grass. */
-    private static final String LEAST = "D";
+    public static final String LEAST = "D";
 
     public MarkAccuracy {
         byQuality = Collections.unmodifiableMap(new LinkedHashMap<>(byQuality));
