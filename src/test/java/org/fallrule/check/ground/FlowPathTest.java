@@ -125,6 +125,36 @@ class FlowPathTest {
     }
 
     @Test
+    void aWalkThatBeginsWhereTheStreetDoesIsReached() {
+        PlanInFeet plan =
+                slope().with(WALK, "W-1", strip(0, 10), "access = public").with(STREET, "ST-1", strip(0, 10));
+
+        assertThat(told(plan, TO_WALK)).startsWith("fails OF-1 to W-1: 50.00 ft");
+    }
+
+    @Test
+    void onlyWhatTheRuleNamesTakesTheWaterIn() {
+        String untilPublic = TO_NEIGHBOUR
+                .replace("until: street", "until: walk\nuntil_where: access = 'public'")
+                .replace("25 ft", "100 ft");
+        PlanInFeet plan = slope().with(LOT, "L-1", OWN, "own = true").with(LOT, "L-2", strip(-40, 20), "own = false");
+
+        assertThat(told(plan.with(WALK, "W-1", strip(40, 45), "access = private"), untilPublic))
+                .startsWith("fails OF-1 to L-2: 40.00 ft");
+        assertThat(told(plan.with(WALK, "W-1", strip(40, 45), "access = public"), untilPublic))
+                .startsWith("meets OF-1: 15.00 ft");
+    }
+
+    @Test
+    void whatLiesSideBySideIsNamedOnce() {
+        PlanInFeet plan = slope().with(WALK, "W-1", strip(30, 45), "access = private")
+                .with(WALK, "W-2", strip(20, 30), "access = private")
+                .with(STREET, "ST-1", strip(-10, 10));
+
+        assertThat(told(plan, TO_WALK)).isEqualTo("meets OF-1: 50.00 ft; over lawn, walk, lawn, falling 2.00 %");
+    }
+
+    @Test
     void anOutfallOnTheWalkHasReachedIt() {
         PlanInFeet plan = slope().with(WALK, "W-1", strip(55, 65), "access = public");
 

@@ -110,6 +110,37 @@ class GroundFallTest {
                 .containsExactly("fails B-1: 3.0 in; worst on its south side; 29 % of the wall falls short");
     }
 
+    /** In 10 ft it falls 4 in to the south, which is drawn first, 3 in to the west and 6 in to the north and east. */
+    @Test
+    void ofSeveralSidesThatFallShortTheOneThatFallsLeastIsTold() {
+        PlanInFeet plan = house().spots("0 -20 9.3333333333, 40 -20 9.3333333333, 60 -20 9, 60 0 9, 60 30 9, 60 50 9,"
+                + " 40 50 9, 0 50 9, -20 50 9, -20 30 9.5, -20 0 9.5, -20 -20 9.3333333333");
+
+        assertThat(check(plan, SIX_INCHES))
+                .singleElement()
+                .asString()
+                .startsWith("fails B-1: 3.0 in; worst on its west side");
+    }
+
+    /** To the west 1.2 in are lacking in 4 ft, on the other sides 2 in in 10 ft: less of slope, though more of height. */
+    @Test
+    void aShortWayIsComparedWithLongOnesByItsSlope() {
+        PlanInFeet plan = house().with(LOT, "L-1", "POLYGON ((-4 -50, 90 -50, 90 80, -4 80, -4 -50))", "own = true")
+                .spots("-20 -20 9.5, -20 50 9.5, -20 0 9.5, -20 30 9.5, 60 -20 9.3333333333, 60 50 9.3333333333,"
+                        + " 0 -20 9.3333333333, 0 50 9.3333333333");
+
+        assertThat(check(plan, SIX_INCHES))
+                .containsExactly(
+                        "fails B-1: 1.2 in; worst on its west side; only 4 ft to the lot line; 100 % of the wall"
+                                + " falls short");
+    }
+
+    @Test
+    void aLevelShelfAtTheWallIsNoBank() {
+        assertThat(told(house().spots(ring(2, 10)).spots(ring(20, 8)), SIX_INCHES))
+                .startsWith("meets B-1: 10.");
+    }
+
     @Test
     void aLotLineNearerThanTenFeetIsHeldAgainstTheSameSlope() {
         String lot = "POLYGON ((-4 -50, 90 -50, 90 80, -4 80, -4 -50))";
@@ -132,6 +163,9 @@ class GroundFallTest {
                                 + " 0 -20 9, 0 50 9, -20 0 9, -20 30 9, 80 0 9, 80 30 9");
 
         assertThat(told(plan, SIX_INCHES + "\naround_where: kind <> 'garage'")).isEqualTo("meets B-1: 6.0 in");
+        assertThat(told(plan, SIX_INCHES.replace("6 in", "7 in") + "\naround_where: kind <> 'garage'"))
+                .as("the wall that it stands against is no part of the whole")
+                .isEqualTo("cannot_tell B-1: 6.0 in; lacks kind of building B-1; 100 % of the wall falls short");
     }
 
     /** The house's right wall has 3 ft of ground of its own, which must fall 1.8 in. */

@@ -225,4 +225,43 @@ class LowPointTest {
         assertThat(way[1].x / 0.3048).isCloseTo(20, within(1.8));
         assertThat(way[1].y).isCloseTo(20 * 0.3048 - 3, within(1e-6));
     }
+
+    @Test
+    void theLowestPlaceIsFoundOnWhicheverSideItLies() {
+        PlanInFeet toTheNorth = plan().spots("-40 -40 12, 80 -40 12, 80 80 9.6, -40 80 9.6");
+        PlanInFeet toTheEast = plan().spots("-40 -40 12, 80 -40 9.6, 80 80 9.6, -40 80 12");
+
+        assertThat(lowest(toTheNorth).y).isCloseTo(20 * 0.3048 + 3, within(1e-6));
+        assertThat(lowest(toTheEast).x).isCloseTo(20 * 0.3048 + 3, within(1e-6));
+    }
+
+    private static Coordinate lowest(PlanInFeet ground) {
+        return basin(ground, 20, 20)
+                .observe(new LowPoint(), WITH_RIM)
+                .get(0)
+                .where()
+                .orElseThrow()
+                .getCoordinates()[1];
+    }
+
+    @Test
+    void aHollowExactlyAsDeepAsAskedIsNone() {
+        double deep = bowl().analysis()
+                .flow()
+                .filled()
+                .orElseThrow()
+                .pondAt(new Coordinate(20 * 0.3048, 20 * 0.3048))
+                .orElseThrow()
+                .depth()
+                .metres();
+
+        assertThat(check(basin(bowl(), 20, 20), AT_THE_BOTTOM.replace("than: 1 in", "than: " + deep + " m")))
+                .singleElement()
+                .asString()
+                .startsWith("not_applicable");
+        assertThat(check(basin(bowl(), 20, 20), AT_THE_BOTTOM.replace("than: 1 in", "than: " + (deep - 0.01) + " m")))
+                .singleElement()
+                .asString()
+                .startsWith("meets");
+    }
 }
