@@ -45,6 +45,7 @@ final class LargerPipe implements Remedy {
         }
         Length size = new Length(sizes[steps - 1]);
         Edits edits = at.edits();
+        boolean isWideBelow = false;
         for (PipeRun run : at.down(first)) {
             if (run.diameter()
                     .filter(now -> now.metres() >= size.metres() - 1e-3)
@@ -54,11 +55,14 @@ final class LargerPipe implements Remedy {
                         .get(Attribute.OUTSIDE_DIAMETER)
                         .ifPresent(outside ->
                                 edits.set(run.pipe(), Attribute.OUTSIDE_DIAMETER, grown(run, outside, size)));
+            } else {
+                isWideBelow = true;
             }
         }
         return Optional.of(new Change(
                 edits.site(),
-                at.shown().inches(size.metres()) + " pipe from " + Shown.from(first) + " down to the outfall"));
+                at.shown().inches(size.metres()) + " pipe from " + Shown.from(first)
+                        + (isWideBelow ? " on, as far as the pipe is smaller" : " down to the outfall")));
     }
 
     /** The outside diameter of the larger pipe, its wall as much thicker as it is wider. */

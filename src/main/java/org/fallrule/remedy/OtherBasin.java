@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.fallrule.hydraulics.basin.Flotation;
 import org.fallrule.measure.Area;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Mass;
@@ -94,13 +95,16 @@ final class OtherBasin implements Remedy {
     private static Optional<Change> weight(Situation at, Feature inlet, int steps) {
         Unit unit = at.analysis().site().metric() ? Unit.KILOGRAM : Unit.POUND;
         return inlet.get(Attribute.WEIGHT).map(now -> {
-            double more = steps * (unit == Unit.KILOGRAM ? 2 : 5);
+            int step = unit == Unit.KILOGRAM ? 2 : 5;
+            double more = steps * step;
+            double concrete = step * Math.ceil(Flotation.concrete(more) / step - 1e-6);
             return new Change(
                     at.edits()
                             .set(inlet, Attribute.WEIGHT, new Mass(now.si() + more * unit.toSi()))
                             .site(),
-                    Printed.trimmed(more) + " " + unit.symbol() + " more weight on " + inlet.spoken()
-                            + ", such as a collar of concrete");
+                    Printed.trimmed(more) + " " + unit.symbol() + " more weight on " + inlet.spoken() + ", or "
+                            + Printed.trimmed(concrete) + " " + unit.symbol()
+                            + " of concrete around it, some of which the ground water bears");
         });
     }
 

@@ -234,7 +234,7 @@ public final class Attribute<T> {
             "weight",
             Mass.class,
             Dimension.MASS,
-            "what holds the empty basin down, as weighed in air: itself, its grate, concrete and the soil that stands on it",
+            "what holds the empty basin down: itself and its grate as weighed in air, and of concrete and soil on or around it what they weigh under water where they stand in it",
             EnumSet.of(Role.INLET),
             "emptyweight");
 

@@ -42,9 +42,11 @@ record SurveyReach(List<Facet> within, Optional<String> leftOut) {
     private static String sentence(double squareMetres, double limit) {
         return String.format(
                 Locale.ROOT,
-                "%.0f sq ft between points more than %.0f ft apart are taken as not surveyed, as the survey's points lie far"
-                        + " closer elsewhere; give heights there if the ground matters",
-                squareMetres / Unit.SQUARE_FOOT.toSi(),
-                limit / Unit.FOOT.toSi());
+                "%.0f sq ft (%.0f m2) between points more than %.0f ft (%.0f m) apart are taken as not surveyed, as the"
+                        + " survey's points lie far closer elsewhere; give heights there if the ground matters",
+                Math.ceil(squareMetres / Unit.SQUARE_FOOT.toSi()),
+                Math.ceil(squareMetres),
+                limit / Unit.FOOT.toSi(),
+                limit);
     }
 }

@@ -70,7 +70,9 @@ class BasinsOpeningsAndSizesTest {
         PlanInFeet floating = Drains.plain().with(Role.SOIL, "S-1", EVERYWHERE, "groundwater_depth = 0 ft");
 
         assertThat(says(least(floating, new OtherBasin(), "basin-does-not-float", saying("more weight"))))
-                .isEqualTo("165 lb more weight on inlet CB-1, such as a collar of concrete");
+                .isEqualTo(
+                        "165 lb more weight on inlet CB-1, or 285 lb of concrete around it, some of which the ground water"
+                                + " bears");
     }
 
     @Test

@@ -131,7 +131,8 @@ class GroundBuilderTest {
                 .extracting(Fault::says)
                 .singleElement()
                 .asString()
-                .matches("(19|20)\\d{3} sq ft between points more than 37 ft apart are taken as not surveyed.*");
+                .matches(
+                        "(19|20)\\d{3} sq ft \\(1[89]\\d{2} m2\\) between points more than 37 ft \\(11 m\\) apart are taken as not surveyed.*");
     }
 
     @Test

@@ -114,6 +114,7 @@ public final class GradeLineFreeboard implements Check {
                         asked.against((rim.isPresent() ? "rim" : "ground") + " above the water", freeboard, 0))
                 .noting("grade line at " + analysis.site().printed(water, Unit.ELEVATION_FOOT));
         boolean surcharged = node.value().get().surcharged();
-        return Unsaid.underMoreWater(surcharged ? seen.noting("the pipe below it runs under pressure") : seen, cut);
+        return Unsaid.underMoreWater(
+                surcharged ? seen.noting("the water stands above the mouth of the pipe below it") : seen, cut);
     }
 }

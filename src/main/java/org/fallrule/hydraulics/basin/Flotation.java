@@ -33,6 +33,9 @@ public record Flotation(double heldDownKg, Volume displaced) {
                     "Sea water is 2.5 % heavier. Common practice, without a source: an empty plastic basin without weep holes"
                             + " floats out of wet ground.");
 
+    /** Mass of a cubic metre of concrete in kg: 150 lb/ft³, as in FEMA P-259, third edition, 2012, appendix C. */
+    private static final double CONCRETE = 150 * 0.45359237 / (0.3048 * 0.3048 * 0.3048);
+
     public Flotation {
         if (heldDownKg < 0 || displaced.cubicMetres() < 0) {
             throw new IllegalArgumentException("mass and volume must not be below zero");
@@ -54,6 +57,11 @@ public record Flotation(double heldDownKg, Volume displaced) {
     /** Mass in kg that is lacking for a factor of safety, out of the water; zero when none is. */
     public double lackingKg(double factor) {
         return Math.max(0, factor * upliftKg() - heldDownKg);
+    }
+
+    /** The weight in air of concrete that under water, where it displaces water itself, weighs so much; in the same unit. */
+    public static double concrete(double weightUnderWater) {
+        return weightUnderWater * CONCRETE / (CONCRETE - Water.DENSITY);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.network.PipeRun;
@@ -46,6 +47,7 @@ final class FeatureShapes {
             .thenComparingDouble(Geometry::getLength);
 
     private static final int LABEL_LENGTH = 18;
+    private static final Pattern NUMBER = Pattern.compile("[0-9.,-]+");
 
     private final SiteAnalysis analysis;
     private final Set<Feature> kept;
@@ -165,8 +167,10 @@ final class FeatureShapes {
         };
     }
 
+    /** A lot whose id is a number would be taken for a height beside the contours. */
     private static String name(Feature feature) {
-        return PlainText.clipped(feature.id(), LABEL_LENGTH);
+        String id = PlainText.clipped(feature.id(), LABEL_LENGTH);
+        return feature.role() == Role.LOT && NUMBER.matcher(id).matches() ? "lot " + id : id;
     }
 
     private static Shape.Rank rank(Role role) {

@@ -1,5 +1,6 @@
 package org.fallrule.report.text;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,15 +63,22 @@ final class FindingsText {
                 .map(Missing::settledBy)
                 .distinct()
                 .forEach(settledBy -> page.paragraph("    ", "To settle it: " + settledBy + "."));
-        findings.stream()
-                .flatMap(finding -> RemedyWords.line(report, finding).stream())
-                .distinct()
-                .forEach(remedy -> page.paragraph("    ", remedy));
+        remedies(findings);
         for (Finding finding : findings) {
             page.paragraph(
                     "    ",
                     finding.basis().spoken() + "; set by " + finding.setBy().fileAndLine());
         }
+    }
+
+    /** Where rules have each another remedy, each is told for its rule. */
+    private void remedies(List<Finding> findings) {
+        Map<String, List<String>> rulesOf = new LinkedHashMap<>();
+        findings.forEach(finding -> RemedyWords.line(report, finding)
+                .ifPresent(remedy -> rulesOf.computeIfAbsent(remedy, any -> new ArrayList<>())
+                        .add(finding.rule())));
+        rulesOf.forEach((remedy, rules) ->
+                page.paragraph("    ", rulesOf.size() == 1 ? remedy : String.join(", ", rules) + ": " + remedy));
     }
 
     private void meets() {

@@ -188,7 +188,7 @@ public final class WaterTables {
             return new Cell.Words("water comes out of the rim");
         }
         if (known.filter(NodeLevel::surcharged).isPresent()) {
-            return new Cell.Words("the pipe runs under pressure");
+            return new Cell.Words("water stands above the pipe's mouth");
         }
         return Cell.why(level, level.then(NodeLevel::level));
     }

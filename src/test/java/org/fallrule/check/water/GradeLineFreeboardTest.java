@@ -36,13 +36,15 @@ class GradeLineFreeboardTest {
     @Test
     void theWaterStandsAboveATailwaterByFrictionAndLosses() {
         assertThat(check(drain("rim = 99 ft", "tailwater = 97 ft"), "at_least: 0 in"))
-                .containsExactly("meets DS-1: 6.9 in; grade line at 98.43 ft; the pipe below it runs under pressure");
+                .containsExactly(
+                        "meets DS-1: 6.9 in; grade line at 98.43 ft; the water stands above the mouth of the pipe below it");
     }
 
     @Test
     void waterAboveTheRimFails() {
         assertThat(check(drain("rim = 98 ft", "tailwater = 97 ft"), "at_least: 0 in"))
-                .containsExactly("fails DS-1: -5.1 in; grade line at 98.43 ft; the pipe below it runs under pressure");
+                .containsExactly(
+                        "fails DS-1: -5.1 in; grade line at 98.43 ft; the water stands above the mouth of the pipe below it");
     }
 
     @Test

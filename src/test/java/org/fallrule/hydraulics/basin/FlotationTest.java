@@ -45,6 +45,12 @@ class FlotationTest implements MethodContract {
         assertThat(new Flotation(0, cubicFeet(2)).upliftKg() / POUND).isCloseTo(124.8, within(0.01));
     }
 
+    /** FEMA P-259, third edition, 2012, appendix C, example C7: 2048 lb are lacking, which 23.4 cu ft of concrete make good. */
+    @Test
+    void concreteUnderWaterWeighsLessThanItDoesInAir() {
+        assertThat(Flotation.concrete(2048)).isCloseTo(23.4 * 150, within(5.0));
+    }
+
     /** Common practice, without a source: a plastic basin without weep holes floats out of wet ground. */
     @Test
     void anEmptyPlasticBasinFloats() {
