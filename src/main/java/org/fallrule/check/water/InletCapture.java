@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.fallrule.analysis.InletCatchments;
 import org.fallrule.analysis.InletRunoff;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.check.Check;
@@ -121,15 +122,26 @@ public final class InletCapture implements Check {
                 : Optional.empty();
     }
 
+    /** What to say where the area that the plan draws for an inlet is smaller than the one that drains to it over the ground. */
+    private static Optional<String> lessThanTheGround(SiteAnalysis analysis, Feature inlet, InletRunoff counted) {
+        Area drawn = counted.runoff().area();
+        return Optional.ofNullable(analysis.water().catchments().get(inlet))
+                .flatMap(InletCatchments.Catchment::overGround)
+                .filter(over -> over.squareMetres() > drawn.squareMetres() + Dimension.AREA.tolerance())
+                .map(over -> "counted are the " + analysis.site().printed(drawn, Unit.SQUARE_FOOT)
+                        + " that the plan draws for it; over the ground given "
+                        + analysis.site().printed(over, Unit.SQUARE_FOOT) + " drain to it");
+    }
+
     private static Observation under(SiteAnalysis analysis, Feature inlet, GrateHead head, Limits.Answer.Asked asked) {
         if (head instanceof GrateHead.Standing standing) {
             Observation seen = Observation.measured(inlet, asked.against("water above the grate", standing.depth(), 0));
-            boolean isCut = analysis.water()
-                    .runoff(inlet)
-                    .value()
-                    .filter(InletRunoff::isCut)
-                    .isPresent();
-            return Unsaid.underMoreWater(seen, isCut ? Set.of(inlet) : Set.of());
+            Optional<InletRunoff> runoff = analysis.water().runoff(inlet).value();
+            boolean isCut = runoff.filter(InletRunoff::isCut).isPresent();
+            Observation told = runoff.flatMap(counted -> lessThanTheGround(analysis, inlet, counted))
+                    .map(seen::noting)
+                    .orElse(seen);
+            return Unsaid.underMoreWater(told, isCut ? Set.of(inlet) : Set.of());
         }
         return Observation.plain(Outcome.FAILS, inlet).telling(inlet.spoken() + ": a clogged grate takes nothing in");
     }

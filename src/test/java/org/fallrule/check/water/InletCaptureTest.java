@@ -98,6 +98,20 @@ class InletCaptureTest {
                 .containsExactly("meets CB-1: 1.3 in; design flow 0.200 cfs");
     }
 
+    /** Ground that falls to the basin from a square of 40 ft, of which the plan draws only a strip. */
+    @Test
+    void whereThePlanDrawsLessThanTheGroundDrainsTheReaderIsTold() {
+        PlanInFeet bowl = yard(144, GRATE)
+                .spots("-20 -20 101, 20 -20 101, 20 20 101, -20 20 101, 0 0 100, -60 -60 99,"
+                        + " 60 -60 99, 60 60 99, -60 60 99");
+
+        assertThat(check(bowl, "at_most: 3 in\nclogged: 0"))
+                .singleElement()
+                .asString()
+                .matches("meets CB-1: 0[.]2 in; counted are the 144 sq ft that the plan draws for it; over the ground"
+                        + " given 1[456]\\d\\d sq ft drain to it; design flow 0[.]020 cfs");
+    }
+
     @Test
     void downspoutsHaveNoGrate() {
         assertThat(check(yard(1440, "kind = downspout"), "at_most: 3 in\nclogged: 0"))
