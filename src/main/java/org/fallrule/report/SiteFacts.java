@@ -27,6 +27,6 @@ public final class SiteFacts {
     }
 
     private static String accuracy(Optional<Length> accuracy, Site site) {
-        return accuracy.map(length -> "±" + site.printed(length, Unit.FOOT)).orElse(UNSAID);
+        return accuracy.map(length -> "±" + site.printed(length, Unit.FOOT)).orElse(UNSAID + ", taken as exact");
     }
 }
