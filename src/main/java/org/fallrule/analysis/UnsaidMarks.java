@@ -23,7 +23,8 @@ final class UnsaidMarks {
         Map<String, List<Feature>> byQuality = site.features(Role.UTILITY).stream()
                 .filter(mark -> !saysItself(mark))
                 .filter(mark -> accuracy.of(mark.get(Attribute.QUALITY)).isEmpty())
-                .collect(Collectors.groupingBy(UnsaidMarks::quality, TreeMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(
+                        mark -> MarkAccuracy.level(mark.get(Attribute.QUALITY)), TreeMap::new, Collectors.toList()));
         return byQuality.entrySet().stream()
                 .map(level -> new Fault(level.getValue().get(0).origin(), says(level.getKey(), level.getValue())))
                 .toList();
@@ -32,10 +33,6 @@ final class UnsaidMarks {
     private static boolean saysItself(Feature mark) {
         return mark.get(Attribute.HORIZONTAL_ACCURACY).isPresent()
                 && mark.get(Attribute.VERTICAL_ACCURACY).isPresent();
-    }
-
-    private static String quality(Feature mark) {
-        return mark.get(Attribute.QUALITY).orElse(MarkAccuracy.LEAST);
     }
 
     private static String says(String quality, List<Feature> marks) {

@@ -112,10 +112,7 @@ public final class JsonWriter {
     private void repeated(Repeated part) {
         Written before = written.get(part);
         if (before != null && before.depth() == depth) {
-            int length = before.end() - before.start();
-            makeRoom(length);
-            System.arraycopy(out, before.start(), out, size, length);
-            size += length;
+            copy(out, before.start(), before.end());
             return;
         }
         int start = size;
@@ -189,9 +186,13 @@ public final class JsonWriter {
         StringBuilder quoted = new StringBuilder();
         JsonStringEncoder.getInstance().quoteAsString(text, quoted);
         byte[] bytes = quoted.toString().getBytes(StandardCharsets.UTF_8);
-        makeRoom(bytes.length);
-        System.arraycopy(bytes, 0, out, size, bytes.length);
-        size += bytes.length;
+        copy(bytes, 0, bytes.length);
+    }
+
+    private void copy(byte[] from, int start, int end) {
+        makeRoom(end - start);
+        System.arraycopy(from, start, out, size, end - start);
+        size += end - start;
     }
 
     private void ascii(String signs) {

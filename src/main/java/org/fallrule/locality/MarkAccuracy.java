@@ -18,7 +18,7 @@ public record MarkAccuracy(Map<String, Known> byQuality) {
     public static final MarkAccuracy UNSAID = new MarkAccuracy(Map.of());
 
     /** The level of a mark of which the plan gives none: paint on the grass. */
-    public static final String LEAST = "D";
+    private static final String LEAST = "D";
 
     public MarkAccuracy {
         byQuality = Collections.unmodifiableMap(new LinkedHashMap<>(byQuality));
@@ -36,7 +36,12 @@ public record MarkAccuracy(Map<String, Known> byQuality) {
 
     /** What is known at a level; a mark without one counts as D. Empty where no book says anything of it. */
     public Optional<Known> of(Optional<String> quality) {
-        return Optional.ofNullable(byQuality.get(quality.orElse(LEAST)));
+        return Optional.ofNullable(byQuality.get(level(quality)));
+    }
+
+    /** The level that a mark counts as. */
+    public static String level(Optional<String> quality) {
+        return quality.orElse(LEAST);
     }
 
     /** This table with a later book's laid over it, level by level. */
