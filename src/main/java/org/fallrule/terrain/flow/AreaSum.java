@@ -11,7 +11,7 @@ import org.fallrule.measure.Area;
 import org.fallrule.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
 
-/** Hands the area of each cell down the filled ground, from high to low, until a place takes it in or it leaves the grid. */
+/** Hands the area of each cell down the filled ground until a place takes it in or it leaves the grid. */
 final class AreaSum {
     private final GroundGrid grid;
     private final List<Coordinate> places;
@@ -74,11 +74,8 @@ final class AreaSum {
     private void handDown() {
         Receivers receivers = new Receivers(grid, flood);
         Upstream upstream = new Upstream(grid, takenBy, receivers);
-        for (int position = flood.count() - 1; position >= 0; position--) {
-            int node = flood.inOrder(position);
-            if (!upstream.holds(node)) {
-                continue;
-            }
+        while (!upstream.isEmpty()) {
+            int node = upstream.poll();
             boolean isRim = grid.isOnRim(node);
             isCut[node] |= isRim;
             if (isRim) {

@@ -4,7 +4,7 @@ package org.fallrule.terrain.flow;
  * The steepest way down from a node over the eight triangles that it forms with its neighbours, and how its water is shared
  * between the two neighbours on either side of that way (D. G. Tarboton, "A new method for the determination of flow
  * directions and upslope areas in grid digital elevation models", Water Resources Research 33(2), 1997, equations 1 to 5).
- * Both receivers lie lower than the node.
+ * A neighbour that gets a part of it lies lower than the node.
  */
 final class Facets {
     private static final double EIGHTH = Math.PI / 4;

@@ -1,62 +1,76 @@
 package org.fallrule.terrain.flow;
 
-import java.util.Arrays;
 import java.util.function.IntPredicate;
 
 /**
- * Fills hollows to their spill level by flooding the grid inward from where water leaves it, lowest first (R. Barnes, C.
- * Lehman, D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for digital elevation
- * models", Computers &amp; Geosciences 62, 2014, algorithm 2, with each node keeping the neighbour that it was flooded
- * from). What comes to lie at the level that the flood stands at waits in a queue of its own, as in the paper; the nodes come
- * in the order in which one heap would give them. The cost is that of the heap for the ground that rises, at most m log m for m
- * nodes, less where heights are spread ({@link NodeLevels}), and as the nodes for water and level ground.
+ * Fills hollows to their spill level by flooding them inward from the ground that runs off by itself ({@link RunOff}), lowest
+ * first (R. Barnes, C. Lehman, D. Mulla, "Priority-flood: an optimal depression-filling and watershed-labeling algorithm for
+ * digital elevation models", Computers &amp; Geosciences 62, 2014, algorithm 2, with each node keeping the neighbour that it was
+ * flooded from). The paper floods all of the grid from its rim; ground that runs off stands at its own height all the same, so
+ * that it is left out. What comes to lie at the level that the flood stands at waits in a queue of its own, as in the paper; the
+ * nodes come in the order in which one heap would give them. The cost is as the nodes, and for the ground that does not run off
+ * that of the heap where it rises, at most m log m for m nodes, less where heights are spread ({@link NodeLevels}), and as the
+ * nodes for water and level ground.
  */
 final class Flood {
-    private static final int NOT_REACHED = -2;
+    private static final int NOT_REACHED = -3;
+    private static final int RUNS_OFF = -2;
     private static final int OUTLET = -1;
 
     private final GroundGrid grid;
     private final double[] level;
     private final int[] from;
     private final int[] order;
-    private final NodeLevels rising;
-
-    /** Nodes at the level that the flood stands at, which all came in after the others at that level. */
-    private final NodeQueue same = new NodeQueue();
-
     private int reached;
 
     /** @param isDrain nodes that take in water, beside the rim */
     Flood(GroundGrid grid, IntPredicate isDrain) {
         this.grid = grid;
-        this.level = new double[grid.size()];
+        IntPredicate leaves = node -> !grid.isHole(node) && (grid.isOnRim(node) || isDrain.test(node));
+        RunOff runOff = new RunOff(grid, leaves);
+        this.level = grid.heights();
         this.from = new int[grid.size()];
-        this.order = new int[grid.size()];
-        this.rising = new NodeLevels(level, grid.lowest(), grid.highest());
-        Arrays.fill(level, Double.NaN);
-        Arrays.fill(from, NOT_REACHED);
+        this.order = new int[runOff.standing()];
         for (int node = 0; node < grid.size(); node++) {
-            if (!grid.isHole(node) && (grid.isOnRim(node) || isDrain.test(node))) {
-                from[node] = OUTLET;
-                level[node] = grid.height(node);
-                rising.add(node);
-            }
+            from[node] = leaves.test(node) ? OUTLET : runOff.from(node) ? RUNS_OFF : NOT_REACHED;
         }
-        flood();
+        if (order.length > 0) {
+            flood();
+        }
     }
 
     private void flood() {
+        NodeLevels rising = new NodeLevels(level, grid.lowest(), grid.highest());
+        NodeQueue same = new NodeQueue();
+        for (int node = 0; node < from.length; node++) {
+            if (from[node] > NOT_REACHED && isBesideWhatStands(node)) {
+                rising.add(node);
+            }
+        }
         double now = Double.NEGATIVE_INFINITY;
         while (!rising.isEmpty() || !same.isEmpty()) {
+            // Nodes in the queue all came in after the others at the level that the flood stands at.
             boolean isRising = same.isEmpty() || (!rising.isEmpty() && rising.lowest() == now);
             int node = isRising ? rising.poll() : same.poll();
             now = level[node];
-            order[reached++] = node;
-            floodAround(node, now);
+            if (from[node] >= 0) {
+                order[reached++] = node;
+            }
+            floodAround(node, now, rising, same);
         }
     }
 
-    private void floodAround(int node, double now) {
+    private boolean isBesideWhatStands(int node) {
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            int next = grid.neighbour(node, direction);
+            if (next >= 0 && from[next] == NOT_REACHED) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void floodAround(int node, double now, NodeLevels rising, NodeQueue same) {
         for (int direction = 0; direction < Direction.COUNT; direction++) {
             int next = grid.neighbour(node, direction);
             if (next >= 0 && from[next] == NOT_REACHED) {
@@ -78,15 +92,26 @@ final class Flood {
 
     /** The neighbour that water goes to where the level gives it no fall; negative where it leaves the grid. */
     int next(int node) {
-        return from[node];
+        return from[node] == RUNS_OFF ? lowestBeside(node) : from[node];
     }
 
-    /** How many nodes have ground. */
+    private int lowestBeside(int node) {
+        int lowest = node;
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            int next = grid.neighbour(node, direction);
+            if (next >= 0 && level[next] < level[lowest]) {
+                lowest = next;
+            }
+        }
+        return lowest;
+    }
+
+    /** How many nodes do not run off by themselves. */
     int count() {
         return reached;
     }
 
-    /** The nodes from low to high; of equal level, those nearer to where water leaves come first. */
+    /** These nodes from low to high; of equal level, those nearer to where water leaves come first. */
     int inOrder(int position) {
         return order[position];
     }

@@ -142,6 +142,11 @@ public final class GroundGrid {
         return metres[node];
     }
 
+    /** All of them, for the caller to change. */
+    double[] heights() {
+        return metres.clone();
+    }
+
     /** The lowest height of any node, metres; above {@link #highest} where all are holes. */
     double lowest() {
         return lowest;

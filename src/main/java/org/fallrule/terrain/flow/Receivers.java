@@ -27,7 +27,7 @@ final class Receivers {
         return first[node];
     }
 
-    /** The other receiver; the same as the first where there is but one. */
+    /** The other receiver; the same as the first where all goes to one. */
     int second(int node) {
         learn(node);
         return second[node];
@@ -45,9 +45,10 @@ final class Receivers {
         }
         isKnown[node] = true;
         if (facets.look(node)) {
-            first[node] = facets.straight();
-            second[node] = facets.diagonal();
-            secondShare[node] = facets.diagonalShare();
+            double share = facets.diagonalShare();
+            first[node] = share < 1 ? facets.straight() : facets.diagonal();
+            second[node] = share > 0 ? facets.diagonal() : facets.straight();
+            secondShare[node] = share;
         } else {
             first[node] = flood.next(node);
             second[node] = first[node];
