@@ -52,6 +52,9 @@ final class DrawnAreas {
         Geometry left = area.geometry();
         for (Role role : COVERS) {
             for (Feature cover : site.features(role)) {
+                if (!left.getEnvelopeInternal().intersects(cover.geometry().getEnvelopeInternal())) {
+                    continue;
+                }
                 Geometry covered = left.intersection(cover.geometry());
                 if (covered.getArea() > 0) {
                     left = left.difference(cover.geometry());

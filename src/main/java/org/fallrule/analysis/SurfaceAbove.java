@@ -34,8 +34,20 @@ public final class SurfaceAbove {
     /** What lies under none of the areas; asked for every node of the ground. */
     private final Optional<String> elsewhere;
 
-    /** A feature that covers the ground, with what tells quickly whether a place lies on it. */
-    private record Area(Feature feature, Envelope box, PointOnGeometryLocator locator) {
+    /** A feature that covers the ground, with what tells quickly whether a place lies on it, and its edges. */
+    private record Area(Feature feature, Envelope box, PointOnGeometryLocator locator, List<Coordinate[]> edges) {
+        static Area of(Feature feature) {
+            List<Coordinate[]> edges = new ArrayList<>();
+            for (Object edge : LinearComponentExtracter.getLines(feature.geometry())) {
+                edges.add(((LineString) edge).getCoordinates());
+            }
+            return new Area(
+                    feature,
+                    feature.geometry().getEnvelopeInternal(),
+                    new IndexedPointInAreaLocator(feature.geometry()),
+                    edges);
+        }
+
         boolean covers(Coordinate place) {
             return box.contains(place) && locator.locate(place) != Location.EXTERIOR;
         }
@@ -49,10 +61,7 @@ public final class SurfaceAbove {
                 .toList();
         this.elsewhere = notSupplied.isEmpty() ? Optional.of("lawn") : Optional.empty();
         for (Role role : SURFACES) {
-            for (Feature area : site.features(role)) {
-                areas.add(new Area(
-                        area, area.geometry().getEnvelopeInternal(), new IndexedPointInAreaLocator(area.geometry())));
-            }
+            site.features(role).forEach(area -> areas.add(Area.of(area)));
         }
     }
 
@@ -89,11 +98,9 @@ public final class SurfaceAbove {
     public List<Double> breaksAlong(LineString line) {
         Stationing stationing = new Stationing(line);
         List<Double> breaks = new ArrayList<>();
-        for (Role role : SURFACES) {
-            for (Feature area : site.features(role)) {
-                for (Object edge : LinearComponentExtracter.getLines(area.geometry())) {
-                    breaks.addAll(stationing.where(((LineString) edge).getCoordinates()));
-                }
+        for (Area area : areas) {
+            if (area.box.intersects(line.getEnvelopeInternal())) {
+                area.edges.forEach(edge -> breaks.addAll(stationing.where(edge)));
             }
         }
         return breaks;

@@ -54,18 +54,39 @@ record Facet(Coordinate a, Coordinate b, Coordinate c) {
 
     /** The height at a place; at a place beyond an edge no higher and no lower than the corners. */
     double heightAt(Coordinate place) {
-        double turn = Math.signum(Triangle.signedArea(a, b, c));
-        double ofA = Math.max(0, turn * Triangle.signedArea(b, c, place));
-        double ofB = Math.max(0, turn * Triangle.signedArea(c, a, place));
-        double ofC = Math.max(0, turn * Triangle.signedArea(a, b, place));
-        return (ofA * a.getZ() + ofB * b.getZ() + ofC * c.getZ()) / (ofA + ofB + ofC);
+        return plane().heightAt(place.x, place.y);
     }
 
     Grade grade() {
+        Plane plane = plane();
+        return Grade.ofRise(plane.eastward, plane.northward);
+    }
+
+    /**
+     * The plane that it lies in, between its lowest and its highest corner.
+     *
+     * @param from a corner
+     * @param eastward how many metres it rises per metre
+     * @param northward the same
+     * @param lowest corner, metres
+     * @param highest corner, metres
+     */
+    record Plane(Coordinate from, double eastward, double northward, double lowest, double highest) {
+        double heightAt(double x, double y) {
+            double height = from.getZ() + eastward * (x - from.x) + northward * (y - from.y);
+            return Math.max(lowest, Math.min(highest, height));
+        }
+    }
+
+    Plane plane() {
         double det = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y);
         double rise = b.getZ() - a.getZ();
         double other = c.getZ() - a.getZ();
-        return Grade.ofRise(
-                (rise * (c.y - a.y) - other * (b.y - a.y)) / det, (other * (b.x - a.x) - rise * (c.x - a.x)) / det);
+        return new Plane(
+                a,
+                (rise * (c.y - a.y) - other * (b.y - a.y)) / det,
+                (other * (b.x - a.x) - rise * (c.x - a.x)) / det,
+                Math.min(a.getZ(), Math.min(b.getZ(), c.getZ())),
+                Math.max(a.getZ(), Math.max(b.getZ(), c.getZ())));
     }
 }

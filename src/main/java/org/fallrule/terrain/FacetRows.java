@@ -9,6 +9,7 @@ final class FacetRows {
     private final Facet facet;
     private final Lattice lattice;
     private final double inside;
+    private final Facet.Plane plane;
     private final Coordinate[] ring;
     private double from;
     private double to;
@@ -18,6 +19,7 @@ final class FacetRows {
         this.facet = facet;
         this.lattice = lattice;
         this.inside = inside;
+        this.plane = facet.plane();
         Coordinate[] outline = facet.outline();
         this.ring =
                 Orientation.isCCW(outline) ? outline : new Coordinate[] {facet.a(), facet.c(), facet.b(), facet.a()};
@@ -30,12 +32,13 @@ final class FacetRows {
                 Math.min(lattice.rows() - 1.0, Math.floor((box.getMaxY() - lattice.bottom()) / lattice.spacing()));
         int row = (int) Math.max(0, Math.ceil((box.getMinY() - lattice.bottom()) / lattice.spacing()));
         for (; row <= last; row++) {
-            cut(lattice.bottom() + row * lattice.spacing(), box);
+            double y = lattice.bottom() + row * lattice.spacing();
+            cut(y, box);
             int end = (int) Math.min(lattice.columns() - 1.0, Math.floor((to - lattice.left()) / lattice.spacing()));
             int column = (int) Math.max(0, Math.ceil((from - lattice.left()) / lattice.spacing()));
             for (int node = row * lattice.columns() + column; column <= end; column++, node++) {
                 if (Double.isNaN(metres[node])) {
-                    metres[node] = facet.heightAt(lattice.place(node));
+                    metres[node] = plane.heightAt(lattice.left() + column * lattice.spacing(), y);
                 }
             }
         }

@@ -7,6 +7,7 @@ import org.fallrule.measure.Dimension;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
 import org.fallrule.site.Site;
+import org.fallrule.terrain.Stationing;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -16,8 +17,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * Lines over the ground that lead straight away from a building's walls, each to where another wall is as near or to a lot
@@ -30,7 +30,7 @@ final class WallSamples {
     private final double over;
     private final double spacing;
     private final List<Feature> buildings;
-    private final List<PreparedGeometry> lotLines;
+    private final List<Coordinate[]> lotLines;
     private final List<LineSegment> walls = new ArrayList<>();
     private final List<WallSample> samples = new ArrayList<>();
 
@@ -39,7 +39,7 @@ final class WallSamples {
         this.over = over;
         this.spacing = spacing;
         this.lotLines = site.features(Role.LOT).stream()
-                .map(lot -> PreparedGeometryFactory.prepare(lot.geometry().getBoundary()))
+                .flatMap(lot -> edges(lot.geometry()).stream())
                 .toList();
         this.buildings = site.features(Role.BUILDING);
         buildings.forEach(each -> rings(each).forEach(ring -> walls.addAll(segments(ring))));
@@ -76,10 +76,9 @@ final class WallSamples {
         double reach = toOtherWall(wall, share, outward);
         Optional<String> until = reach < over ? Optional.of("where another wall is as near") : Optional.empty();
         LineString way = line(foot, wall.pointAlongOffset(share, -outward * reach));
-        for (PreparedGeometry lotLine : lotLines) {
-            if (lotLine.intersects(way)) {
-                Geometry met = lotLine.getGeometry().intersection(way);
-                double distance = met.isEmpty() ? reach : met.distance(GEOMETRY.createPoint(foot));
+        Stationing along = new Stationing(way);
+        for (Coordinate[] lotLine : lotLines) {
+            for (double distance : along.where(lotLine)) {
                 if (distance < reach) {
                     reach = distance;
                     until = Optional.of("the lot line");
@@ -126,6 +125,14 @@ final class WallSamples {
 
     private static LineString line(Coordinate from, Coordinate to) {
         return GEOMETRY.createLineString(new Coordinate[] {from, to});
+    }
+
+    private static List<Coordinate[]> edges(Geometry area) {
+        List<Coordinate[]> edges = new ArrayList<>();
+        for (Object edge : LinearComponentExtracter.getLines(area)) {
+            edges.add(((LineString) edge).getCoordinates());
+        }
+        return edges;
     }
 
     private static List<Coordinate[]> rings(Feature building) {

@@ -18,13 +18,13 @@ import org.fallrule.network.Reach;
 final class Trench {
     private final PipeProfile profile;
     private final Length bedding;
-    private final LongSection section;
+    private final List<Stretch> pieces;
 
     /** @param bedding how far the trench is dug below the pipe; none when the rule gives none */
     Trench(SiteAnalysis analysis, PipeRun run, PipeProfile profile, Optional<Quantity> bedding) {
         this.profile = profile;
         this.bedding = new Length(bedding.map(Quantity::si).orElse(0.0));
-        this.section = new LongSection(analysis, run, profile);
+        this.pieces = new LongSection(analysis, run, profile).pieces(this::bottomAt);
     }
 
     Elevation bottomAt(double station) {
@@ -33,14 +33,14 @@ final class Trench {
 
     /** Where it is deepest, as far as the ground is known. */
     Optional<Stretch.Spot> deepest() {
-        return section.pieces(this::bottomAt).stream()
+        return pieces.stream()
                 .flatMap(piece -> piece.greatest().stream())
                 .max(Comparator.comparing(Stretch.Spot::height));
     }
 
     /** The reaches where it is at least so deep; a single place has no length. */
     List<Reach> atLeast(Length depth) {
-        return Reach.joined(section.pieces(this::bottomAt).stream()
+        return Reach.joined(pieces.stream()
                 .filter(piece ->
                         piece.greatest().filter(spot -> reaches(spot, depth)).isPresent())
                 .map(piece -> part(
@@ -50,7 +50,7 @@ final class Trench {
 
     /** The reaches over which the ground is not known. */
     List<Reach> unknown() {
-        return Reach.joined(section.pieces(this::bottomAt).stream()
+        return Reach.joined(pieces.stream()
                 .filter(piece -> !piece.isKnown())
                 .map(piece -> new Reach(piece.from(), piece.to()))
                 .toList());

@@ -1,6 +1,8 @@
 package org.fallrule.terrain.flow;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.function.IntPredicate;
+import java.util.stream.DoubleStream;
 
 /**
  * Fills hollows to their spill level by flooding them inward from the ground that runs off by itself ({@link RunOff}), lowest
@@ -40,7 +42,9 @@ final class Flood {
     }
 
     private void flood() {
-        NodeLevels rising = new NodeLevels(level, grid.lowest(), grid.highest());
+        DoubleSummaryStatistics heights =
+                DoubleStream.of(level).filter(height -> !Double.isNaN(height)).summaryStatistics();
+        NodeLevels rising = new NodeLevels(level, heights.getMin(), heights.getMax());
         NodeQueue same = new NodeQueue();
         for (int node = 0; node < from.length; node++) {
             if (from[node] > NOT_REACHED && isBesideWhatStands(node)) {

@@ -29,8 +29,6 @@ public final class GroundGrid {
     private final int[] steps = new int[Direction.COUNT];
 
     private final boolean[] rim;
-    private double lowest = Double.POSITIVE_INFINITY;
-    private double highest = Double.NEGATIVE_INFINITY;
 
     private GroundGrid(Envelope box, double spacing) {
         this.spacing = spacing;
@@ -63,7 +61,7 @@ public final class GroundGrid {
         }
         GroundGrid grid = new GroundGrid(box, spacing);
         surface.addHeights(grid.lattice, grid.metres);
-        grid.complete();
+        grid.findRim();
         return grid;
     }
 
@@ -86,36 +84,30 @@ public final class GroundGrid {
                         surface.elevationAt(place(node)).map(Elevation::metres).orElse(Double.NaN);
             }
         }
-        other.complete();
+        other.findRim();
         return other;
     }
 
-    private void complete() {
-        for (double height : metres) {
-            if (!Double.isNaN(height)) {
-                lowest = Math.min(lowest, height);
-                highest = Math.max(highest, height);
-            }
-        }
-        findRim();
-    }
-
     private void findRim() {
+        Arrays.fill(rim, 0, columns, true);
+        Arrays.fill(rim, rim.length - columns, rim.length, true);
         for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                int node = node(column, row);
-                rim[node] |= column == 0 || row == 0 || column == columns - 1 || row == rows - 1;
-                if (isHole(node)) {
-                    findRimAround(column, row);
-                }
+            rim[node(0, row)] = true;
+            rim[node(columns - 1, row)] = true;
+        }
+        for (int node = 0; node < metres.length; node++) {
+            if (isHole(node)) {
+                findRimAround(node);
             }
         }
     }
 
-    private void findRimAround(int column, int row) {
+    private void findRimAround(int node) {
+        int column = columnOf(node);
+        int row = rowOf(node);
         for (int direction = 0; direction < Direction.COUNT; direction++) {
             if (isInside(column + Direction.DX[direction], row + Direction.DY[direction])) {
-                rim[node(column, row) + steps[direction]] = true;
+                rim[node + steps[direction]] = true;
             }
         }
     }
@@ -145,15 +137,6 @@ public final class GroundGrid {
     /** All of them, for the caller to change. */
     double[] heights() {
         return metres.clone();
-    }
-
-    /** The lowest height of any node, metres; above {@link #highest} where all are holes. */
-    double lowest() {
-        return lowest;
-    }
-
-    double highest() {
-        return highest;
     }
 
     boolean isHole(int node) {
