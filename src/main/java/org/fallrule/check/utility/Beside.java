@@ -3,6 +3,7 @@ package org.fallrule.check.utility;
 import java.util.List;
 import java.util.Optional;
 import org.fallrule.analysis.Accuracy;
+import org.fallrule.analysis.Corridor;
 import org.fallrule.analysis.PlanDistance;
 import org.fallrule.analysis.RunParts;
 import org.fallrule.analysis.WidestOfPlan;
@@ -17,9 +18,6 @@ import org.locationtech.jts.geom.Geometry;
 
 /** The plan distance between a pipe and a utility beside it. */
 final class Beside {
-    /** Straight pieces to a quarter circle at the ends of a zone: within 0.01 % of the zone's width. */
-    private static final int ARC_SEGMENTS = 64;
-
     private final PipeAndUtility pair;
     private final Geometry apart;
 
@@ -68,9 +66,8 @@ final class Beside {
         if (seen.outcome() == Outcome.MEETS) {
             return seen;
         }
-        Geometry zone =
-                pair.analysis().zones().around(pair.utility().geometry(), limit + pair.touching(), ARC_SEGMENTS);
-        List<Reach> reaches = RunParts.of(pair.run(), apart.intersection(zone));
+        Geometry near = new Corridor(pair.utility().geometry(), limit + pair.touching()).partOf(apart);
+        List<Reach> reaches = RunParts.of(pair.run(), near);
         double length =
                 reaches.stream().mapToDouble(reach -> reach.length().metres()).sum();
         return reaches.isEmpty()

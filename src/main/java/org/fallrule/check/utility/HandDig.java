@@ -48,9 +48,6 @@ public final class HandDig implements Check {
             .within(Range.ABOVE_ZERO)
             .always();
 
-    /** Straight pieces to a quarter circle at the ends of a zone: within 0.2 % of the zone's width. */
-    private static final int ARC_SEGMENTS = 16;
-
     @Override
     public String name() {
         return "hand_dig";
@@ -86,8 +83,7 @@ public final class HandDig implements Check {
             notMarked(terms, utility).ifPresent(observations::add);
             for (PipeRun run : analysis.network().runs()) {
                 PipeAndUtility pair = PipeAndUtility.of(analysis, run, utility, terms.get(SIZE));
-                pair.runWithin(reach(terms, run, utility), ARC_SEGMENTS)
-                        .flatMap(inside -> observe(analysis, run, utility, inside))
+                observe(analysis, run, utility, pair.runWithin(reach(terms, run, utility)))
                         .map(seen -> noting(seen, from, run, utility))
                         .ifPresent(observations::add);
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fallrule.analysis.Accuracy;
+import org.fallrule.analysis.Corridor;
 import org.fallrule.analysis.Crossing;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.analysis.UtilityCrossing;
@@ -12,7 +13,6 @@ import org.fallrule.check.Limits;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
 import org.fallrule.finding.Outcome;
-import org.fallrule.measure.Dimension;
 import org.fallrule.measure.Length;
 import org.fallrule.measure.Quantity;
 import org.fallrule.network.OutsideDiameter;
@@ -53,16 +53,9 @@ record PipeAndUtility(SiteAnalysis analysis, PipeRun run, Feature utility, Lengt
         return UtilityCrossing.of(analysis, run, utility);
     }
 
-    /**
-     * The part of the run's axis within so many metres of the utility's centreline; nothing where the two lie farther apart.
-     *
-     * @param arcSegments straight pieces to a quarter circle
-     */
-    Optional<Geometry> runWithin(double metres, int arcSegments) {
-        // Making a zone costs much more than the distance, and most pipes lie far from most utilities.
-        return utility.geometry().isWithinDistance(run.axis(), metres + Dimension.LENGTH.tolerance())
-                ? Optional.of(run.axis().intersection(analysis.zones().around(utility.geometry(), metres, arcSegments)))
-                : Optional.empty();
+    /** The part of the run's axis within so many metres of the utility's centreline; empty where the two lie farther apart. */
+    Geometry runWithin(double metres) {
+        return new Corridor(utility.geometry(), metres).partOf(run.axis());
     }
 
     /** The part of the run farther in plan than so many metres from where it, or a pipe that joins it, crosses the utility. */

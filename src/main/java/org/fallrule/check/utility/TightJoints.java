@@ -24,6 +24,7 @@ import org.fallrule.network.Reach;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
+import org.locationtech.jts.geom.Geometry;
 
 /** Whether the drain's joints are watertight near a line that its water must not get into. */
 @AutoService(Check.class)
@@ -40,7 +41,6 @@ public final class TightJoints implements Check {
             .within(Range.ABOVE_ZERO)
             .always();
 
-    private static final int ARC_SEGMENTS = 64;
     private static final String WATERTIGHT = "watertight";
 
     @Override
@@ -91,15 +91,14 @@ public final class TightJoints implements Check {
     }
 
     private static Optional<Observation> observe(PipeAndUtility pair, double within) {
-        return pair.runWithin(within + pair.touching(), ARC_SEGMENTS).flatMap(near -> {
-            List<Reach> reaches = RunParts.of(pair.run(), near);
-            return reaches.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(standing(pair.run().pipe())
-                            .against(pair.utility())
-                            .at(near)
-                            .noting("near it from station " + pair.analysis().stations(reaches)));
-        });
+        Geometry near = pair.runWithin(within + pair.touching());
+        List<Reach> reaches = RunParts.of(pair.run(), near);
+        return reaches.isEmpty()
+                ? Optional.empty()
+                : Optional.of(standing(pair.run().pipe())
+                        .against(pair.utility())
+                        .at(near)
+                        .noting("near it from station " + pair.analysis().stations(reaches)));
     }
 
     private static Observation standing(Feature pipe) {

@@ -3,16 +3,14 @@ package org.fallrule.report.gradesheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import org.fallrule.analysis.Corridor;
+import org.fallrule.analysis.RunParts;
 import org.fallrule.analysis.SiteAnalysis;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.network.OutsideDiameter;
 import org.fallrule.network.PipeRun;
 import org.fallrule.site.Feature;
 import org.fallrule.site.Role;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
  * A reach of a pipe so near a utility that its trench is dug by hand.
@@ -22,9 +20,6 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
  * @param to station in metres where it ends
  */
 public record HandReach(Feature utility, double from, double to) {
-    /** Straight pieces to a quarter circle at the ends of a zone: within 0.1 % of its width. */
-    private static final int ARC_SEGMENTS = 16;
-
     /**
      * The reaches of a run in the order of their stations.
      *
@@ -34,20 +29,11 @@ public record HandReach(Feature utility, double from, double to) {
         double half =
                 OutsideDiameter.of(run.pipe()).map(OutsideDiameter::radius).orElse(0.0);
         List<HandReach> reaches = new ArrayList<>();
-        LengthIndexedLine line = new LengthIndexedLine(run.axis());
         for (Feature utility : analysis.site().features(Role.UTILITY)) {
-            Optional<Length> zone = zones.reachFrom(utility);
-            if (zone.isEmpty()) {
-                continue;
-            }
-            Geometry near = utility.geometry().buffer(zone.get().metres() + half, ARC_SEGMENTS);
-            Geometry inside = run.axis().intersection(near);
-            for (int i = 0; i < inside.getNumGeometries(); i++) {
-                if (inside.getGeometryN(i).getLength() > Dimension.LENGTH.tolerance()) {
-                    double[] ends = line.indicesOf(inside.getGeometryN(i));
-                    reaches.add(new HandReach(utility, Math.min(ends[0], ends[1]), Math.max(ends[0], ends[1])));
-                }
-            }
+            zones.reachFrom(utility)
+                    .map(zone -> new Corridor(utility.geometry(), zone.metres() + half).partOf(run.axis()))
+                    .ifPresent(inside -> RunParts.of(run, inside)
+                            .forEach(reach -> reaches.add(new HandReach(utility, reach.from(), reach.to()))));
         }
         reaches.sort(Comparator.comparingDouble(HandReach::from));
         return reaches;
