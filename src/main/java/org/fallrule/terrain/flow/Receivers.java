@@ -39,6 +39,12 @@ final class Receivers {
         return secondShare[node];
     }
 
+    /** Whether some of a node's water goes to a neighbour; none does to a higher one. */
+    boolean lead(int node, int neighbour) {
+        return flood.level(node) >= flood.level(neighbour)
+                && (first(node) == neighbour || second(node) == neighbour);
+    }
+
     private void learn(int node) {
         if (isKnown[node]) {
             return;

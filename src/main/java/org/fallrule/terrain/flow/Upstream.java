@@ -37,7 +37,7 @@ final class Upstream {
     private void climb(int node, NodeQueue reached) {
         for (int direction = 0; direction < Direction.COUNT; direction++) {
             int next = grid.neighbour(node, direction);
-            if (next >= 0 && takenBy[next] == 0 && leads(next, node)) {
+            if (next >= 0 && takenBy[next] == 0 && receivers.lead(next, node)) {
                 toCome[node]++;
                 if (!isUpstream[next]) {
                     isUpstream[next] = true;
@@ -48,10 +48,6 @@ final class Upstream {
         if (toCome[node] == 0) {
             ready.add(node);
         }
-    }
-
-    private boolean leads(int from, int to) {
-        return receivers.first(from) == to || receivers.second(from) == to;
     }
 
     boolean isEmpty() {
