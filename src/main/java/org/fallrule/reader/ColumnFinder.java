@@ -3,6 +3,7 @@ package org.fallrule.reader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -65,9 +66,13 @@ public final class ColumnFinder {
      * @param words what the attribute may be called, likeliest first
      */
     public static List<Column> candidates(Attribute<?> attribute, List<String> words, Set<String> columns) {
+        Map<String, String> plain = new LinkedHashMap<>();
+        columns.forEach(column -> plain.put(column, plain(column)));
         List<Column> found = new ArrayList<>();
         for (String word : words) {
-            found.addAll(matching(attribute, word, words, columns));
+            String wanted = plain(word);
+            plain.forEach((column, name) ->
+                    matching(attribute, wanted, words, column, name).ifPresent(found::add));
         }
         return found;
     }
@@ -119,21 +124,16 @@ public final class ColumnFinder {
                         entry.getKey() != attribute && entry.getValue().text().equalsIgnoreCase(column.name()));
     }
 
-    private static List<Column> matching(Attribute<?> attribute, String word, List<String> words, Set<String> columns) {
-        String wanted = plain(word);
-        List<Column> found = new ArrayList<>();
-        for (String column : columns) {
-            String name = plain(column);
-            if (name.equals(wanted)) {
-                found.add(new Column(column, Optional.empty()));
-            } else if (name.startsWith(wanted)) {
-                Optional<Unit> unit = suffix(attribute, column, words);
-                if (unit.isPresent() && signs(unit.get()).anyMatch(sign -> name.equals(wanted + plain(sign)))) {
-                    found.add(new Column(column, unit));
-                }
-            }
+    private static Optional<Column> matching(
+            Attribute<?> attribute, String wanted, List<String> words, String column, String name) {
+        if (name.equals(wanted)) {
+            return Optional.of(new Column(column, Optional.empty()));
         }
-        return found;
+        return name.startsWith(wanted)
+                ? suffix(attribute, column, words)
+                        .filter(unit -> signs(unit).anyMatch(sign -> name.equals(wanted + plain(sign))))
+                        .map(unit -> new Column(column, Optional.of(unit)))
+                : Optional.empty();
     }
 
     /**
