@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import java.util.function.Predicate;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.measure.Elevation;
@@ -32,7 +32,7 @@ final class ZeroHeights {
     static Map<Role, List<Feature>> unused(Map<Role, List<Feature>> features, List<Fault> problems) {
         double[] heights = features.values().stream()
                 .flatMap(List::stream)
-                .flatMapToDouble(ZeroHeights::heights)
+                .mapMultiToDouble(ZeroHeights::heights)
                 .filter(height -> height != 0)
                 .sorted()
                 .toArray();
@@ -47,12 +47,16 @@ final class ZeroHeights {
         return kept;
     }
 
-    private static DoubleStream heights(Feature feature) {
-        return DoubleStream.concat(
-                feature.attributes().asMap().values().stream()
-                        .filter(Elevation.class::isInstance)
-                        .mapToDouble(height -> ((Elevation) height).metres()),
-                DoubleStream.of(feature.geometry().getCoordinate().getZ()).filter(Double::isFinite));
+    private static void heights(Feature feature, DoubleConsumer heights) {
+        for (Object value : feature.attributes().asMap().values()) {
+            if (value instanceof Elevation height) {
+                heights.accept(height.metres());
+            }
+        }
+        double z = feature.geometry().getCoordinate().getZ();
+        if (Double.isFinite(z)) {
+            heights.accept(z);
+        }
     }
 
     private Feature withoutZeros(Feature feature) {
