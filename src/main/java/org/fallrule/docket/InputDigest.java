@@ -54,10 +54,9 @@ public final class InputDigest {
     }
 
     private static List<Path> files(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(file -> Files.isSymbolicLink(file) || Files.isRegularFile(file))
-                    .sorted()
-                    .toList();
+        try (Stream<Path> all =
+                Files.find(folder, Integer.MAX_VALUE, (file, is) -> is.isSymbolicLink() || is.isRegularFile())) {
+            return all.sorted().toList();
         }
     }
 

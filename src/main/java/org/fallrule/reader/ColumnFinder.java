@@ -3,6 +3,7 @@ package org.fallrule.reader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,11 +22,13 @@ public final class ColumnFinder {
 
     private final LayerSpec spec;
     private final Set<String> columns;
+    private final Map<String, String> plain;
     private final List<Fault> faults;
 
     ColumnFinder(LayerSpec spec, Set<String> columns, List<Fault> faults) {
         this.spec = spec;
         this.columns = columns;
+        this.plain = plain(columns);
         this.faults = faults;
     }
 
@@ -43,7 +46,7 @@ public final class ColumnFinder {
         if (stated != null) {
             return stated.blank() ? Optional.empty() : stated(attribute, stated);
         }
-        return one(attribute, candidates(attribute, columns));
+        return one(attribute, candidates(attribute, plain));
     }
 
     /**
@@ -51,11 +54,15 @@ public final class ColumnFinder {
      * is known. Of several ids it is the likeliest.
      */
     public static List<Column> candidates(Attribute<?> attribute, Set<String> columns) {
-        List<Column> exact = candidates(attribute, List.of(attribute.name()), columns);
+        return candidates(attribute, plain(columns));
+    }
+
+    private static List<Column> candidates(Attribute<?> attribute, Map<String, String> columns) {
+        List<Column> exact = matching(attribute, List.of(plain(attribute.name())), columns);
         if (!exact.isEmpty()) {
             return exact;
         }
-        List<Column> known = candidates(attribute, attribute.columns(), columns);
+        List<Column> known = matching(attribute, attribute.columns(), columns);
         return attribute == Attribute.ID ? known.stream().limit(1).toList() : known;
     }
 
@@ -65,11 +72,7 @@ public final class ColumnFinder {
      * @param words what the attribute may be called, likeliest first
      */
     public static List<Column> candidates(Attribute<?> attribute, List<String> words, Set<String> columns) {
-        List<Column> found = new ArrayList<>();
-        for (String word : words) {
-            found.addAll(matching(attribute, word, words, columns));
-        }
-        return found;
+        return matching(attribute, words.stream().map(ColumnFinder::plain).toList(), plain(columns));
     }
 
     private Optional<Column> stated(Attribute<?> attribute, Node.Scalar stated) {
@@ -119,19 +122,24 @@ public final class ColumnFinder {
                         entry.getKey() != attribute && entry.getValue().text().equalsIgnoreCase(column.name()));
     }
 
-    private static List<Column> matching(Attribute<?> attribute, String word, List<String> words, Set<String> columns) {
-        String wanted = plain(word);
+    /**
+     * As {@link #candidates(Attribute, List, Set)}.
+     *
+     * @param words plain, as those of an attribute are
+     * @param columns the plain name of each column
+     */
+    private static List<Column> matching(Attribute<?> attribute, List<String> words, Map<String, String> columns) {
         List<Column> found = new ArrayList<>();
-        for (String column : columns) {
-            String name = plain(column);
-            if (name.equals(wanted)) {
-                found.add(new Column(column, Optional.empty()));
-            } else if (name.startsWith(wanted)) {
-                Optional<Unit> unit = suffix(attribute, column, words);
-                if (unit.isPresent() && signs(unit.get()).anyMatch(sign -> name.equals(wanted + plain(sign)))) {
-                    found.add(new Column(column, unit));
+        for (String word : words) {
+            columns.forEach((column, name) -> {
+                if (name.equals(word)) {
+                    found.add(new Column(column, Optional.empty()));
+                } else if (name.startsWith(word)) {
+                    suffix(attribute, column, words)
+                            .filter(unit -> signs(unit).anyMatch(sign -> name.equals(word + plain(sign))))
+                            .ifPresent(unit -> found.add(new Column(column, Optional.of(unit))));
                 }
-            }
+            });
         }
         return found;
     }
@@ -181,8 +189,13 @@ public final class ColumnFinder {
 
     /** Whether a name without a unit is known to mean the attribute: DIAM is a diameter, not DIA in metres. */
     private static boolean isKnown(Attribute<?> attribute, String plainName, List<String> words) {
-        return plainName.equals(plain(attribute.name()))
-                || words.stream().anyMatch(word -> plain(word).equals(plainName));
+        return plainName.equals(plain(attribute.name())) || words.contains(plainName);
+    }
+
+    private static Map<String, String> plain(Set<String> columns) {
+        Map<String, String> plain = new LinkedHashMap<>();
+        columns.forEach(column -> plain.put(column, plain(column)));
+        return plain;
     }
 
     private static String plain(String name) {

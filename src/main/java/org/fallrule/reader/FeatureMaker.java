@@ -107,7 +107,7 @@ final class FeatureMaker {
             return List.of();
         }
         Attributes attributes = attributes(raw, place);
-        String id = attributes.get(Attribute.ID).orElse(raw.label().replace("feature ", "#"));
+        String id = attributes.get(Attribute.ID).orElseGet(() -> raw.label().replace("feature ", "#"));
         List<Geometry> pieces = pieces(raw.geometry().get(), attributes, place);
         Attributes ofPiece = pieces.size() > 1 ? ofOnePiece(attributes, place) : attributes;
         List<Feature> features = new ArrayList<>();

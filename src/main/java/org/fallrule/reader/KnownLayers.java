@@ -11,6 +11,7 @@ import org.fallrule.document.Fault;
 import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.document.Yaml;
 import org.fallrule.site.Attribute;
 import org.fallrule.site.Role;
 
@@ -43,7 +44,8 @@ public final class KnownLayers {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        return new KnownLayers(profile, OpenQuestions.in(ProfileFile.path(folder, name, named.place()), name));
+        return new KnownLayers(
+                profile, OpenQuestions.in(Yaml.text(ProfileFile.path(folder, name, named.place()), name), name));
     }
 
     /** What the profile asks and nobody has answered, each with its line there. */

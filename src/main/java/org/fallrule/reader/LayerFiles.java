@@ -3,6 +3,7 @@ package org.fallrule.reader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -12,22 +13,34 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fallrule.document.Nearest;
+import org.fallrule.document.Node;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.reader.geopackage.GeoPackageReader;
 import org.fallrule.reader.layer.RawFeature;
 import org.fallrule.reader.layer.RawLayer;
 
-/** The layer files of a site folder, each read once. */
-final class LayerFiles {
+/** The layer files of a site folder, each read once; a GeoPackage is opened once for all of its layers. */
+final class LayerFiles implements AutoCloseable {
     /** The endings of rasters, which only a ground can be. */
     static final List<String> RASTER_ENDINGS = List.of(".tif", ".tiff", ".asc");
 
     private final Path folder;
+    private final Path root;
     private final Map<String, RawLayer> read = new HashMap<>();
-    private final Map<Path, List<Path>> entries = new HashMap<>();
+    private final Map<String, Path> checked = new HashMap<>();
+    private final Map<Path, List<String>> names = new HashMap<>();
+    private final GeoPackageReader geoPackages = new GeoPackageReader();
 
     LayerFiles(Path folder) {
         this.folder = folder;
+        this.root = folder.toAbsolutePath().normalize();
+    }
+
+    /** @param names what stands in the folder */
+    LayerFiles(Path folder, List<String> names) {
+        this(folder);
+        this.names.put(root, names);
     }
 
     /** The layer in a file, as the file gives it. */
@@ -49,19 +62,25 @@ final class LayerFiles {
     /** The path of a layer's file, which is there and inside of the site folder. */
     Path path(LayerSpec spec) {
         Path file = inside(spec);
+        if (isPlainIn(folder, file)) {
+            return file;
+        }
         if (!Files.isRegularFile(file)) {
             throw new UnusableInput(
                     spec.place(),
                     "there is no file " + spec.file() + " in the site folder" + backslash(spec)
-                            + Nearest.hint(spec.file(), names()));
+                            + Nearest.hint(spec.file(), names(root)));
         }
-        refuseLinkOut(file, spec);
+        refuseLinkOut(file, folder, spec.place());
         return file;
     }
 
     private RawLayer open(LayerSpec spec) {
         Path file = checked(spec);
-        return format(spec).read(file, spec);
+        LayerFormat format = format(spec);
+        return format == LayerFormat.GEOPACKAGE
+                ? geoPackages.layer(file, spec.source(), spec.table().map(Node.Scalar::text))
+                : format.read(file, spec);
     }
 
     /** The layer in a file without its features, which are handed on one by one. */
@@ -79,9 +98,13 @@ final class LayerFiles {
 
     /** As {@link #path}, with what stands beside it and may be read with it inside of the folder too. */
     Path checked(LayerSpec spec) {
-        Path file = path(spec);
-        beside(file).forEach(companion -> refuseLinkOut(companion, spec));
-        return file;
+        return checked.computeIfAbsent(spec.file(), any -> {
+            Path file = path(spec);
+            companions(file, names(parent(file)))
+                    .filter(beside -> !beside.equals(file))
+                    .forEach(beside -> refuseLinkOut(beside, folder, spec.place()));
+            return file;
+        });
     }
 
     private static String backslash(LayerSpec spec) {
@@ -89,7 +112,6 @@ final class LayerFiles {
     }
 
     private Path inside(LayerSpec spec) {
-        Path root = folder.toAbsolutePath().normalize();
         try {
             Path file = root.resolve(spec.file()).normalize();
             if (file.startsWith(root)) {
@@ -102,16 +124,9 @@ final class LayerFiles {
         throw new UnusableInput(spec.place(), spec.file() + " lies outside of the site folder; copy it in");
     }
 
-    private void refuseLinkOut(Path file, LayerSpec spec) {
-        refuseLinkOut(file, folder, spec.place());
-    }
-
-    /**
-     * A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. What stands in the
-     * folder itself and is no link leads nowhere, and following a path costs as much as reading a small file.
-     */
+    /** A link may not lead out of the folder either: a plan from elsewhere could name any file on the computer. */
     static void refuseLinkOut(Path file, Path folder, Place named) {
-        if (folder.toAbsolutePath().equals(file.toAbsolutePath().getParent()) && !Files.isSymbolicLink(file)) {
+        if (isPlainIn(folder, file)) {
             return;
         }
         try {
@@ -125,43 +140,39 @@ final class LayerFiles {
         }
     }
 
+    /** Whether a file stands in the folder itself and is no link: it leads nowhere, and following paths takes long. */
+    private static boolean isPlainIn(Path folder, Path file) {
+        return folder.toAbsolutePath().equals(file.toAbsolutePath().getParent())
+                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+    }
+
     /** The files beside a layer's that differ from it in the ending only, upper and lower case alike; some are read with it. */
-    static List<Path> companions(Path shp) {
-        return Optional.ofNullable(shp.getParent())
-                .map(place -> companions(shp, entries(place)))
-                .orElse(List.of());
+    static Stream<Path> companions(Path file) {
+        return companions(file, SiteFolders.names(parent(file)));
     }
 
-    private List<Path> beside(Path file) {
-        return Optional.ofNullable(file.getParent())
-                .map(place -> companions(file, entries.computeIfAbsent(place, LayerFiles::entries)))
-                .orElse(List.of());
+    private static Stream<Path> companions(Path file, List<String> names) {
+        String base = stem(String.valueOf(file.getFileName()));
+        return names.stream()
+                .filter(name -> stem(name).equalsIgnoreCase(base))
+                .map(name -> SiteFolders.path(parent(file), name));
     }
 
-    private static List<Path> companions(Path shp, List<Path> beside) {
-        String base = stem(shp);
-        return beside.stream().filter(file -> stem(file).equalsIgnoreCase(base)).toList();
+    private static Path parent(Path file) {
+        return Optional.ofNullable(file.getParent()).orElse(file);
     }
 
-    private static List<Path> entries(Path place) {
-        try (Stream<Path> files = Files.list(place)) {
-            return files.toList();
-        } catch (IOException e) {
-            throw new UnusableInput(Place.of(place.toString()), "cannot be listed (" + e + "); make it readable");
-        }
-    }
-
-    private static String stem(Path file) {
-        String name = String.valueOf(file.getFileName());
+    private static String stem(String name) {
         int dot = name.lastIndexOf('.');
         return dot < 0 ? name : name.substring(0, dot);
     }
 
-    private List<String> names() {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> String.valueOf(file.getFileName())).toList();
-        } catch (IOException e) {
-            return List.of();
-        }
+    private List<String> names(Path place) {
+        return names.computeIfAbsent(place, SiteFolders::names);
+    }
+
+    @Override
+    public void close() {
+        geoPackages.close();
     }
 }

@@ -1,6 +1,5 @@
 package org.fallrule.reader;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,8 +29,7 @@ import org.locationtech.jts.geom.Geometry;
 record OpenLayer(LayerSpec spec, RawLayer raw, CoordinateSystem system, Map<String, Unit> units) {
 
     /** Every layer that can be read; what the files say of themselves becomes problems, once a file. */
-    static List<OpenLayer> all(Path folder, SiteFile site, List<Fault> faults, List<Fault> problems) {
-        LayerFiles files = new LayerFiles(folder);
+    static List<OpenLayer> all(LayerFiles files, SiteFile site, List<Fault> faults, List<Fault> problems) {
         LayerSystem systems = new LayerSystem(site.crs());
         Map<String, RawLayer> noted = new LinkedHashMap<>();
         List<OpenLayer> open = new ArrayList<>();

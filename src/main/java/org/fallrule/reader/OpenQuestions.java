@@ -1,6 +1,5 @@
 package org.fallrule.reader;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
-import org.fallrule.document.Yaml;
 
 /**
  * What site.yaml or a profile of layers asks and nobody has answered: lines that carry {@value #MARK}. A mark behind a key is answered by the value
@@ -23,11 +21,11 @@ public final class OpenQuestions {
 
     private OpenQuestions() {}
 
-    /** The open questions of a file, each with its line. */
-    static List<Fault> in(Path file, String shownAs) {
+    /** The open questions in a file's text, each with its line. */
+    static List<Fault> in(String file, String shownAs) {
         List<Fault> open = new ArrayList<>();
         int line = 0;
-        for (String text : Yaml.text(file, shownAs).lines().toList()) {
+        for (String text : file.lines().toList()) {
             line++;
             Matcher asked = ASKED.matcher(text);
             Matcher unsaid = UNSAID.matcher(asked.matches() ? asked.group(1) : "said");

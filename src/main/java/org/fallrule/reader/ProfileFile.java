@@ -60,7 +60,8 @@ public final class ProfileFile {
         try {
             return named.text().isBlank()
                     ? List.of()
-                    : OpenQuestions.in(path(folder, named.text(), named.place()), named.text());
+                    : OpenQuestions.in(
+                            Yaml.text(path(folder, named.text(), named.place()), named.text()), named.text());
         } catch (UnusableInput e) {
             // whoever reads the profile says what is wrong with it
             return List.of();
@@ -69,8 +70,10 @@ public final class ProfileFile {
 
     private static Optional<Node.Scalar> named(Path folder) {
         Path said = folder.resolve("site.yaml");
-        return Files.isRegularFile(said)
-                ? Yaml.read(said, "site.yaml")
+        String text = Files.isRegularFile(said) ? Yaml.text(said, "site.yaml") : "";
+        // most sites name none, and to parse takes long; a key that is written otherwise is so with a backslash
+        return text.contains(KEY) || text.contains("\\")
+                ? Yaml.parse(text, "site.yaml")
                         .get(KEY)
                         .filter(Node.Scalar.class::isInstance)
                         .map(Node.Scalar.class::cast)

@@ -108,7 +108,7 @@ record SharedFile(Path folder, Length near, SiteFile says) {
         List<Path> files = new ArrayList<>(List.of(folder.resolve(NAME)));
         for (LayerSpec spec : says.layers()) {
             Path file = new LayerFiles(folder).path(spec);
-            LayerFiles.companions(file).stream()
+            LayerFiles.companions(file)
                     .filter(Files::isRegularFile)
                     .filter(beside -> !Files.isSymbolicLink(beside) || beside.equals(file))
                     .sorted()

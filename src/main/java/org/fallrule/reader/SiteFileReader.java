@@ -33,15 +33,19 @@ final class SiteFileReader {
         this.faults = faults;
     }
 
-    SiteFile read(Path file, String shownAs) {
-        Keys keys = new Keys(Yaml.read(file, shownAs), faults);
+    /**
+     * Reads it.
+     *
+     * @param folder the site folder
+     */
+    SiteFile read(String text, Path folder, String shownAs) {
+        Keys keys = new Keys(Yaml.parse(text, shownAs), faults);
         Optional<String> name = keys.text("site");
         Optional<Node.Scalar> county = keys.scalar("county");
         Optional<Node.Scalar> house = keys.scalar("house");
         Optional<Node.Scalar> crs = keys.scalar("crs");
         Optional<String> datum = keys.text("datum");
         Optional<Node.Scalar> from = keys.scalar(ProfileFile.KEY);
-        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         LayerProfile profile = ProfileFile.read(folder, from, faults);
         LayerSpecReader layerReader = new LayerSpecReader(faults, profile);
         Map<String, Unit> units = new LinkedHashMap<>(profile.units());

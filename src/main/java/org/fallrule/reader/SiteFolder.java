@@ -1,6 +1,5 @@
 package org.fallrule.reader;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,10 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.fallrule.document.Fault;
 import org.fallrule.document.Place;
 import org.fallrule.document.UnusableInput;
+import org.fallrule.document.Yaml;
 import org.fallrule.site.Role;
 
 /** The folder of a site: its site.yaml and the files that are named for roles. */
@@ -29,20 +28,19 @@ final class SiteFolder {
 
     /** Lists a folder. */
     static SiteFolder open(Path folder) {
-        Place place = Place.of(folder.toString());
-        if (!Files.exists(folder)) {
-            throw new UnusableInput(place, "there is no such folder; name a site folder");
-        }
         if (!Files.isDirectory(folder)) {
-            throw new UnusableInput(place, "is a file; name the folder that holds the site's layers");
+            throw new UnusableInput(
+                    Place.of(folder.toString()),
+                    Files.exists(folder)
+                            ? "is a file; name the folder that holds the site's layers"
+                            : "there is no such folder; name a site folder");
         }
-        try (Stream<Path> files = Files.list(folder)) {
-            return new SiteFolder(
-                    folder,
-                    files.map(path -> path.getFileName().toString()).sorted().toList());
-        } catch (IOException e) {
-            throw new UnusableInput(place, "cannot be listed (" + e + "); make the folder readable");
-        }
+        return new SiteFolder(folder, SiteFolders.names(folder));
+    }
+
+    /** Its layers' files. */
+    LayerFiles files() {
+        return new LayerFiles(folder, names);
     }
 
     /** The name of the folder itself, which is the site's id. */
@@ -51,11 +49,14 @@ final class SiteFolder {
         return name == null ? "site" : name.toString();
     }
 
-    /** What the site is said to be: site.yaml, and where that names no layers, the files that are named for roles. */
-    SiteFile siteFile(List<Fault> faults, List<Fault> problems) {
+    /**
+     * What the site is said to be: site.yaml, and where that names no layers, the files that are named for roles.
+     *
+     * @param siteYaml the text of site.yaml
+     */
+    SiteFile siteFile(Optional<String> siteYaml, List<Fault> faults, List<Fault> problems) {
         tellOtherSpelling(faults, problems);
-        SiteFile written = siteYaml()
-                .map(file -> new SiteFileReader(faults).read(file, SITE_FILE))
+        SiteFile written = siteYaml.map(text -> new SiteFileReader(faults).read(text, folder, SITE_FILE))
                 .orElseGet(SiteFile::silent);
         if (!written.layers().isEmpty()) {
             tellUnread(written, problems);
@@ -73,20 +74,21 @@ final class SiteFolder {
     }
 
     /** What site.yaml and the profile that it names ask and nobody has answered. */
-    List<Fault> questions(SiteFile said) {
+    List<Fault> questions(Optional<String> siteYaml, SiteFile said) {
         List<Fault> open = new ArrayList<>(
-                siteYaml().map(file -> OpenQuestions.in(file, SITE_FILE)).orElse(List.of()));
+                siteYaml.map(text -> OpenQuestions.in(text, SITE_FILE)).orElse(List.of()));
         said.profile().ifPresent(named -> open.addAll(ProfileFile.questions(folder, named)));
         return open;
     }
 
-    private Optional<Path> siteYaml() {
+    /** The text of site.yaml, where there is one. */
+    Optional<String> siteYaml() {
         Path file = folder.resolve(SITE_FILE);
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
         LayerFiles.refuseLinkOut(file, folder, Place.of(SITE_FILE));
-        return Optional.of(file);
+        return Optional.of(Yaml.text(file, SITE_FILE));
     }
 
     /** A site.yml would be taken as read by whoever put it there, beside a site.yaml too. */
@@ -106,7 +108,7 @@ final class SiteFolder {
     private List<LayerSpec> namedForRoles(List<Fault> faults) {
         List<LayerSpec> specs = new ArrayList<>();
         for (Role role : Role.values()) {
-            List<String> found = namedFor(role);
+            List<String> found = namedFor(role, Set.of());
             if (found.size() > 1) {
                 faults.add(new Fault(
                         Place.of(found.get(0)),
@@ -119,12 +121,11 @@ final class SiteFolder {
         return specs;
     }
 
-    private List<String> namedFor(Role role) {
-        List<String> wanted = LayerFormat.allEndings().stream()
-                .map(ending -> role.word() + ending)
-                .toList();
+    /** The files that are named for a role and are none of some others, which are in small letters. */
+    private List<String> namedFor(Role role, Set<String> others) {
         return names.stream()
-                .filter(name -> wanted.stream().anyMatch(name::equalsIgnoreCase))
+                .filter(name -> SiteFolders.isNamedFor(role, name))
+                .filter(name -> !others.contains(name.toLowerCase(Locale.ROOT)))
                 .filter(name -> Files.isRegularFile(folder.resolve(name)))
                 .toList();
     }
@@ -136,8 +137,7 @@ final class SiteFolder {
                 .forEach(layer ->
                         read.add(layer.file().replaceFirst("^(\\./)+", "").toLowerCase(Locale.ROOT)));
         for (Role role : Role.values()) {
-            namedFor(role).stream()
-                    .filter(name -> !read.contains(name.toLowerCase(Locale.ROOT)))
+            namedFor(role, read)
                     .forEach(name -> problems.add(new Fault(
                             Place.of(name), "is not named under layers in site.yaml and is not read; name it there")));
         }

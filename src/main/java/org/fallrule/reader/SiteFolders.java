@@ -61,7 +61,7 @@ public record SiteFolders(List<Path> sites, List<Path> others) {
     }
 
     /** Under a language setting without a letter of a name, such as LC_ALL=C, the name can be listed and not be opened. */
-    private static Path path(Path folder, String name) {
+    static Path path(Path folder, String name) {
         try {
             return folder.resolve(name);
         } catch (InvalidPathException e) {
@@ -78,14 +78,18 @@ public record SiteFolders(List<Path> sites, List<Path> others) {
     }
 
     private static boolean isNamedForRole(String name) {
-        String small = name.toLowerCase(Locale.ROOT);
-        return Stream.of(Role.values())
-                .anyMatch(role -> small.startsWith(role.word() + ".")
-                        && LayerFormat.allEndings()
-                                .contains(small.substring(role.word().length())));
+        return Stream.of(Role.values()).anyMatch(role -> isNamedFor(role, name));
     }
 
-    private static List<String> names(Path folder) {
+    /** Whether a file is named for a role, such as {@code lot.geojson}; capitals do not matter. */
+    static boolean isNamedFor(Role role, String name) {
+        int length = role.word().length();
+        return name.regionMatches(true, 0, role.word(), 0, length)
+                && LayerFormat.allEndings().stream().anyMatch(name.substring(length)::equalsIgnoreCase);
+    }
+
+    /** What stands in a folder, by name. */
+    static List<String> names(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(path -> String.valueOf(path.getFileName()))
                     .sorted()

@@ -35,8 +35,9 @@ public final class SiteReader {
         this.shared = shared;
         this.given = given;
         place = SiteFolder.open(folder);
-        said = place.siteFile(faults, problems);
-        questions = place.questions(said);
+        Optional<String> siteYaml = place.siteYaml();
+        said = place.siteFile(siteYaml, faults, problems);
+        questions = place.questions(siteYaml, said);
         problems.addAll(0, questions);
     }
 
@@ -91,7 +92,10 @@ public final class SiteReader {
         SiteFile file = shared.map(layers -> layers.completed(said)).orElse(said);
         refuseUnknownSystem(file);
         stopAtFaults();
-        List<OpenLayer> open = new ArrayList<>(OpenLayer.all(folder, file, faults, problems));
+        List<OpenLayer> open = new ArrayList<>();
+        try (LayerFiles files = place.files()) {
+            open.addAll(OpenLayer.all(files, file, faults, problems));
+        }
         stopAtFaults();
         shared.ifPresent(layers -> open.addAll(layers.near(List.copyOf(open), faults, problems)));
         stopAtFaults();

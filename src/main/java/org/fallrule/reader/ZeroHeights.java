@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.fallrule.document.Fault;
@@ -29,13 +30,13 @@ final class ZeroHeights {
     }
 
     static Map<Role, List<Feature>> unused(Map<Role, List<Feature>> features, List<Fault> problems) {
-        List<Double> heights = features.values().stream()
+        double[] heights = features.values().stream()
                 .flatMap(List::stream)
-                .flatMap(ZeroHeights::heights)
+                .mapMultiToDouble(ZeroHeights::heights)
                 .filter(height -> height != 0)
                 .sorted()
-                .toList();
-        boolean elsewhere = !heights.isEmpty() && Math.abs(heights.get(heights.size() / 2)) > ELSEWHERE;
+                .toArray();
+        boolean elsewhere = heights.length > 0 && Math.abs(heights[heights.length / 2]) > ELSEWHERE;
         if (!elsewhere) {
             return features;
         }
@@ -46,18 +47,24 @@ final class ZeroHeights {
         return kept;
     }
 
-    private static Stream<Double> heights(Feature feature) {
-        return Stream.concat(
-                feature.attributes().asMap().values().stream()
-                        .filter(Elevation.class::isInstance)
-                        .map(height -> ((Elevation) height).metres()),
-                Stream.of(feature.geometry().getCoordinate().getZ()).filter(Double::isFinite));
+    private static void heights(Feature feature, DoubleConsumer heights) {
+        for (Object value : feature.attributes().asMap().values()) {
+            if (value instanceof Elevation height) {
+                heights.accept(height.metres());
+            }
+        }
+        double z = feature.geometry().getCoordinate().getZ();
+        if (Double.isFinite(z)) {
+            heights.accept(z);
+        }
     }
 
     private Feature withoutZeros(Feature feature) {
-        Predicate<Attribute<?>> isZero = attribute -> feature.role().isOfDrain()
-                && WithoutHeights.isElevation(attribute)
-                && feature.get(attribute).equals(Optional.of(new Elevation(0)));
+        if (!feature.role().isOfDrain()) {
+            return feature;
+        }
+        Predicate<Attribute<?>> isZero = attribute ->
+                WithoutHeights.isElevation(attribute) && feature.get(attribute).equals(Optional.of(new Elevation(0)));
         List<String> zeros = new ArrayList<>();
         feature.attributes().asMap().keySet().stream()
                 .filter(isZero)

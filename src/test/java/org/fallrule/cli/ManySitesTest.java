@@ -20,6 +20,8 @@ import org.fallrule.SiteOnDisk;
 import org.fallrule.docket.Unfinished;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command check on many sites. */
 class ManySitesTest {
@@ -116,13 +118,14 @@ class ManySitesTest {
         assertThat(contents(place.resolve("out"))).isEqualTo(before);
     }
 
-    /** The profile lies outside of the site's folder, and is an input all the same. */
-    @Test
-    void aReportIsNotTakenOverWhenTheProfileOfItsLayersHasChanged() throws IOException {
+    /** The profile lies outside of the site's folder, and is an input all the same, however YAML may have its key written. */
+    @ParameterizedTest
+    @ValueSource(strings = {"layers_from", "\"layers\\x5ffrom\"", "? layers_from\n"})
+    void aReportIsNotTakenOverWhenTheProfileOfItsLayersHasChanged(String key) throws IOException {
         SiteOnDisk plan = SiteOnDisk.copied("plumb-line-1", place.resolve("stack"));
         SiteOnDisk.copied("thistledown-3", place.resolve("stack"));
         Path profile = Files.writeString(place.resolve("stack/office.yaml"), "units: {diameter: in}\n");
-        plan.replacing("site.yaml", "\nunits: {elev", "\nlayers_from: ../office.yaml\nunits: {elev");
+        plan.replacing("site.yaml", "\nunits: {elev", "\n" + key + ": ../office.yaml\nunits: {elev");
         Object[] words = {place.resolve("stack"), "--out", place.resolve("out"), "--format", "json", "--resume"};
         Ran.check(words);
         assertThat(Ran.check(words).err()).contains("2 of the reports were taken over");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -163,6 +164,14 @@ class ColumnFinderTest {
         assertThat(find(Role.PIPE, Attribute.ID, "OBJECTID", "PIPE_ID", "FID"))
                 .contains(new ColumnFinder.Column("PIPE_ID", Optional.empty()));
         assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void knownNamesArePlain() {
+        assertThat(Attribute.all())
+                .allSatisfy(attribute -> assertThat(attribute.columns())
+                        .allMatch(column ->
+                                column.equals(column.toLowerCase(Locale.ROOT)) && !column.matches(".*[_\\s-].*")));
     }
 
     @Test

@@ -22,21 +22,24 @@ final class Database implements AutoCloseable {
 
     private final Connection connection;
     private final Snapshot snapshot;
+    private final SqliteHeader header;
+    private final StepLimit steps;
 
-    private Database(Connection connection, Snapshot snapshot) {
+    private Database(Connection connection, Snapshot snapshot, SqliteHeader header) {
         this.connection = connection;
         this.snapshot = snapshot;
+        this.header = header;
+        this.steps = new StepLimit(snapshot.length());
     }
 
-    static Database open(Path gpkg, Place place, Findings findings) {
+    static Database open(Path gpkg, Place place) {
         Snapshot snapshot = Snapshot.of(gpkg, place);
         try {
             SqliteHeader header = SqliteHeader.read(snapshot.file(), place);
             header.refuseOther(snapshot.hasChanges());
             Connection connection = connect(snapshot, place);
-            Database database = new Database(connection, snapshot);
+            Database database = new Database(connection, snapshot, header);
             database.prepare(place);
-            header.noteApplication(findings);
             return database;
         } catch (RuntimeException failed) {
             snapshot.close();
@@ -66,7 +69,7 @@ final class Database implements AutoCloseable {
         try (Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA trusted_schema = OFF");
             statement.execute("PRAGMA cell_size_check = ON");
-            StepLimit.on(connection, snapshot.length());
+            steps.on(connection);
             statement.executeQuery("SELECT count(*) FROM sqlite_schema").close();
             statement.execute("PRAGMA query_only = ON");
         } catch (SQLException failed) {
@@ -75,8 +78,15 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** The connection, for the reading of one table. */
     Connection connection() {
+        steps.renew();
         return connection;
+    }
+
+    /** Notes a file that says it belongs to another application, or to none. */
+    void noteApplication(Place table, Findings findings) {
+        header.noteApplication(table, findings);
     }
 
     @Override

@@ -67,11 +67,11 @@ final class SqliteHeader {
     }
 
     /** Notes a file that says it belongs to another application, or to none. */
-    void noteApplication(Findings findings) {
+    void noteApplication(Place shown, Findings findings) {
         int id = bytes.getInt(68);
         if (!APPLICATION_IDS.contains(id)) {
             findings.note(
-                    place,
+                    shown,
                     String.format(
                             "its application_id is 0x%08X; wanted 0x47504B47 (GPKG); read as a GeoPackage, as it has"
                                     + " the tables of one",

@@ -14,15 +14,22 @@ final class StepLimit extends ProgressHandler {
     private static final long STEPS_FOR_ANY_FILE = 200_000_000;
     private static final long STEPS_A_BYTE = 50;
 
+    private final long calls;
     private long callsLeft;
 
-    private StepLimit(long callsLeft) {
-        this.callsLeft = callsLeft;
+    /** @param bytes the file's length */
+    StepLimit(long bytes) {
+        calls = (STEPS_FOR_ANY_FILE + STEPS_A_BYTE * bytes) / STEPS_A_CALL;
+        callsLeft = calls;
     }
 
-    static void on(Connection connection, long bytes) throws SQLException {
-        long calls = (STEPS_FOR_ANY_FILE + STEPS_A_BYTE * bytes) / STEPS_A_CALL;
-        setHandler(connection, STEPS_A_CALL, new StepLimit(calls));
+    void on(Connection connection) throws SQLException {
+        setHandler(connection, STEPS_A_CALL, this);
+    }
+
+    /** Allows as much again as a reading can take. */
+    void renew() {
+        callsLeft = calls;
     }
 
     @Override

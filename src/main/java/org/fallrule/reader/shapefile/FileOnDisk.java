@@ -47,7 +47,7 @@ final class FileOnDisk extends ShownFile {
     }
 
     private Path plainFile() {
-        if (Files.exists(path) && !Files.isRegularFile(path)) {
+        if (!Files.isRegularFile(path) && Files.exists(path)) {
             throw unusable("is not a plain file; name the file itself");
         }
         return path;

@@ -41,7 +41,9 @@ final class BuildingsOffLots implements Trap {
                         .map(lots::get)
                         .toList();
                 none &= under.isEmpty();
-                across(building, under, cause(plan, layer)).ifPresent(problems::add);
+                if (prepared.stream().noneMatch(lot -> lot.covers(building.geometry()))) {
+                    across(building, under, cause(plan, layer)).ifPresent(problems::add);
+                }
             }
             if (none) {
                 problems.add(new Fault(

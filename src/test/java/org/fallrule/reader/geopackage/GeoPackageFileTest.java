@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -266,6 +267,40 @@ class GeoPackageFileTest {
                                 "CREATE VIEW drains AS WITH RECURSIVE n(fid) AS (SELECT 1 UNION ALL SELECT fid + 1 FROM"
                                         + " n WHERE fid > 0) SELECT max(fid) AS fid, NULL AS geom FROM n"),
                 "takes more computing than a file of its size can need; export the layer as a plain table, not a view");
+    }
+
+    @Test
+    void aViewThatIsStoppedTakesNoOtherTableOfTheFileWithIt() throws SQLException {
+        Made made = made().drain(LINE)
+                .sql(
+                        "CREATE VIEW endless AS WITH RECURSIVE n(fid) AS (SELECT 1 UNION ALL SELECT fid + 1 FROM"
+                                + " n WHERE fid > 0) SELECT max(fid) AS fid, NULL AS geom FROM n",
+                        "INSERT INTO gpkg_contents VALUES ('endless', 'features', 2264)",
+                        "INSERT INTO gpkg_geometry_columns VALUES ('endless', 'geom', 'GEOMETRY', 2264, 2, 2)");
+        try (GeoPackageReader reader = new GeoPackageReader()) {
+            for (int round = 0; round < 2; round++) {
+                assertThatThrownBy(() -> reader.layer(made.file, "plan.gpkg/endless", Optional.of("endless")))
+                        .hasMessageContaining("takes more computing");
+                assertThat(reader.layer(made.file, "plan.gpkg/drains", Optional.of("drains"))
+                                .features())
+                        .hasSize(1);
+            }
+        }
+    }
+
+    /** Whoever saves the file anew while it is read does not mix two states of the plan. */
+    @Test
+    void allTablesAreReadFromTheFileThatWasOpenedFirst() throws SQLException, IOException {
+        Made made = made().drain(LINE);
+        Made later = Made.in(folder, "later.gpkg").drain(LINE).drain(LINE);
+        try (GeoPackageReader reader = new GeoPackageReader()) {
+            assertThat(reader.layer(made.file, "plan.gpkg", Optional.empty()).features())
+                    .hasSize(1);
+            Files.move(later.file, made.file, StandardCopyOption.REPLACE_EXISTING);
+            assertThat(reader.layer(made.file, "plan.gpkg", Optional.empty()).features())
+                    .hasSize(1);
+        }
+        assertThat(made.read().features()).hasSize(2);
     }
 
     @Test
