@@ -17,6 +17,8 @@ public final class Printed {
 
     private static final double NEAR_HALF = 1e-6;
 
+    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+
     private Printed() {}
 
     /** The quantity in a unit with that unit's usual digits: {@code 3.50 ft}. */
@@ -100,7 +102,7 @@ public final class Printed {
 
     private static String of(Quantity quantity, Unit unit, int decimals) {
         String number = rounded(quantity.in(unit), decimals).toPlainString();
-        return (number + " " + unit.symbol()).strip();
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
     private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {
@@ -137,7 +139,7 @@ public final class Printed {
 
     /** A number rounded half up, by its shortest decimal form, as a reader would who sees that. */
     static BigDecimal rounded(double number, int decimals) {
-        double steps = Math.abs(number) * Math.pow(10, decimals);
+        double steps = Math.abs(number) * tens(decimals);
         double beyond = steps - Math.floor(steps);
         if (steps < FEW_STEPS && Math.abs(beyond - 0.5) > NEAR_HALF) {
             long whole = (long) Math.floor(steps) + (beyond > 0.5 ? 1 : 0);
@@ -145,6 +147,11 @@ public final class Printed {
         }
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
+    }
+
+    /** A power of ten; those that are asked for again and again stand in a table. */
+    private static double tens(int power) {
+        return power < TENS.length ? TENS[power] : Math.pow(10, power);
     }
 
     private static Unit readable(Unit unit, boolean metric) {
