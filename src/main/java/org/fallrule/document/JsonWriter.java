@@ -26,6 +26,9 @@ public final class JsonWriter {
      */
     public record Repeated(Map<String, ?> tree) {}
 
+    /** A list of two numbers, of which reports of many places are full. */
+    public record Position(double first, double second) {}
+
     /** Where the members of a part were written, and how deep. */
     private record Written(int start, int end, int depth) {}
 
@@ -114,6 +117,8 @@ public final class JsonWriter {
             out.ascii(String.valueOf(value));
         } else if (value instanceof Number number) {
             out.number(number.doubleValue());
+        } else if (value instanceof Position position) {
+            position(position);
         } else {
             composed(value);
         }
@@ -187,6 +192,18 @@ public final class JsonWriter {
             }
         }
         return !list.isEmpty();
+    }
+
+    private void position(Position place) {
+        if (Double.isFinite(place.first()) && Double.isFinite(place.second())) {
+            out.sign('[');
+            out.number(place.first());
+            out.ascii(", ");
+            out.number(place.second());
+            out.sign(']');
+        } else {
+            array(List.of(place.first(), place.second()));
+        }
     }
 
     /** Numbers stand on one line. */

@@ -53,7 +53,7 @@ public final class Printed {
         Quantity shown = limit.standing(measured, 0) == Standing.FAILS || limit.shortfall(measured) <= 0
                 ? measured
                 : limit.value().quantity();
-        return of(shown, unit, decimalsBeside(shown, limit, unit));
+        return text(numberBeside(shown, limit, unit), unit);
     }
 
     /** The shortfall printed with the same digits as the value it belongs to, and never as zero. */
@@ -69,7 +69,7 @@ public final class Printed {
     public static String shortfall(Quantity measured, Limit limit, boolean metric) {
         Unit unit = readable(limit.value().unit(), metric);
         Quantity gap = measured.dimension().of(limit.shortfall(measured));
-        int decimals = decimalsBeside(measured, limit, unit);
+        int decimals = numberBeside(measured, limit, unit).scale();
         while (decimals < MOST_DECIMALS && rounded(gap.in(unit), decimals).signum() == 0) {
             decimals++;
         }
@@ -101,19 +101,24 @@ public final class Printed {
     }
 
     private static String of(Quantity quantity, Unit unit, int decimals) {
-        String number = rounded(quantity.in(unit), decimals).toPlainString();
-        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+        return text(rounded(quantity.in(unit), decimals), unit);
     }
 
-    private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {
+    private static String text(BigDecimal number, Unit unit) {
+        String digits = number.toPlainString();
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
+    /** The value with as many decimals as it takes to look as it stands. */
+    private static BigDecimal numberBeside(Quantity measured, Limit limit, Unit unit) {
         boolean fails = limit.standing(measured, 0) == Standing.FAILS;
         double value = measured.in(unit);
         BigDecimal asked = printedNumber(limit.value(), unit);
-        int decimals = unit.decimals();
-        while (decimals < MOST_DECIMALS && fails != looksFailing(limit.bound(), rounded(value, decimals), asked)) {
-            decimals++;
+        BigDecimal number = rounded(value, unit.decimals());
+        while (number.scale() < MOST_DECIMALS && fails != looksFailing(limit.bound(), number, asked)) {
+            number = rounded(value, number.scale() + 1);
         }
-        return decimals;
+        return number;
     }
 
     private static boolean looksFailing(Bound bound, BigDecimal value, BigDecimal asked) {

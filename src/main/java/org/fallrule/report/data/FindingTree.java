@@ -1,7 +1,6 @@
 package org.fallrule.report.data;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +23,12 @@ import org.locationtech.jts.geom.Geometry;
 final class FindingTree {
     private final Remedies remedies;
     private final MeasuredMembers values = new MeasuredMembers();
-    private final Map<Heading, JsonWriter.Repeated> headings = new HashMap<>();
-    private final SharedMembers<Feature> subjects = new SharedMembers<>(each -> ordered("subject", feature(each)));
-    private final SharedMembers<Feature> others = new SharedMembers<>(each -> ordered("other", feature(each)));
+    private final SharedMembers<Heading> headings = SharedMembers.ofEqual(Heading::members);
+    private final SharedMembers<Feature> subjects = SharedMembers.ofSame(each -> ordered("subject", feature(each)));
+    private final SharedMembers<Feature> others = SharedMembers.ofSame(each -> ordered("other", feature(each)));
     private final SharedMembers<Geometry> places;
-    private final SharedMembers<Basis> bases = new SharedMembers<>(each -> ordered("basis", basis(each)));
-    private final SharedMembers<Place> lines = new SharedMembers<>(each -> ordered("set_by", each.fileAndLine()));
+    private final SharedMembers<Basis> bases = SharedMembers.ofSame(each -> ordered("basis", basis(each)));
+    private final SharedMembers<Place> lines = SharedMembers.ofSame(each -> ordered("set_by", each.fileAndLine()));
 
     /** What a finding has in common with others of its rule. */
     private record Heading(String rule, String title, String check, Weight weight) {
@@ -38,14 +37,19 @@ final class FindingTree {
             return new Heading(finding.rule(), finding.title(), finding.check(), finding.weight());
         }
 
-        JsonWriter.Repeated members() {
-            return new JsonWriter.Repeated(
-                    ordered("rule", rule, "title", title, "check", check, "weight", weight.word()));
+        /** Of what mostly tells them apart. */
+        @Override
+        public int hashCode() {
+            return rule.hashCode();
+        }
+
+        Map<String, Object> members() {
+            return ordered("rule", rule, "title", title, "check", check, "weight", weight.word());
         }
     }
 
     FindingTree(GeoShape shapes, Remedies remedies) {
-        this.places = new SharedMembers<>(where -> ordered("where", shapes.of(where)));
+        this.places = SharedMembers.ofEqual(where -> ordered("where", shapes.of(where)));
         this.remedies = remedies;
     }
 
@@ -56,7 +60,7 @@ final class FindingTree {
     private void put(Finding finding, JsonWriter json) {
         Observation seen = finding.observation();
         Optional<Reading> reading = seen.measured().map(Reading::of);
-        json.putAll(headings.computeIfAbsent(Heading.of(finding), Heading::members));
+        json.putAll(headings.of(Heading.of(finding)));
         json.put("outcome", finding.outcome().word());
         seen.subject().map(subjects::of).ifPresent(json::putAll);
         seen.other().map(others::of).ifPresent(json::putAll);

@@ -1,6 +1,5 @@
 package org.fallrule.report.data;
 
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.fallrule.document.JsonWriter;
@@ -12,10 +11,8 @@ import org.fallrule.report.Reading;
 
 /** What a finding measured, as members of its object: the value, what is required, how far it is short of that, its accuracy. */
 final class MeasuredMembers {
-    private final Map<Asked, JsonWriter.Repeated> required = new HashMap<>();
-
-    /** A limit and whether it is printed in metric units too. */
-    private record Asked(Limit limit, boolean metric) {}
+    private final SharedMembers<Limit> customary = SharedMembers.ofSame(limit -> required(limit, false));
+    private final SharedMembers<Limit> metric = SharedMembers.ofSame(limit -> required(limit, true));
 
     void put(Reading reading, JsonWriter json) {
         Measured measured = reading.measured();
@@ -24,9 +21,8 @@ final class MeasuredMembers {
             part.put("of", measured.of());
             new ShownQuantity(measured.value().si(), dimension, reading.shown()).putInto(part);
         });
-        measured.limit()
-                .map(limit -> new Asked(limit, measured.metric()))
-                .ifPresent(asked -> json.putAll(required.computeIfAbsent(asked, MeasuredMembers::required)));
+        SharedMembers<Limit> required = measured.metric() ? metric : customary;
+        measured.limit().map(required::of).ifPresent(json::putAll);
         reading.shortBy().ifPresent(shown -> json.put("short_by", new ShownQuantity(gap(measured), dimension, shown)));
         if (measured.accuracy() > 0) {
             json.put("accuracy", part -> {
@@ -40,10 +36,9 @@ final class MeasuredMembers {
         return measured.limit().orElseThrow().shortfall(measured.value());
     }
 
-    private static JsonWriter.Repeated required(Asked asked) {
-        Limit limit = asked.limit();
+    private static Map<String, Object> required(Limit limit, boolean metric) {
         Dimension dimension = limit.value().quantity().dimension();
-        return new JsonWriter.Repeated(FindingTree.ordered(
+        return FindingTree.ordered(
                 "required",
                 FindingTree.ordered(
                         limit.bound().name().toLowerCase(Locale.ROOT),
@@ -51,6 +46,6 @@ final class MeasuredMembers {
                         "unit",
                         dimension.siSymbol(),
                         "shown",
-                        Printed.limit(limit.value(), asked.metric()))));
+                        Printed.limit(limit.value(), metric)));
     }
 }
