@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a tree of maps, lists, texts, numbers and flags as JSON (RFC 8259), indented or on one line, in UTF-8. What stands in a
- * tree often, or is large, may stand in it as a {@link Part} or as {@link Repeated}.
+ * tree many times may stand in it as {@link Repeated}, what is made only to be written as a {@link Part}.
  */
 public final class JsonWriter {
     /** Bytes to begin with; a report has some hundred thousand. */
@@ -20,13 +20,14 @@ public final class JsonWriter {
     }
 
     /**
-     * A part of a tree that stands in it many times. Its text is made once for all that are the same object.
+     * An object of a tree that stands in it many times, or members that many of its objects have. Their text is made once for
+     * all that are the same {@code Repeated} and stand equally deep.
      *
-     * @param tree the part
+     * @param tree the members
      */
     public record Repeated(Map<String, ?> tree) {}
 
-    /** A list of two numbers, of which reports of many places are full. */
+    /** A list of two numbers, such as a longitude and a latitude. */
     public record Position(double first, double second) {}
 
     /** Where the members of a part were written, and how deep. */
@@ -82,7 +83,7 @@ public final class JsonWriter {
     }
 
     /** The same of a value that is an object. */
-    public void put(String name, Part part) {
+    public void putPart(String name, Part part) {
         name(name);
         object(part);
     }

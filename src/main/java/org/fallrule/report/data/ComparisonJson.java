@@ -106,9 +106,7 @@ public final class ComparisonJson {
                 .ifPresent(by -> tree.put(
                         "by",
                         new ShownQuantity(
-                                by.by().metres(),
-                                Dimension.LENGTH,
-                                (by.by().metres() < 0 ? "-" : "") + by.shown())));
+                                by.by().metres(), Dimension.LENGTH, (by.by().metres() < 0 ? "-" : "") + by.shown())));
         tree.put("says", ChangeWords.of(change));
         return tree;
     }

@@ -17,15 +17,16 @@ final class MeasuredMembers {
     void put(Reading reading, JsonWriter json) {
         Measured measured = reading.measured();
         Dimension dimension = measured.value().dimension();
-        json.put("measured", part -> {
+        json.putPart("measured", part -> {
             part.put("of", measured.of());
             new ShownQuantity(measured.value().si(), dimension, reading.shown()).putInto(part);
         });
         SharedMembers<Limit> required = measured.metric() ? metric : customary;
         measured.limit().map(required::of).ifPresent(json::putAll);
-        reading.shortBy().ifPresent(shown -> json.put("short_by", new ShownQuantity(gap(measured), dimension, shown)));
+        reading.shortBy()
+                .ifPresent(shown -> json.putPart("short_by", new ShownQuantity(gap(measured), dimension, shown)));
         if (measured.accuracy() > 0) {
-            json.put("accuracy", part -> {
+            json.putPart("accuracy", part -> {
                 part.put("value", FindingTree.rounded(measured.accuracy(), dimension));
                 part.put("unit", dimension.siSymbol());
             });
