@@ -1,42 +1,47 @@
 package org.fallrule.document;
 
-import com.fasterxml.jackson.core.io.JsonStringEncoder;
-import com.fasterxml.jackson.core.io.NumberOutput;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes a tree of maps, lists, texts, numbers and flags as JSON (RFC 8259), indented or on one line, in UTF-8. A report of many
- * findings is mostly line ends, names and texts of ASCII that need no escape; these are copied as they are.
+ * Writes a tree of maps, lists, texts, numbers and flags as JSON (RFC 8259), indented or on one line, in UTF-8. What stands in a
+ * tree many times may stand in it as {@link Repeated}, what is made only to be written as a {@link Part}.
  */
 public final class JsonWriter {
     /** Bytes to begin with; a report has some hundred thousand. */
     private static final int ROOM = 1 << 19;
 
-    private static final int STEP = 2;
+    /** An object of a tree that puts its members into the writer itself, so that no map of them is made. */
+    @FunctionalInterface
+    public interface Part {
+        void putInto(JsonWriter json);
+    }
 
     /**
-     * A part of a tree that stands in it many times. Its text is made once for all that are the same object.
+     * An object of a tree that stands in it many times, or members that many of its objects have. Their text is made once for
+     * all that are the same {@code Repeated} and stand equally deep.
      *
-     * @param tree the part
+     * @param tree the members
      */
     public record Repeated(Map<String, ?> tree) {}
 
-    /** Where a part was written. */
+    /** A list of two numbers, such as a longitude and a latitude. */
+    public record Position(double first, double second) {}
+
+    /** Where the members of a part were written, and how deep. */
     private record Written(int start, int end, int depth) {}
 
     private final boolean isIndented;
     private final IdentityHashMap<Repeated, Written> written = new IdentityHashMap<>();
-    private byte[] out;
-    private int size;
+    private final JsonNames names;
+    private final JsonBytes out;
     private int depth;
 
     private JsonWriter(int room, boolean isIndented) {
-        this.out = new byte[room];
+        this.out = new JsonBytes(room);
+        this.names = new JsonNames(isIndented);
         this.isIndented = isIndented;
     }
 
@@ -47,188 +52,166 @@ public final class JsonWriter {
 
     /** The same as a file holds it. A half of a surrogate pair, which no file can hold, is a question mark. */
     public static byte[] bytes(Map<String, ?> tree) {
-        JsonWriter writer = indented(tree);
-        return Arrays.copyOf(writer.out, writer.size);
+        return indented(tree).toArray();
     }
 
-    private static JsonWriter indented(Map<String, ?> tree) {
+    private static JsonBytes indented(Map<String, ?> tree) {
         JsonWriter writer = new JsonWriter(ROOM, true);
         writer.value(tree);
-        writer.ascii("\n");
-        return writer;
+        writer.out.sign('\n');
+        return writer.out;
     }
 
     /** The same on one line, for data within a page. */
     public static String compact(Map<String, ?> tree) {
         JsonWriter writer = new JsonWriter(16, false);
         writer.value(tree);
-        return writer.text();
+        return writer.out.text();
     }
 
     /** A text within quotes, as JSON and YAML read it. */
     static String quoted(String text) {
-        JsonWriter writer = new JsonWriter(text.length() + 2, false);
-        writer.text(text);
-        return writer.text();
+        JsonBytes quoted = new JsonBytes(text.length() + 2);
+        quoted.quoted(text);
+        return quoted.text();
     }
 
-    private String text() {
-        return new String(out, 0, size, StandardCharsets.UTF_8);
+    /** Puts a member into the object that is being written: a name, and a value as it may stand in a tree. */
+    public void put(String name, @Nullable Object value) {
+        name(name);
+        value(value);
+    }
+
+    /** The same of a value that is an object. */
+    public void putPart(String name, Part part) {
+        name(name);
+        object(part);
+    }
+
+    private void name(String name) {
+        byte[] before = names.before(name, depth);
+        out.copy(before, hasJustBegun() ? 1 : 0, before.length);
+    }
+
+    /** Puts all members of a part into the object that is being written. */
+    public void putAll(Repeated part) {
+        if (part.tree().isEmpty()) {
+            return;
+        }
+        Written before = written.get(part);
+        if (before != null && before.depth() == depth) {
+            out.ascii(hasJustBegun() ? "" : ",");
+            out.again(before.start(), before.end());
+        } else {
+            int start = out.size() + (hasJustBegun() ? 0 : 1);
+            part.tree().forEach(this::put);
+            written.put(part, new Written(start, out.size(), depth));
+        }
     }
 
     private void value(@Nullable Object value) {
         if (value instanceof String text) {
-            text(text);
+            out.quoted(text);
+        } else if (value instanceof Double number) {
+            out.number(number);
+        } else if (value == null || value instanceof Boolean || value instanceof Long || value instanceof Integer) {
+            out.ascii(String.valueOf(value));
+        } else if (value instanceof Number number) {
+            out.number(number.doubleValue());
+        } else if (value instanceof Position position) {
+            position(position);
+        } else {
+            composed(value);
+        }
+    }
+
+    private void composed(Object value) {
+        if (value instanceof Repeated part) {
+            object(json -> json.putAll(part));
+        } else if (value instanceof Part part) {
+            object(part);
         } else if (value instanceof Map<?, ?> map) {
-            object(map);
+            object(json -> map.forEach((name, of) -> json.put(String.valueOf(name), of)));
         } else if (value instanceof List<?> list) {
             array(list);
-        } else if (value instanceof Repeated part) {
-            repeated(part);
-        } else if (value == null || value instanceof Boolean || value instanceof Long || value instanceof Integer) {
-            ascii(String.valueOf(value));
-        } else if (value instanceof Number number) {
-            number(number.doubleValue());
         } else {
-            text(value.toString());
+            out.quoted(value.toString());
         }
     }
 
-    private void object(Map<?, ?> map) {
-        ascii("{");
+    private void object(Part part) {
+        out.sign('{');
         depth++;
-        boolean isFirst = true;
-        for (Map.Entry<?, ?> entry : map.entrySet()) {
-            next(isFirst);
-            isFirst = false;
-            text(String.valueOf(entry.getKey()));
-            ascii(isIndented ? " : " : ":");
-            value(entry.getValue());
-        }
-        outdent(map.isEmpty());
-        ascii("}");
-    }
-
-    private void repeated(Repeated part) {
-        Written before = written.get(part);
-        if (before != null && before.depth() == depth) {
-            copy(out, before.start(), before.end());
-            return;
-        }
-        int start = size;
-        object(part.tree());
-        written.put(part, new Written(start, size, depth));
+        part.putInto(this);
+        outdent();
+        out.sign('}');
     }
 
     private void array(List<?> list) {
+        out.sign('[');
         if (isOnePlace(list)) {
             position(list);
-            return;
+        } else {
+            depth++;
+            for (Object item : list) {
+                next();
+                value(item);
+            }
+            outdent();
         }
-        ascii("[");
-        depth++;
-        for (int i = 0; i < list.size(); i++) {
-            next(i == 0);
-            value(list.get(i));
-        }
-        outdent(list.isEmpty());
-        ascii("]");
+        out.sign(']');
     }
 
-    private void next(boolean isFirst) {
-        if (!isFirst) {
-            ascii(",");
+    /** Before a member or an item: a comma, unless it is the first. */
+    private void next() {
+        if (!hasJustBegun()) {
+            out.sign(',');
         }
         if (isIndented) {
-            lineEnd();
+            out.lineEnd(depth);
         }
     }
 
-    private void outdent(boolean isEmpty) {
+    /** Whether what is being written has no member or item so far; every one ends with another sign than these. */
+    private boolean hasJustBegun() {
+        return out.endsWith('{') || out.endsWith('[');
+    }
+
+    private void outdent() {
         depth--;
-        if (isIndented && isEmpty) {
-            ascii(" ");
+        if (isIndented && hasJustBegun()) {
+            out.sign(' ');
         } else if (isIndented) {
-            lineEnd();
+            out.lineEnd(depth);
         }
-    }
-
-    private void lineEnd() {
-        makeRoom(1 + STEP * depth);
-        out[size++] = '\n';
-        Arrays.fill(out, size, size + STEP * depth, (byte) ' ');
-        size += STEP * depth;
-    }
-
-    private void text(String text) {
-        makeRoom(text.length() + 2);
-        out[size++] = '"';
-        int plain = plain(text);
-        if (plain < text.length()) {
-            escaped(text.substring(plain));
-        }
-        ascii("\"");
-    }
-
-    /** Writes what a text begins with that is ASCII and needs no escape, and says how much that is. There must be room. */
-    private int plain(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char sign = text.charAt(i);
-            if (sign < ' ' || sign > '~' || sign == '"' || sign == '\\') {
-                return i;
-            }
-            out[size++] = (byte) sign;
-        }
-        return text.length();
-    }
-
-    private void escaped(String text) {
-        StringBuilder quoted = new StringBuilder();
-        JsonStringEncoder.getInstance().quoteAsString(text, quoted);
-        byte[] bytes = quoted.toString().getBytes(StandardCharsets.UTF_8);
-        copy(bytes, 0, bytes.length);
-    }
-
-    private void copy(byte[] from, int start, int end) {
-        makeRoom(end - start);
-        System.arraycopy(from, start, out, size, end - start);
-        size += end - start;
-    }
-
-    private void ascii(String signs) {
-        makeRoom(signs.length());
-        for (int i = 0; i < signs.length(); i++) {
-            out[size++] = (byte) signs.charAt(i);
-        }
-    }
-
-    private void makeRoom(int more) {
-        if (size + more > out.length) {
-            out = Arrays.copyOf(out, Math.max(2 * out.length, size + more));
-        }
-    }
-
-    /** JSON (RFC 8259, section 6) has no word for a number that is infinite or not one. */
-    private void number(double number) {
-        ascii(Double.isFinite(number) ? NumberOutput.toString(number, true) : "null");
     }
 
     private static boolean isOnePlace(List<?> list) {
-        for (Object item : list) {
-            if (!(item instanceof Number number && Double.isFinite(number.doubleValue()))) {
+        for (int i = 0; i < list.size(); i++) {
+            if (!(list.get(i) instanceof Number number && Double.isFinite(number.doubleValue()))) {
                 return false;
             }
         }
         return !list.isEmpty();
     }
 
+    private void position(Position place) {
+        if (Double.isFinite(place.first()) && Double.isFinite(place.second())) {
+            out.sign('[');
+            out.number(place.first());
+            out.ascii(", ");
+            out.number(place.second());
+            out.sign(']');
+        } else {
+            array(List.of(place.first(), place.second()));
+        }
+    }
+
     /** Numbers stand on one line. */
     private void position(List<?> numbers) {
-        ascii("[");
         for (int i = 0; i < numbers.size(); i++) {
-            ascii(i > 0 ? ", " : "");
+            out.ascii(i > 0 ? ", " : "");
             value(numbers.get(i));
         }
-        ascii("]");
     }
 }

@@ -17,6 +17,8 @@ public final class Printed {
 
     private static final double NEAR_HALF = 1e-6;
 
+    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+
     private Printed() {}
 
     /** The quantity in a unit with that unit's usual digits: {@code 3.50 ft}. */
@@ -51,7 +53,7 @@ public final class Printed {
         Quantity shown = limit.standing(measured, 0) == Standing.FAILS || limit.shortfall(measured) <= 0
                 ? measured
                 : limit.value().quantity();
-        return of(shown, unit, decimalsBeside(shown, limit, unit));
+        return text(numberBeside(shown, limit, unit), unit);
     }
 
     /** The shortfall printed with the same digits as the value it belongs to, and never as zero. */
@@ -67,7 +69,7 @@ public final class Printed {
     public static String shortfall(Quantity measured, Limit limit, boolean metric) {
         Unit unit = readable(limit.value().unit(), metric);
         Quantity gap = measured.dimension().of(limit.shortfall(measured));
-        int decimals = decimalsBeside(measured, limit, unit);
+        int decimals = numberBeside(measured, limit, unit).scale();
         while (decimals < MOST_DECIMALS && rounded(gap.in(unit), decimals).signum() == 0) {
             decimals++;
         }
@@ -99,19 +101,24 @@ public final class Printed {
     }
 
     private static String of(Quantity quantity, Unit unit, int decimals) {
-        String number = rounded(quantity.in(unit), decimals).toPlainString();
-        return (number + " " + unit.symbol()).strip();
+        return text(rounded(quantity.in(unit), decimals), unit);
     }
 
-    private static int decimalsBeside(Quantity measured, Limit limit, Unit unit) {
+    private static String text(BigDecimal number, Unit unit) {
+        String digits = number.toPlainString();
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
+    /** The value with as many decimals as it takes to look as it stands. */
+    private static BigDecimal numberBeside(Quantity measured, Limit limit, Unit unit) {
         boolean fails = limit.standing(measured, 0) == Standing.FAILS;
         double value = measured.in(unit);
         BigDecimal asked = printedNumber(limit.value(), unit);
-        int decimals = unit.decimals();
-        while (decimals < MOST_DECIMALS && fails != looksFailing(limit.bound(), rounded(value, decimals), asked)) {
-            decimals++;
+        BigDecimal number = rounded(value, unit.decimals());
+        while (number.scale() < MOST_DECIMALS && fails != looksFailing(limit.bound(), number, asked)) {
+            number = rounded(value, number.scale() + 1);
         }
-        return decimals;
+        return number;
     }
 
     private static boolean looksFailing(Bound bound, BigDecimal value, BigDecimal asked) {
@@ -137,7 +144,7 @@ public final class Printed {
 
     /** A number rounded half up, by its shortest decimal form, as a reader would who sees that. */
     static BigDecimal rounded(double number, int decimals) {
-        double steps = Math.abs(number) * Math.pow(10, decimals);
+        double steps = Math.abs(number) * tens(decimals);
         double beyond = steps - Math.floor(steps);
         if (steps < FEW_STEPS && Math.abs(beyond - 0.5) > NEAR_HALF) {
             long whole = (long) Math.floor(steps) + (beyond > 0.5 ? 1 : 0);
@@ -145,6 +152,11 @@ public final class Printed {
         }
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
+    }
+
+    /** A power of ten; those that are asked for again and again stand in a table. */
+    private static double tens(int power) {
+        return power < TENS.length ? TENS[power] : Math.pow(10, power);
     }
 
     private static Unit readable(Unit unit, boolean metric) {

@@ -41,6 +41,11 @@ public record Remedies(List<Remedied> each, Optional<JointChange> joint) {
 
     /** What is offered for a finding; nothing for one that needs none. */
     public Optional<Remedied> of(Finding finding) {
-        return each.stream().filter(one -> one.finding().equals(finding)).findFirst();
+        for (Remedied one : each) {
+            if (one.finding().equals(finding)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 }

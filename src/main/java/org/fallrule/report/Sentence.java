@@ -19,36 +19,45 @@ public final class Sentence {
 
     /** The whole finding in one sentence. */
     public static String of(Finding finding) {
+        return of(finding, finding.observation().measured().map(Reading::of));
+    }
+
+    /** The same, where what was measured is in words already. */
+    public static String of(Finding finding, Optional<Reading> measured) {
         Observation seen = finding.observation();
-        boolean ofNothing = seen.subject().isEmpty()
-                && seen.measured().isEmpty()
-                && seen.missing().isEmpty();
-        return capital(ofNothing ? ofNothing(seen) : ofSomething(seen));
+        StringBuilder text = new StringBuilder();
+        if (seen.subject().isEmpty() && measured.isEmpty() && seen.missing().isEmpty()) {
+            ofNothing(seen, text);
+        } else {
+            ofSomething(seen, measured, text);
+        }
+        return capital(text.append('.'));
     }
 
     /** {@code not applicable: the plan states that there is no septic.} */
-    private static String ofNothing(Observation seen) {
-        return seen.outcome().spoken() + ": " + String.join("; ", seen.notes()) + ".";
+    private static void ofNothing(Observation seen, StringBuilder text) {
+        text.append(seen.outcome().spoken()).append(": ").append(String.join("; ", seen.notes()));
     }
 
-    private static String ofSomething(Observation seen) {
-        StringBuilder text = new StringBuilder(seen.told().orElseGet(() -> aboutAndMeasured(seen)));
+    private static void ofSomething(Observation seen, Optional<Reading> measured, StringBuilder text) {
+        seen.told().ifPresentOrElse(text::append, () -> aboutAndMeasured(seen, measured, text));
         knownOnlyTo(seen).ifPresent(accuracy -> text.append("; known only to ").append(accuracy));
         if (!seen.missing().isEmpty()) {
-            boolean afterValue = seen.measured().isPresent() || seen.told().isPresent();
+            boolean afterValue = measured.isPresent() || seen.told().isPresent();
             text.append(afterValue ? "; " : ": ")
                     .append(seen.outcome() == Outcome.FAILS ? "not shown: " : "not known: ")
                     .append(seen.missing().stream().map(Missing::what).collect(Collectors.joining("; ")));
         }
         seen.notes().forEach(note -> text.append("; ").append(note));
-        return text.append('.').toString();
     }
 
-    private static String aboutAndMeasured(Observation seen) {
-        if (seen.measured().isPresent()) {
-            return about(seen) + ": " + measure(seen.measured().get());
+    private static void aboutAndMeasured(Observation seen, Optional<Reading> measured, StringBuilder text) {
+        text.append(about(seen));
+        if (measured.isPresent()) {
+            measure(measured.get(), text.append(": "));
+        } else if (seen.missing().isEmpty()) {
+            text.append(": ").append(seen.outcome().spoken());
         }
-        return seen.missing().isEmpty() ? about(seen) + ": " + seen.outcome().spoken() : about(seen);
     }
 
     private static Optional<String> knownOnlyTo(Observation seen) {
@@ -98,17 +107,18 @@ public final class Sentence {
         return Optional.of("±" + Printed.of(accuracy, unit));
     }
 
-    private static String measure(Measured measured) {
-        StringBuilder text = new StringBuilder(measured.of()).append(' ').append(shown(measured));
+    private static void measure(Reading reading, StringBuilder text) {
+        Measured measured = reading.measured();
+        text.append(measured.of()).append(' ').append(reading.shown());
         asked(measured).ifPresent(asked -> text.append(", ").append(asked).append(" asked"));
         String side = measured.limit()
                 .map(limit -> limit.bound() == org.fallrule.measure.Bound.AT_LEAST ? " short" : " over")
                 .orElse("");
-        shortBy(measured).ifPresent(gap -> text.append(", ").append(gap).append(side));
-        return text.toString();
+        reading.shortBy().ifPresent(gap -> text.append(", ").append(gap).append(side));
     }
 
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    private static String capital(StringBuilder text) {
+        String first = text.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+        return text.replace(0, 1, first).toString();
     }
 }

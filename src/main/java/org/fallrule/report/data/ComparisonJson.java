@@ -105,13 +105,8 @@ public final class ComparisonJson {
         change.by()
                 .ifPresent(by -> tree.put(
                         "by",
-                        FindingTree.ordered(
-                                "value",
-                                FindingTree.rounded(by.by().metres(), Dimension.LENGTH),
-                                "unit",
-                                Dimension.LENGTH.siSymbol(),
-                                "shown",
-                                (by.by().metres() < 0 ? "-" : "") + by.shown())));
+                        new ShownQuantity(
+                                by.by().metres(), Dimension.LENGTH, (by.by().metres() < 0 ? "-" : "") + by.shown())));
         tree.put("says", ChangeWords.of(change));
         return tree;
     }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.fallrule.analysis.ExpectedLevel;
 import org.fallrule.analysis.UtilityCrossing;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Length;
 import org.fallrule.measure.Unit;
 import org.fallrule.report.CrossedUtility;
 import org.fallrule.report.WhoToCall;
@@ -17,7 +16,8 @@ final class CrossingRow {
 
     static Map<String, Object> of(CrossedUtility crossed) {
         UtilityCrossing crossing = crossed.crossing();
-        Map<String, Object> row = FindingTree.ordered("pipe", crossing.run().id(), "station", station(crossed));
+        Map<String, Object> row = FindingTree.ordered(
+                "pipe", crossing.run().id(), "station", length(crossing.station(), crossed.station()));
         row.put("utility", crossing.utility().id());
         crossing.utility().get(Attribute.KIND).ifPresent(kind -> row.put("kind", kind));
         Tables.put(row, "size", crossing.size(), crossed.plan().unit(Unit.INCH));
@@ -47,7 +47,7 @@ final class CrossingRow {
         });
         crossed.gap().ifPresent(gap -> {
             row.put("drain", gap.isDrainOver() ? "above" : "below");
-            row.put("gap", gap(gap.clear(), crossed.gapShown().orElseThrow()));
+            row.put("gap", length(gap.clear().metres(), crossed.gapShown().orElseThrow()));
         });
         Tables.put(row, "angle", Optional.of(crossing.angle()), Unit.DEGREE);
         crossed.outcome().ifPresent(outcome -> row.put("outcome", outcome.word()));
@@ -55,18 +55,7 @@ final class CrossingRow {
         return row;
     }
 
-    private static Map<String, Object> station(CrossedUtility crossed) {
-        return FindingTree.ordered(
-                "value",
-                FindingTree.rounded(crossed.crossing().station(), Dimension.LENGTH),
-                "unit",
-                "m",
-                "shown",
-                crossed.station());
-    }
-
-    private static Map<String, Object> gap(Length clear, String shown) {
-        return FindingTree.ordered(
-                "value", FindingTree.rounded(clear.metres(), Dimension.LENGTH), "unit", "m", "shown", shown);
+    private static ShownQuantity length(double metres, String shown) {
+        return new ShownQuantity(metres, Dimension.LENGTH, shown);
     }
 }

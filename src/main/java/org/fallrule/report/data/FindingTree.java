@@ -1,116 +1,98 @@
 package org.fallrule.report.data;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.fallrule.document.JsonWriter;
+import org.fallrule.document.Place;
 import org.fallrule.finding.Basis;
 import org.fallrule.finding.Finding;
-import org.fallrule.finding.Measured;
 import org.fallrule.finding.Missing;
 import org.fallrule.finding.Observation;
+import org.fallrule.finding.Weight;
 import org.fallrule.measure.Dimension;
-import org.fallrule.measure.Limit;
-import org.fallrule.measure.Printed;
 import org.fallrule.remedy.Remedies;
+import org.fallrule.report.Reading;
 import org.fallrule.report.Sentence;
 import org.fallrule.site.Feature;
+import org.locationtech.jts.geom.Geometry;
 
-/** One finding as a tree of names and values. */
+/** Findings as parts of a tree of names and values. */
 final class FindingTree {
-    private final GeoShape shapes;
     private final Remedies remedies;
-    private final IdentityHashMap<Basis, JsonWriter.Repeated> bases = new IdentityHashMap<>();
+    private final MeasuredMembers values = new MeasuredMembers();
+    private final SharedMembers<Heading> headings = SharedMembers.ofEqual(Heading::members);
+    private final SharedMembers<Feature> subjects = SharedMembers.ofSame(each -> ordered("subject", feature(each)));
+    private final SharedMembers<Feature> others = SharedMembers.ofSame(each -> ordered("other", feature(each)));
+    private final SharedMembers<Geometry> places;
+    private final SharedMembers<Basis> bases = SharedMembers.ofSame(each -> ordered("basis", basis(each)));
+    private final SharedMembers<Place> lines = SharedMembers.ofSame(each -> ordered("set_by", each.fileAndLine()));
+
+    /** What a finding has in common with others of its rule. */
+    private record Heading(String rule, String title, String check, Weight weight) {
+
+        static Heading of(Finding finding) {
+            return new Heading(finding.rule(), finding.title(), finding.check(), finding.weight());
+        }
+
+        /** Of what mostly tells them apart. */
+        @Override
+        public int hashCode() {
+            return rule.hashCode();
+        }
+
+        Map<String, Object> members() {
+            return ordered("rule", rule, "title", title, "check", check, "weight", weight.word());
+        }
+    }
 
     FindingTree(GeoShape shapes, Remedies remedies) {
-        this.shapes = shapes;
+        this.places = SharedMembers.ofEqual(where -> ordered("where", shapes.of(where)));
         this.remedies = remedies;
     }
 
-    Map<String, Object> of(Finding finding) {
+    JsonWriter.Part of(Finding finding) {
+        return json -> put(finding, json);
+    }
+
+    private void put(Finding finding, JsonWriter json) {
         Observation seen = finding.observation();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("rule", finding.rule());
-        tree.put("title", finding.title());
-        tree.put("check", finding.check());
-        tree.put("weight", finding.weight().word());
-        tree.put("outcome", finding.outcome().word());
-        seen.subject().ifPresent(subject -> tree.put("subject", feature(subject)));
-        seen.other().ifPresent(other -> tree.put("other", feature(other)));
-        seen.measured().ifPresent(measured -> measured(measured, tree));
-        seen.where().filter(where -> !where.isEmpty()).ifPresent(where -> tree.put("where", shapes.of(where)));
-        tree.put("says", Sentence.of(finding));
-        tree.put("missing", seen.missing().stream().map(FindingTree::missing).toList());
-        tree.put("notes", new ArrayList<>(seen.notes()));
-        tree.put("basis", bases.computeIfAbsent(finding.basis(), FindingTree::basis));
-        tree.put("set_by", finding.setBy().fileAndLine());
+        Optional<Reading> reading = seen.measured().map(Reading::of);
+        json.putAll(headings.of(Heading.of(finding)));
+        json.put("outcome", finding.outcome().word());
+        seen.subject().map(subjects::of).ifPresent(json::putAll);
+        seen.other().map(others::of).ifPresent(json::putAll);
+        reading.ifPresent(measured -> values.put(measured, json));
+        seen.where().filter(where -> !where.isEmpty()).map(places::of).ifPresent(json::putAll);
+        json.put("says", Sentence.of(finding, reading));
+        json.put("missing", missing(seen.missing()));
+        json.put("notes", seen.notes());
+        json.putAll(bases.of(finding.basis()));
+        json.putAll(lines.of(finding.setBy()));
         remedies.of(finding)
-                .ifPresent(remedy -> tree.put("remedy", ordered("says", remedy.says(), "proved", remedy.proved())));
-        return tree;
+                .ifPresent(remedy -> json.put("remedy", ordered("says", remedy.says(), "proved", remedy.proved())));
     }
 
     private static Map<String, Object> feature(Feature feature) {
         return ordered("role", feature.role().word(), "id", feature.id());
     }
 
-    private static Map<String, Object> missing(Missing missing) {
-        return ordered("what", missing.what(), "settled_by", missing.settledBy());
+    private static List<Object> missing(List<Missing> missing) {
+        List<Object> rows = new ArrayList<>(missing.size());
+        missing.forEach(each -> rows.add(ordered("what", each.what(), "settled_by", each.settledBy())));
+        return rows;
     }
 
-    private static void measured(Measured measured, Map<String, Object> tree) {
-        Dimension dimension = measured.value().dimension();
-        String unit = dimension.siSymbol();
-        tree.put(
-                "measured",
-                ordered(
-                        "of",
-                        measured.of(),
-                        "value",
-                        rounded(measured.value().si(), dimension),
-                        "unit",
-                        unit,
-                        "shown",
-                        Sentence.shown(measured)));
-        measured.limit().ifPresent(limit -> tree.put("required", required(measured, limit, unit)));
-        Sentence.shortBy(measured)
-                .ifPresent(shown -> tree.put(
-                        "short_by",
-                        ordered(
-                                "value",
-                                rounded(
-                                        measured.limit()
-                                                .map(limit -> limit.shortfall(measured.value()))
-                                                .orElse(0.0),
-                                        dimension),
-                                "unit",
-                                unit,
-                                "shown",
-                                shown)));
-        if (measured.accuracy() > 0) {
-            tree.put("accuracy", ordered("value", rounded(measured.accuracy(), dimension), "unit", unit));
-        }
-    }
-
-    private static Map<String, Object> required(Measured measured, Limit limit, String unit) {
-        return ordered(
-                limit.bound().name().toLowerCase(java.util.Locale.ROOT),
-                rounded(limit.value().quantity().si(), limit.value().quantity().dimension()),
-                "unit",
-                unit,
-                "shown",
-                Printed.limit(limit.value(), measured.metric()));
-    }
-
-    private static JsonWriter.Repeated basis(Basis basis) {
+    private static Map<String, Object> basis(Basis basis) {
         Map<String, Object> tree = ordered("kind", basis.kind().word());
         basis.document().ifPresent(document -> tree.put("document", document));
         basis.section().ifPresent(section -> tree.put("section", section));
         basis.known().ifPresent(known -> tree.put("known", known));
         basis.note().ifPresent(note -> tree.put("note", note));
         tree.put("stated_at", basis.statedAt().fileAndLine());
-        return new JsonWriter.Repeated(tree);
+        return tree;
     }
 
     /**
@@ -124,9 +106,8 @@ final class FindingTree {
 
     static Map<String, Object> ordered(Object... namesAndValues) {
         Map<String, Object> map = new LinkedHashMap<>();
-        List<Object> items = List.of(namesAndValues);
-        for (int i = 0; i < items.size(); i += 2) {
-            map.put(String.valueOf(items.get(i)), items.get(i + 1));
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            map.put(String.valueOf(namesAndValues[i]), namesAndValues[i + 1]);
         }
         return map;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fallrule.document.JsonWriter;
 import org.fallrule.site.Frame;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -67,9 +68,9 @@ final class GeoShape {
         return positions;
     }
 
-    private List<Object> position(Coordinate local) {
+    private JsonWriter.Position position(Coordinate local) {
         Coordinate place = frame.toLonLat(local);
-        return List.of(rounded(place.x), rounded(place.y));
+        return new JsonWriter.Position(rounded(place.x), rounded(place.y));
     }
 
     private static double rounded(double degrees) {

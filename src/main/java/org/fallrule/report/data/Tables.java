@@ -25,7 +25,7 @@ public final class Tables {
         this.report = report;
     }
 
-    /** For each table its rows, each by column: a text, a number, a flag, or a quantity with its {@code shown}. */
+    /** For each table its rows, each by column: a text, a number, a flag, or a {@link ShownQuantity}. */
     public Map<String, Object> tree() {
         Map<String, Object> tree = FindingTree.ordered(
                 "pipes",
@@ -94,14 +94,7 @@ public final class Tables {
     }
 
     static void put(Map<String, Object> row, String name, Optional<? extends Quantity> quantity, Unit unit) {
-        quantity.ifPresent(value -> row.put(
-                name,
-                FindingTree.ordered(
-                        "value",
-                        FindingTree.rounded(value.si(), value.dimension()),
-                        "unit",
-                        value.dimension().siSymbol(),
-                        "shown",
-                        Printed.of(value, unit))));
+        quantity.ifPresent(
+                value -> row.put(name, new ShownQuantity(value.si(), value.dimension(), Printed.of(value, unit))));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.fallrule.report.Report;
+import org.fallrule.report.data.ShownQuantity;
 import org.fallrule.report.data.Tables;
 import org.jspecify.annotations.Nullable;
 
@@ -72,9 +73,8 @@ final class TablesPart {
     }
 
     private static String shown(String column, @Nullable Object value) {
-        if (value instanceof Map<?, ?> quantity) {
-            Object shown = quantity.get("shown");
-            return shown == null ? quantity.toString() : shown.toString();
+        if (value instanceof ShownQuantity quantity) {
+            return quantity.shown();
         }
         if (value instanceof Boolean flag) {
             return flag ? "yes" : "no";
