@@ -1,6 +1,7 @@
 package org.fallrule.terrain;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,13 +73,17 @@ public final class TriangulatedGround implements GroundSurface {
         return facetAt(place).map(facet -> new Elevation(facet.heightAt(place)));
     }
 
-    /** Triangle by triangle, but for the nodes on their edges. */
+    /** Triangle by triangle; the nodes on their edges are looked up. */
     @Override
     public void addHeights(Lattice lattice, double[] metres) {
+        BitSet onEdge = new BitSet(metres.length);
         for (Object found : facets.query(extent)) {
-            new FacetRows((Facet) found, lattice, 2 * EDGE_SLACK).addTo(metres);
+            new FacetRows((Facet) found, lattice, 2 * EDGE_SLACK).addTo(metres, onEdge);
         }
-        GroundSurface.super.addHeights(lattice, metres);
+        onEdge.stream().filter(node -> Double.isNaN(metres[node])).forEach(node -> {
+            Optional<Elevation> level = elevationAt(lattice.place(node));
+            metres[node] = level.isPresent() ? level.get().metres() : Double.NaN;
+        });
     }
 
     @Override

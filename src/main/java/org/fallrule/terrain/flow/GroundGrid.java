@@ -174,6 +174,16 @@ public final class GroundGrid {
         return !rim[node] || isGround(node, direction, next) ? next : -1;
     }
 
+    /** The same of a node that is not on the rim, which has all eight. */
+    int inside(int node, int direction) {
+        return node + steps[direction];
+    }
+
+    /** Whether that neighbour lies lower. */
+    boolean isLowerInside(int node, int direction) {
+        return metres[node + steps[direction]] < metres[node];
+    }
+
     private boolean isGround(int node, int direction, int next) {
         return isInside(columnOf(node) + Direction.DX[direction], rowOf(node) + Direction.DY[direction])
                 && !isHole(next);

@@ -41,8 +41,7 @@ final class Receivers {
 
     /** Whether some of a node's water goes to a neighbour; none does to a higher one. */
     boolean lead(int node, int neighbour) {
-        return flood.level(node) >= flood.level(neighbour)
-                && (first(node) == neighbour || second(node) == neighbour);
+        return flood.level(node) >= flood.level(neighbour) && (first(node) == neighbour || second(node) == neighbour);
     }
 
     private void learn(int node) {

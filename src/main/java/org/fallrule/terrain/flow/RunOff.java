@@ -56,13 +56,13 @@ final class RunOff {
     }
 
     private int lowerThan(int node) {
-        double height = grid.height(node);
-        for (int turn = 0; turn < Direction.COUNT; turn++) {
-            int direction = (downward + turn) % Direction.COUNT;
-            int next = grid.neighbour(node, direction);
-            if (next >= 0 && grid.height(next) < height) {
+        if (grid.isLowerInside(node, downward)) {
+            return grid.inside(node, downward);
+        }
+        for (int direction = 0; direction < Direction.COUNT; direction++) {
+            if (grid.isLowerInside(node, direction)) {
                 downward = direction;
-                return next;
+                return grid.inside(node, direction);
             }
         }
         return NONE;
