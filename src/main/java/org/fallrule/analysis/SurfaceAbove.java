@@ -25,7 +25,6 @@ public final class SurfaceAbove {
     /** The surfaces whose absence from the plan leaves open whether a place is lawn. A street lies outside of the lot. */
     private static final List<Role> ON_THE_LOT = List.of(Role.DRIVE, Role.WALK);
 
-    private final Site site;
     private final List<Area> areas = new ArrayList<>();
 
     /** The words of the layers that the plan leaves out, without which a place under none of the others may be no lawn. */
@@ -54,7 +53,6 @@ public final class SurfaceAbove {
     }
 
     public SurfaceAbove(Site site) {
-        this.site = site;
         this.notSupplied = ON_THE_LOT.stream()
                 .filter(role -> site.layer(role) instanceof Layer.NotSupplied)
                 .map(Role::word)
