@@ -103,10 +103,13 @@ final class ReportFolder implements Filing {
 
     /** Writes a report whole, in place of the one that is there; on a failure nothing is changed. */
     void write(Report report) {
-        put(
-                report.site().id(),
-                formats.parallelStream()
-                        .collect(Collectors.toMap(ReportFormat::file, format -> written(format, report))));
+        put(report.site().id(), made(report));
+    }
+
+    /** The files of a report as {@link #write} would write them, side by side. */
+    Map<String, byte[]> made(Report report) {
+        return formats.parallelStream()
+                .collect(Collectors.toMap(ReportFormat::file, format -> written(format, report)));
     }
 
     @Override

@@ -35,6 +35,8 @@ final class SiteWatch implements AutoCloseable {
     /** How long a report that is being written may take to be finished when the watch is ended: 30 s. */
     private static final long LAST_REPORT = 30;
 
+    private static final int REHEARSALS = 2;
+
     private final Path folder;
     private final BooksAtHand books;
     private final Optional<ReportFolder> reports;
@@ -76,6 +78,7 @@ final class SiteWatch implements AutoCloseable {
             say("Watching " + folder + "; Ctrl-C ends it."
                     + (reports.isPresent() ? "" : " With --out DIR each state is written as a report too."));
             int code = redraw(System.nanoTime());
+            rehearse();
             while (watch.awaitChange()) {
                 code = redraw(watch.noticed());
             }
@@ -118,11 +121,40 @@ final class SiteWatch implements AutoCloseable {
         return Fallrule.UNUSABLE;
     }
 
+    /**
+     * Makes the report again and drops it, while nobody waits: the Java machine has compiled the program better then, so that the
+     * first change is drawn as soon as later ones. What fails now is told at the next change.
+     */
+    private void rehearse() {
+        try {
+            for (int i = 0; i < REHEARSALS; i++) {
+                Report report = reviewed();
+                reports.ifPresent(each -> each.made(report));
+                turn(submittal(report));
+            }
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return;
+        }
+    }
+
+    private Report reviewed() {
+        return new PlanReview(books.asTheyStand(), RemedySearch.none).of(folder);
+    }
+
+    private static Submittal submittal(Report report) {
+        return new Submittal(report.analysis(), report.book(), report.review());
+    }
+
+    /** What became of the last state. */
+    private Optional<String> turn(Submittal now) {
+        return last.map(before -> TurnWords.of(Comparison.of(before, now)));
+    }
+
     private int redrawn(long since) {
-        Report report = new PlanReview(books.asTheyStand(), RemedySearch.none).of(folder);
+        Report report = reviewed();
         reports.ifPresent(each -> each.write(report));
-        Submittal now = new Submittal(report.analysis(), report.book(), report.review());
-        String turn = last.map(before -> TurnWords.of(Comparison.of(before, now)))
+        Submittal now = submittal(report);
+        String turn = turn(now)
                 .or(() -> reports.map(each -> each.toRead(report.site())))
                 .map(words -> " " + words)
                 .orElse("");
