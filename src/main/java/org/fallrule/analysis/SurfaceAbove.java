@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * What lies on the ground at a place: a building, street, drive or walk, else lawn. Where one of these layers is not supplied a
@@ -36,15 +35,11 @@ public final class SurfaceAbove {
     /** A feature that covers the ground, with what tells quickly whether a place lies on it, and its edges. */
     private record Area(Feature feature, Envelope box, PointOnGeometryLocator locator, List<Coordinate[]> edges) {
         static Area of(Feature feature) {
-            List<Coordinate[]> edges = new ArrayList<>();
-            for (Object edge : LinearComponentExtracter.getLines(feature.geometry())) {
-                edges.add(((LineString) edge).getCoordinates());
-            }
             return new Area(
                     feature,
                     feature.geometry().getEnvelopeInternal(),
                     new IndexedPointInAreaLocator(feature.geometry()),
-                    edges);
+                    Stationing.lines(feature.geometry()));
         }
 
         boolean covers(Coordinate place) {

@@ -93,7 +93,7 @@ final class ReportFolder implements Filing {
 
     @Override
     public Map<String, byte[]> files(Report report) {
-        return formats.stream().collect(Collectors.toMap(ReportFormat::file, format -> format.write(report, settings)));
+        return made(formats.stream(), report);
     }
 
     /** Where a site's report stands. */
@@ -108,8 +108,11 @@ final class ReportFolder implements Filing {
 
     /** The files of a report as {@link #write} would write them, side by side. */
     Map<String, byte[]> made(Report report) {
-        return formats.parallelStream()
-                .collect(Collectors.toMap(ReportFormat::file, format -> written(format, report)));
+        return made(formats.parallelStream(), report);
+    }
+
+    private Map<String, byte[]> made(Stream<ReportFormat> each, Report report) {
+        return each.collect(Collectors.toMap(ReportFormat::file, format -> written(format, report)));
     }
 
     @Override

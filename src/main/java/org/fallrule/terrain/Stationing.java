@@ -6,7 +6,9 @@ import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * Stations along a line: plan distances in metres from its start. A line that comes to a place twice has two stations there.
@@ -30,6 +32,15 @@ public final class Stationing {
             all.add(station);
         }
         return all;
+    }
+
+    /** The lines of a geometry, of an area its rings, as {@link #where} takes them. */
+    public static List<Coordinate[]> lines(Geometry geometry) {
+        List<Coordinate[]> lines = new ArrayList<>();
+        for (Object line : LinearComponentExtracter.getLines(geometry)) {
+            lines.add(((LineString) line).getCoordinates());
+        }
+        return lines;
     }
 
     /** The stations where the line meets another; of a stretch that they share, both ends. */

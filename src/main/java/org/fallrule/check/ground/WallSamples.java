@@ -11,13 +11,11 @@ import org.fallrule.terrain.Stationing;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * Lines over the ground that lead straight away from a building's walls, each to where another wall is as near or to a lot
@@ -39,7 +37,7 @@ final class WallSamples {
         this.over = over;
         this.spacing = spacing;
         this.lotLines = site.features(Role.LOT).stream()
-                .flatMap(lot -> edges(lot.geometry()).stream())
+                .flatMap(lot -> Stationing.lines(lot.geometry()).stream())
                 .toList();
         this.buildings = site.features(Role.BUILDING);
         buildings.forEach(each -> rings(each).forEach(ring -> walls.addAll(segments(ring))));
@@ -125,14 +123,6 @@ final class WallSamples {
 
     private static LineString line(Coordinate from, Coordinate to) {
         return GEOMETRY.createLineString(new Coordinate[] {from, to});
-    }
-
-    private static List<Coordinate[]> edges(Geometry area) {
-        List<Coordinate[]> edges = new ArrayList<>();
-        for (Object edge : LinearComponentExtracter.getLines(area)) {
-            edges.add(((LineString) edge).getCoordinates());
-        }
-        return edges;
     }
 
     private static List<Coordinate[]> rings(Feature building) {

@@ -3,7 +3,6 @@ package org.fallrule.report.data;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.fallrule.document.Fault;
 import org.fallrule.document.JsonWriter;
 import org.fallrule.document.Place;
@@ -101,8 +100,6 @@ public final class FindingsJson {
     }
 
     private static Map<String, Object> summary(Report report) {
-        Map<Outcome, Long> found = report.review().findings().stream()
-                .collect(Collectors.groupingBy(Finding::outcome, Collectors.counting()));
         Map<String, Object> counts = new LinkedHashMap<>();
         for (Outcome outcome : List.of(
                 Outcome.MEETS,
@@ -111,7 +108,7 @@ public final class FindingsJson {
                 Outcome.CANNOT_TELL,
                 Outcome.NOT_APPLICABLE,
                 Outcome.WAIVED)) {
-            counts.put(outcome.word(), found.getOrDefault(outcome, 0L));
+            counts.put(outcome.word(), report.review().count(outcome));
         }
         return counts;
     }

@@ -23,7 +23,6 @@ final class Flood {
     private final double[] level;
     private final int[] from;
     private final int[] order;
-    private int reached;
 
     /** @param isDrain nodes that take in water, beside the rim */
     Flood(GroundGrid grid, IntPredicate isDrain) {
@@ -51,6 +50,7 @@ final class Flood {
                 rising.add(node);
             }
         }
+        int reached = 0;
         double now = Double.NEGATIVE_INFINITY;
         while (!rising.isEmpty() || !same.isEmpty()) {
             // Nodes in the queue all came in after the others at the level that the flood stands at.
@@ -112,7 +112,7 @@ final class Flood {
 
     /** How many nodes do not run off by themselves. */
     int count() {
-        return reached;
+        return order.length;
     }
 
     /** These nodes from low to high; of equal level, those nearer to where water leaves come first. */
